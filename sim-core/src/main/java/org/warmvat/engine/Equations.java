@@ -1,0 +1,98 @@
+package org.warmvat.engine;
+
+import org.warmvat.network.Flows;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+
+/** The network's equations at an instant: rates of the nodes, found from the gathered flows. */
+final class Equations {
+
+    private final Network network;
+    private final Flows flows;
+    private final int[] parent;
+    private final double[] capacity;
+    private final double[] conductance;
+    private final double[] source;
+    private final double[] link;
+
+    Equations(Network network) {
+        this.network = network;
+        flows = network.newFlows();
+        parent = network.parents();
+        capacity = network.capacitiesJPerK();
+        conductance = new double[parent.length];
+        source = new double[parent.length];
+        link = new double[parent.length];
+    }
+
+    /** Gathers the flows at a state and sums them up. */
+    void evaluate(double timeS, State state) {
+        network.contribute(timeS, state, flows);
+        flows.sum(conductance, source, state);
+        for (int i = 1; i < link.length; i++) {
+            link[i] = flows.linkWPerK(i);
+        }
+    }
+
+    Flows flows() {
+        return flows;
+    }
+
+    /** Sets the temperature of every junction without mass so that the heat entering it leaves it. */
+    void settleJunctions(State state) {
+        for (int i = 1; i < parent.length; i++) {
+            if (capacity[i] == 0) {
+                double weight = link[i] + conductance[i];
+                double sum = link[i] * state.nodeC(parent[i]) + source[i];
+                for (int child = i + 1; child < parent.length; child++) {
+                    if (parent[child] == i) {
+                        weight += link[child];
+                        sum += link[child] * state.nodeC(child);
+                    }
+                }
+                state.setNodeC(i, sum / weight);
+            }
+        }
+    }
+
+    /** Heat into each node at the state, W. */
+    void heat(State state, double[] heatW) {
+        for (int i = 0; i < parent.length; i++) {
+            heatW[i] = source[i] - conductance[i] * state.nodeC(i);
+        }
+        for (int i = 1; i < parent.length; i++) {
+            double intoParent = link[i] * (state.nodeC(i) - state.nodeC(parent[i]));
+            heatW[i] -= intoParent;
+            heatW[parent[i]] += intoParent;
+        }
+    }
+
+    /**
+     * Brings the nodes marked to start steady into equilibrium with the others and the surroundings, by eliminating the tree
+     * from its leaves.
+     */
+    void settleSteadyNodes(State state) {
+        int count = parent.length;
+        double[] diagonal = conductance.clone();
+        double[] right = source.clone();
+        boolean[] free = new boolean[count];
+        for (int i = count - 1; i >= 1; i--) {
+            free[i] = network.nodes().get(i).startsSteady() || capacity[i] == 0;
+            double own = diagonal[i] + link[i];
+            if (free[i] && own > 0) {
+                diagonal[parent[i]] += link[i] - link[i] * link[i] / own;
+                right[parent[i]] += link[i] * right[i] / own;
+                diagonal[i] = own;
+            } else {
+                free[i] = false;
+                diagonal[parent[i]] += link[i];
+                right[parent[i]] += link[i] * state.nodeC(i);
+            }
+        }
+        for (int i = 1; i < count; i++) {
+            if (free[i]) {
+                state.setNodeC(i, (right[i] + link[i] * state.nodeC(parent[i])) / diagonal[i]);
+            }
+        }
+    }
+}

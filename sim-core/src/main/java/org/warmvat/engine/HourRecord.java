@@ -1,0 +1,97 @@
+package org.warmvat.engine;
+
+import java.util.Arrays;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+
+/** What happened in an hour: the state at its end, meters integrated, starts of switches, durations of watched conditions. */
+public final class HourRecord {
+
+    private final State state;
+    private final double[] meters;
+    private final int[] starts;
+    private final double[] watchS;
+    private final double[] watchWorst;
+    private int hour;
+    private double slurryLeastC;
+    private double slurryMostC;
+
+    HourRecord(Network network, State state) {
+        this.state = state;
+        meters = new double[network.meters().size()];
+        starts = new int[network.switches().size()];
+        watchS = new double[network.watches().size()];
+        watchWorst = new double[network.watches().size()];
+    }
+
+    void begin(int index) {
+        hour = index;
+        Arrays.fill(meters, 0);
+        Arrays.fill(starts, 0);
+        Arrays.fill(watchS, 0);
+        Arrays.fill(watchWorst, Double.NEGATIVE_INFINITY);
+        slurryLeastC = state.nodeC(0);
+        slurryMostC = state.nodeC(0);
+    }
+
+    double[] meters() {
+        return meters;
+    }
+
+    void addStart(int index) {
+        starts[index]++;
+    }
+
+    void addWatch(int index, double seconds) {
+        watchS[index] += seconds;
+    }
+
+    void seeWatch(int index, double margin) {
+        watchWorst[index] = Math.max(watchWorst[index], margin);
+    }
+
+    void seeSlurry(double celsius) {
+        slurryLeastC = Math.min(slurryLeastC, celsius);
+        slurryMostC = Math.max(slurryMostC, celsius);
+    }
+
+    /** Index of the weather hour. */
+    public int hour() {
+        return hour;
+    }
+
+    /** State at the end of the hour; the engine's own, read only. */
+    public State state() {
+        return state;
+    }
+
+    /** Integral of a meter over the hour: J for heat and electricity, Nm3 for gas. */
+    public double meter(int meter) {
+        return meters[meter];
+    }
+
+    /** How often a switch went on. */
+    public int starts(int index) {
+        return starts[index];
+    }
+
+    /** How long a watched condition held, s. */
+    public double watchS(int watch) {
+        return watchS[watch];
+    }
+
+    /** Largest margin of a watched condition, negative when it never held. */
+    public double watchWorst(int watch) {
+        return watchWorst[watch];
+    }
+
+    /** Lowest slurry temperature of the hour, °C. */
+    public double slurryLeastC() {
+        return slurryLeastC;
+    }
+
+    /** Highest slurry temperature of the hour, °C. */
+    public double slurryMostC() {
+        return slurryMostC;
+    }
+}

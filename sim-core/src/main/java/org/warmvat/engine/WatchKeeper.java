@@ -1,0 +1,70 @@
+package org.warmvat.engine;
+
+import java.util.function.DoubleFunction;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+import org.warmvat.network.Watch;
+
+/** Times the watched conditions over accepted steps, locating where they begin and end on the step's own interpolation. */
+final class WatchKeeper {
+
+    /** A condition's margin is sampled this often within a step. */
+    private static final int SAMPLES = 4;
+
+    /** Crossings are located to this, s. */
+    private static final double CROSSING_S = 1e-3;
+
+    private final Watch[] conditions;
+    private final HourRecord record;
+
+    WatchKeeper(Network network, HourRecord record) {
+        conditions = network.watches().stream()
+                .map(Network.NamedWatch::condition)
+                .toArray(Watch[]::new);
+        this.record = record;
+    }
+
+    void overStep(double fromS, double toS, DoubleFunction<State> stateAt) {
+        double[] before = new double[conditions.length];
+        margins(fromS, stateAt, before);
+        double sampleS = fromS;
+        for (int k = 1; k <= SAMPLES; k++) {
+            double nextS = k == SAMPLES ? toS : fromS + (toS - fromS) * k / SAMPLES;
+            for (int i = 0; i < conditions.length; i++) {
+                double margin = conditions[i].margin(nextS, stateAt.apply(nextS));
+                record.addWatch(i, held(i, sampleS, nextS, before[i], margin, stateAt));
+                record.seeWatch(i, margin);
+                before[i] = margin;
+            }
+            record.seeSlurry(stateAt.apply(nextS).nodeC(0));
+            sampleS = nextS;
+        }
+    }
+
+    private void margins(double timeS, DoubleFunction<State> stateAt, double[] into) {
+        for (int i = 0; i < conditions.length; i++) {
+            into[i] = conditions[i].margin(timeS, stateAt.apply(timeS));
+            record.seeWatch(i, into[i]);
+        }
+    }
+
+    /** How long a condition held between two samples, s. */
+    private double held(
+            int index, double fromS, double toS, double before, double after, DoubleFunction<State> stateAt) {
+        if (before > 0 == after > 0) {
+            return before > 0 ? toS - fromS : 0;
+        }
+        double lowS = fromS;
+        double highS = toS;
+        while (highS - lowS > CROSSING_S) {
+            double middleS = 0.5 * (lowS + highS);
+            if (conditions[index].margin(middleS, stateAt.apply(middleS)) > 0 == before > 0) {
+                lowS = middleS;
+            } else {
+                highS = middleS;
+            }
+        }
+        double crossingS = 0.5 * (lowS + highS);
+        return before > 0 ? crossingS - fromS : toS - crossingS;
+    }
+}

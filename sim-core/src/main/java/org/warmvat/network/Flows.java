@@ -1,0 +1,207 @@
+package org.warmvat.network;
+
+import java.util.Arrays;
+
+/**
+ * What flows at an instant, gathered from the parts. Temperatures in °C, heat in W, conductances in W/K.
+ *
+ * <p>One concrete class, reused at every evaluation, because the engines read it millions of times a run. A meter is the
+ * index of a named flow that is integrated over time; {@link #UNMETERED} marks a flow that nobody asks about.
+ */
+public final class Flows {
+
+    /** Meter of a flow that is not counted. */
+    public static final int UNMETERED = -1;
+
+    private final double[] linkWPerK;
+    private final int[] linkMeter;
+    private final double[] gainPerS;
+    private final double[] lossPerS;
+    private int exchanges;
+    private int[] exchangeNode = new int[16];
+    private double[] exchangeWPerK = new double[16];
+    private double[] exchangeC = new double[16];
+    private int[] exchangeMeter = new int[16];
+    private int heats;
+    private int[] heatNode = new int[16];
+    private double[] heatW = new double[16];
+    private double[] heatSlopeWPerK = new double[16];
+    private int[] heatMeter = new int[16];
+    private final double[] meterRate;
+
+    Flows(int nodes, int stocks, int meters) {
+        linkWPerK = new double[nodes];
+        linkMeter = new int[nodes];
+        gainPerS = new double[stocks];
+        lossPerS = new double[stocks];
+        meterRate = new double[meters];
+    }
+
+    /** Empties everything before the parts contribute. */
+    void clear() {
+        Arrays.fill(linkWPerK, 0);
+        Arrays.fill(linkMeter, UNMETERED);
+        Arrays.fill(gainPerS, 0);
+        Arrays.fill(lossPerS, 0);
+        Arrays.fill(meterRate, 0);
+        exchanges = 0;
+        heats = 0;
+    }
+
+    /**
+     * A conductance between a node and its parent; the meter counts the heat that the parent receives.
+     *
+     * @param child the node
+     * @param conductanceWPerK W/K
+     * @param meter meter or {@link #UNMETERED}
+     */
+    public void link(int child, double conductanceWPerK, int meter) {
+        linkWPerK[child] = conductanceWPerK;
+        linkMeter[child] = meter;
+    }
+
+    /**
+     * A conductance between a node and a known temperature; the meter counts the heat that the node receives.
+     *
+     * @param node the node
+     * @param conductanceWPerK W/K
+     * @param otherC the known temperature, °C
+     * @param meter meter or {@link #UNMETERED}
+     */
+    public void exchange(int node, double conductanceWPerK, double otherC, int meter) {
+        if (exchanges == exchangeNode.length) {
+            growExchanges();
+        }
+        exchangeNode[exchanges] = node;
+        exchangeWPerK[exchanges] = conductanceWPerK;
+        exchangeC[exchanges] = otherC;
+        exchangeMeter[exchanges++] = meter;
+    }
+
+    /** Heat into a node that does not depend on its temperature, W. */
+    public void heat(int node, double watts, int meter) {
+        heat(node, watts, 0, meter);
+    }
+
+    /**
+     * Heat into a node that depends on its temperature in some other way than by a conductance.
+     *
+     * @param node the node
+     * @param watts heat at the present state, W
+     * @param slopeWPerK its derivative by the node's temperature, W/K
+     * @param meter meter or {@link #UNMETERED}
+     */
+    public void heat(int node, double watts, double slopeWPerK, int meter) {
+        if (heats == heatNode.length) {
+            growHeats();
+        }
+        heatNode[heats] = node;
+        heatW[heats] = watts;
+        heatSlopeWPerK[heats] = slopeWPerK;
+        heatMeter[heats++] = meter;
+    }
+
+    /**
+     * Gain and loss of a stock: {@code d stock/dt = gain - loss x stock}.
+     *
+     * @param stock the stock
+     * @param gain in the stock's unit per second
+     * @param loss 1/s
+     */
+    public void stock(int stock, double gain, double loss) {
+        gainPerS[stock] += gain;
+        lossPerS[stock] += loss;
+    }
+
+    /** Adds to the rate of a meter that counts no heat of a node: electricity in W, methane in Nm3/s. */
+    public void meter(int meter, double rate) {
+        meterRate[meter] += rate;
+    }
+
+    private void growExchanges() {
+        int size = 2 * exchanges;
+        exchangeNode = Arrays.copyOf(exchangeNode, size);
+        exchangeWPerK = Arrays.copyOf(exchangeWPerK, size);
+        exchangeC = Arrays.copyOf(exchangeC, size);
+        exchangeMeter = Arrays.copyOf(exchangeMeter, size);
+    }
+
+    private void growHeats() {
+        int size = 2 * heats;
+        heatNode = Arrays.copyOf(heatNode, size);
+        heatW = Arrays.copyOf(heatW, size);
+        heatSlopeWPerK = Arrays.copyOf(heatSlopeWPerK, size);
+        heatMeter = Arrays.copyOf(heatMeter, size);
+    }
+
+    /** Conductance between a node and its parent, W/K. */
+    public double linkWPerK(int child) {
+        return linkWPerK[child];
+    }
+
+    /**
+     * Adds up the network's equations at the contributed state.
+     *
+     * @param conductanceWPerK per node: sum of the conductances to known temperatures, less slopes of heats; overwritten
+     * @param sourceW per node: sum of conductance x known temperature and of heats, linearised about the state, such that the
+     *     node receives {@code source - conductance x T} besides its links; overwritten
+     * @param state the state at which the parts contributed
+     */
+    public void sum(double[] conductanceWPerK, double[] sourceW, State state) {
+        Arrays.fill(conductanceWPerK, 0);
+        Arrays.fill(sourceW, 0);
+        for (int i = 0; i < exchanges; i++) {
+            conductanceWPerK[exchangeNode[i]] += exchangeWPerK[i];
+            sourceW[exchangeNode[i]] += exchangeWPerK[i] * exchangeC[i];
+        }
+        for (int i = 0; i < heats; i++) {
+            int node = heatNode[i];
+            conductanceWPerK[node] -= heatSlopeWPerK[i];
+            sourceW[node] += heatW[i] - heatSlopeWPerK[i] * state.nodeC(node);
+        }
+    }
+
+    /**
+     * Adds the flows of every meter, times a weight, at a state that may differ from the contributed one by a step's
+     * correction (heats follow their slopes).
+     *
+     * @param state state at which conductances are read
+     * @param contributed slurry and circuit temperatures at which the heats were contributed
+     * @param parent parent of each node
+     * @param weightS weight, usually seconds
+     * @param totals per meter; added to
+     */
+    public void addMeters(State state, State contributed, int[] parent, double weightS, double[] totals) {
+        for (int child = 1; child < linkWPerK.length; child++) {
+            if (linkMeter[child] >= 0) {
+                totals[linkMeter[child]] +=
+                        weightS * linkWPerK[child] * (state.nodeC(child) - state.nodeC(parent[child]));
+            }
+        }
+        for (int i = 0; i < exchanges; i++) {
+            if (exchangeMeter[i] >= 0) {
+                totals[exchangeMeter[i]] += weightS * exchangeWPerK[i] * (exchangeC[i] - state.nodeC(exchangeNode[i]));
+            }
+        }
+        for (int i = 0; i < heats; i++) {
+            if (heatMeter[i] >= 0) {
+                int node = heatNode[i];
+                totals[heatMeter[i]] += weightS
+                        * (heatW[i] + heatSlopeWPerK[i] * (state.nodeC(node) - contributed.nodeC(node)));
+            }
+        }
+        for (int i = 0; i < meterRate.length; i++) {
+            totals[i] += weightS * meterRate[i];
+        }
+    }
+
+    /** Gain of a stock, per second. */
+    public double gainPerS(int stock) {
+        return gainPerS[stock];
+    }
+
+    /** Loss rate of a stock, 1/s. */
+    public double lossPerS(int stock) {
+        return lossPerS[stock];
+    }
+}

@@ -1,0 +1,204 @@
+package org.warmvat.network;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A tank as the engines see it: a tree of nodes rooted at the slurry, stocks, meters, switches and watches, and the parts
+ * that make them live. Immutable but for its parts, which belong to one run.
+ */
+public final class Network {
+
+    private final List<Node> nodes;
+    private final int[] parent;
+    private final double[] capacityJPerK;
+    private final List<Stock> stocks;
+    private final List<String> meters;
+    private final List<NamedSwitch> switches;
+    private final List<NamedWatch> watches;
+    private final List<Part> parts;
+
+    /**
+     * A node.
+     *
+     * @param name its name
+     * @param capacityJPerK heat capacity; 0 for a junction without mass, whose parent and children must have mass
+     * @param parent index of its parent; the root's is -1
+     * @param initialC temperature at the start; for a steady node a first guess
+     * @param startsSteady whether it starts in equilibrium with its surroundings at the first instant
+     */
+    public record Node(String name, double capacityJPerK, int parent, double initialC, boolean startsSteady) {}
+
+    /**
+     * Something else than heat that is kept account of, such as biodegradable solids.
+     *
+     * @param name its name
+     * @param initial content at the start
+     */
+    public record Stock(String name, double initial) {}
+
+    /**
+     * A switch with its name.
+     *
+     * @param name its name
+     * @param control what moves it
+     */
+    public record NamedSwitch(String name, Switch control) {}
+
+    /**
+     * A watch with its name.
+     *
+     * @param name its name
+     * @param condition what is watched
+     */
+    public record NamedWatch(String name, Watch condition) {}
+
+    private Network(Assembly assembly) {
+        nodes = List.copyOf(assembly.nodes);
+        parent = nodes.stream().mapToInt(Node::parent).toArray();
+        capacityJPerK = nodes.stream().mapToDouble(Node::capacityJPerK).toArray();
+        stocks = List.copyOf(assembly.stocks);
+        meters = List.copyOf(assembly.meters);
+        switches = List.copyOf(assembly.switches);
+        watches = List.copyOf(assembly.watches);
+        parts = List.copyOf(assembly.parts);
+    }
+
+    /** Gathers a network: nodes first from the root outwards, then the parts that use them. */
+    public static final class Assembly {
+        private final List<Node> nodes = new ArrayList<>();
+        private final List<Stock> stocks = new ArrayList<>();
+        private final List<String> meters = new ArrayList<>();
+        private final List<NamedSwitch> switches = new ArrayList<>();
+        private final List<NamedWatch> watches = new ArrayList<>();
+        private final List<Part> parts = new ArrayList<>();
+
+        /**
+         * Adds a node after its parent.
+         *
+         * @throws IllegalArgumentException when the parent does not exist yet, or two junctions without mass would touch
+         */
+        public int node(Node node) {
+            boolean root = nodes.isEmpty();
+            if (root != (node.parent() < 0) || node.parent() >= nodes.size()) {
+                throw new IllegalArgumentException("node " + node.name() + ": parent " + node.parent()
+                        + ", expected one of the " + nodes.size() + " nodes before it, -1 for the first");
+            }
+            if (!root && node.capacityJPerK() == 0 && nodes.get(node.parent()).capacityJPerK() == 0) {
+                throw new IllegalArgumentException("node " + node.name() + ": two junctions without mass may not touch");
+            }
+            nodes.add(node);
+            return nodes.size() - 1;
+        }
+
+        /** Adds a stock. */
+        public int stock(Stock stock) {
+            stocks.add(stock);
+            return stocks.size() - 1;
+        }
+
+        /** The meter of a name, added at its first use. */
+        public int meter(String name) {
+            int known = meters.indexOf(name);
+            if (known >= 0) {
+                return known;
+            }
+            meters.add(name);
+            return meters.size() - 1;
+        }
+
+        /** Adds a switch; it starts off. */
+        public int switchOf(String name, Switch control) {
+            switches.add(new NamedSwitch(name, control));
+            return switches.size() - 1;
+        }
+
+        /** Adds a watch. */
+        public int watch(String name, Watch condition) {
+            watches.add(new NamedWatch(name, condition));
+            return watches.size() - 1;
+        }
+
+        /** Adds a part. */
+        public void part(Part part) {
+            parts.add(part);
+        }
+
+        /** The finished network. */
+        public Network build() {
+            return new Network(this);
+        }
+    }
+
+    /** The nodes; the first is the slurry. */
+    public List<Node> nodes() {
+        return nodes;
+    }
+
+    /** Parent of each node, -1 for the first. Shared: read only. */
+    public int[] parents() {
+        return parent;
+    }
+
+    /** Heat capacity of each node, J/K. Shared: read only. */
+    public double[] capacitiesJPerK() {
+        return capacityJPerK;
+    }
+
+    /** The stocks. */
+    public List<Stock> stocks() {
+        return stocks;
+    }
+
+    /** Names of the meters. */
+    public List<String> meters() {
+        return meters;
+    }
+
+    /** The switches. */
+    public List<NamedSwitch> switches() {
+        return switches;
+    }
+
+    /** The watches. */
+    public List<NamedWatch> watches() {
+        return watches;
+    }
+
+    /** State at the start: initial temperatures and stocks, every switch off. */
+    public State initialState() {
+        return new State(
+                nodes.stream().mapToDouble(Node::initialC).toArray(),
+                stocks.stream().mapToDouble(Stock::initial).toArray(),
+                new boolean[switches.size()]);
+    }
+
+    /** An empty gathering place for this network's flows. */
+    public Flows newFlows() {
+        return new Flows(nodes.size(), stocks.size(), meters.size());
+    }
+
+    /** The earliest jump any part announces strictly after a time, s. */
+    public double nextJumpS(double timeS) {
+        double next = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < parts.size(); i++) {
+            next = Math.min(next, parts.get(i).nextJumpS(timeS));
+        }
+        return next;
+    }
+
+    /** Lets every part enter an interval. */
+    public void enter(Interval interval) {
+        for (int i = 0; i < parts.size(); i++) {
+            parts.get(i).enter(interval);
+        }
+    }
+
+    /** Gathers what flows at an instant. */
+    public void contribute(double timeS, State state, Flows flows) {
+        flows.clear();
+        for (int i = 0; i < parts.size(); i++) {
+            parts.get(i).contribute(timeS, state, flows);
+        }
+    }
+}
