@@ -1,5 +1,7 @@
 package org.warmvat.result;
 
+import java.util.Optional;
+
 /**
  * Marks of a design against which a run is read.
  *
@@ -7,8 +9,21 @@ package org.warmvat.result;
  * @param floorC floor temperature; a time below it is short
  * @param liquidVolumeM3 volume of the contents
  * @param hasSolar whether there is a solar circuit
- * @param hasBackup whether there is a backup heater
+ * @param backup what the backup heater is fed with, empty without one
  * @param hasGas whether gas is computed
+ * @param primaryEnergyFactor weight of electricity in the weighted net energy
  */
 public record Marks(
-        double setpointC, double floorC, double liquidVolumeM3, boolean hasSolar, boolean hasBackup, boolean hasGas) {}
+        double setpointC,
+        double floorC,
+        double liquidVolumeM3,
+        boolean hasSolar,
+        Optional<BoughtEnergy> backup,
+        boolean hasGas,
+        double primaryEnergyFactor) {
+
+    /** Whether there is a backup heater. */
+    public boolean hasBackup() {
+        return backup.isPresent();
+    }
+}

@@ -6,7 +6,7 @@ import java.util.List;
  * Everything a run over a weather file found.
  *
  * @param title title of the design
- * @param site name of the weather file's site
+ * @param location where the weather belongs
  * @param engine which engine ran: {@code reference} or {@code fast}
  * @param runInDays days run before the first hour
  * @param marks marks of the design
@@ -19,7 +19,7 @@ import java.util.List;
  */
 public record RunResult(
         String title,
-        String site,
+        Location location,
         String engine,
         int runInDays,
         Marks marks,
