@@ -1,0 +1,127 @@
+package org.warmvat.sun;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.stream.IntStream;
+import net.e175.klaus.solarpositioning.SolarPosition;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * The sun over each of a row of hours (model equation 4.2): sunrise and sunset inside an hour are found as the roots of
+ * the apparent elevation, and the position is taken at the middle of the sunlit part. Where a polar hour is sunlit at
+ * both ends and dark between, the longer of the two parts gives the position and both count as sunlit.
+ *
+ * <p>The hours are independent of each other, so they are computed on several threads with the same result.
+ */
+public final class SunTrack {
+    private static final double HOUR_S = 3600;
+    /** Geometric elevations between which the full algorithm decides; refraction at the horizon is near 0.6 degrees. */
+    private static final double PLAINLY_NIGHT_DEG = -1.5;
+
+    private static final double PLAINLY_DAY_DEG = 0.5;
+    private static final double CROSSING_ACCURACY_S = 0.01;
+    private static final double DEGREES_PER_S = 15.041 / HOUR_S;
+
+    private final AlmanacSun rough;
+    private final SunPosition exact;
+    private final LocalDateTime start;
+    private final double firstEpochS;
+
+    private SunTrack(Observer observer, LocalDateTime start, double utcOffsetH) {
+        this.rough = new AlmanacSun(observer);
+        this.exact = new SunPosition(observer, start.toLocalDate());
+        this.start = start;
+        this.firstEpochS = start.toEpochSecond(ZoneOffset.UTC) - utcOffsetH * HOUR_S;
+    }
+
+    /**
+     * The sun over a row of hours.
+     *
+     * @param observer the place
+     * @param start beginning of the first hour, local standard time
+     * @param utcOffsetH local standard time less universal time
+     * @param hours how many
+     * @return one entry for each hour
+     */
+    public static SunHour[] over(Observer observer, LocalDateTime start, double utcOffsetH, int hours) {
+        SunTrack track = new SunTrack(observer, start, utcOffsetH);
+        SunHour[] result = new SunHour[hours];
+        IntStream.range(0, (hours + 23) / 24).parallel().forEach(day -> {
+            for (int hour = 24 * day; hour < Math.min(hours, 24 * day + 24); hour++) {
+                result[hour] = track.hour(hour);
+            }
+        });
+        return result;
+    }
+
+    private SunHour hour(int hour) {
+        double from = firstEpochS + HOUR_S * hour;
+        AlmanacSun.Place begin = rough.at(from);
+        double turn = turningOffsetS(begin.hourAngleDeg());
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double offset : new double[] {0, Math.min(turn, HOUR_S), HOUR_S}) {
+            double e = rough.elevationDeg(begin.sinDeclination(), begin.hourAngleDeg() + offset * DEGREES_PER_S);
+            least = Math.min(least, e);
+            most = Math.max(most, e);
+        }
+        if (most < PLAINLY_NIGHT_DEG) {
+            return SunHour.DARK;
+        }
+        return least > PLAINLY_DAY_DEG ? at(from, HOUR_S / 2, HOUR_S) : horizonHour(from, turn);
+    }
+
+    /** Seconds to the next culmination, upper or lower, after which the sun turns from rising to setting or back. */
+    private static double turningOffsetS(double hourAngleDeg) {
+        return (hourAngleDeg < 0 ? -hourAngleDeg : 180 - hourAngleDeg) / DEGREES_PER_S;
+    }
+
+    /** An hour in which the sun may cross the horizon, once or (near the poles) twice. */
+    private SunHour horizonHour(double from, double turn) {
+        double[] edges = turn < HOUR_S ? new double[] {0, turn, HOUR_S} : new double[] {0, HOUR_S};
+        double sunlit = 0;
+        Span current = new Span(0, 0);
+        Span longest = current;
+        double before = exact.elevationDeg(from);
+        for (int i = 1; i < edges.length; i++) {
+            double after = exact.elevationDeg(from + edges[i]);
+            Span lit = lit(from, new Span(edges[i - 1], edges[i]), before, after);
+            sunlit += lit.length();
+            current = lit.begin() == current.end() ? new Span(current.begin(), lit.end()) : lit;
+            longest = current.length() > longest.length() ? current : longest;
+            before = after;
+        }
+        return sunlit > 0 ? at(from, longest.middle(), sunlit) : SunHour.DARK;
+    }
+
+    /** The sunlit part of a span over which the sun only rises or only sets. */
+    private Span lit(double from, Span span, double before, double after) {
+        if (before > 0 == after > 0) {
+            return before > 0 ? span : new Span(span.end(), span.end());
+        }
+        double crossing = new BrentSolver(CROSSING_ACCURACY_S)
+                .solve(100, offset -> exact.elevationDeg(from + offset), span.begin(), span.end());
+        return after > 0 ? new Span(crossing, span.end()) : new Span(span.begin(), crossing);
+    }
+
+    private SunHour at(double from, double middle, double sunlit) {
+        SolarPosition position = exact.at(from + middle);
+        int day = start.plusSeconds((long) (from - firstEpochS + middle)).getDayOfYear();
+        return new SunHour(
+                Math.min(1, sunlit / HOUR_S),
+                position.zenithAngle(),
+                position.azimuth(),
+                Extraterrestrial.normalWPerM2(day));
+    }
+
+    /** Part of an hour, in seconds from its beginning. */
+    private record Span(double begin, double end) {
+        double length() {
+            return end - begin;
+        }
+
+        double middle() {
+            return (begin + end) / 2;
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package org.warmvat.sun;
+
+/**
+ * Irradiance on the faces of a tank, hour means, by closed forms (model equation 4.5). The sky is isotropic here; the
+ * beam counts from 1 degree of elevation.
+ */
+public final class TankFaces {
+    private TankFaces() {}
+
+    /** On a horizontal lid: the global irradiance. */
+    public static double lidWPerM2(Irradiance light) {
+        return light.globalWPerM2();
+    }
+
+    /** On the wall of an upright cylinder, mean over its circumference: {@code DNI sin z/pi + DHI/2 + rho GHI/2}. */
+    public static double cylinderWallWPerM2(Irradiance light, SunHour sun, double groundReflectance) {
+        double beam = sun.beamCounts() ? light.beamWPerM2() * sun.sinZenith() / Math.PI : 0;
+        return beam + upright(light, groundReflectance);
+    }
+
+    /**
+     * On the walls of a box, mean of the four sides.
+     *
+     * @param azimuthDeg how far the box is turned clockwise from north
+     */
+    public static double boxWallsWPerM2(Irradiance light, SunHour sun, double groundReflectance, double azimuthDeg) {
+        double turn = Math.toRadians(sun.azimuthDeg() - azimuthDeg);
+        double seen = (Math.abs(Math.cos(turn)) + Math.abs(Math.sin(turn))) / 4;
+        double beam = sun.beamCounts() ? light.beamWPerM2() * sun.sinZenith() * seen : 0;
+        return beam + upright(light, groundReflectance);
+    }
+
+    private static double upright(Irradiance light, double groundReflectance) {
+        return light.diffuseWPerM2() / 2 + groundReflectance * light.globalWPerM2() / 2;
+    }
+}

@@ -1,0 +1,51 @@
+package org.warmvat.weather;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.util.Iterator;
+
+/** The records of delimited text after some lead-in lines, with the file's own line numbers; broken quotes are refused. */
+final class CsvText {
+    private final Faults faults;
+    private final Iterator<CsvRecord> records;
+    private long lastLine;
+
+    CsvText(String text, int skipLines, char delimiter, Faults faults) throws WeatherRefused {
+        this.faults = faults;
+        this.lastLine = skipLines;
+        CsvReader<CsvRecord> reader = CsvReader.builder()
+                .fieldSeparator(delimiter)
+                .skipEmptyLines(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .ofCsvRecord(text);
+        reader.skipLines(skipLines);
+        this.records = reader.iterator();
+    }
+
+    /** Whether another record follows. */
+    boolean hasNext() throws WeatherRefused {
+        try {
+            return records.hasNext();
+        } catch (CsvParseException e) {
+            throw broken();
+        }
+    }
+
+    CsvRecord next() throws WeatherRefused {
+        try {
+            CsvRecord record = records.next();
+            lastLine = record.getStartingLineNumber();
+            return record;
+        } catch (CsvParseException e) {
+            throw broken();
+        }
+    }
+
+    private WeatherRefused broken() {
+        return faults.refusedAt(lastLine + 1, "quotation marks do not match from here on");
+    }
+}

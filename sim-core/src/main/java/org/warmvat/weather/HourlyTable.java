@@ -1,0 +1,53 @@
+package org.warmvat.weather;
+
+import java.time.LocalDateTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Complete hourly columns as a reader or a generator hands them over: every hour is there and every column is whole.
+ *
+ * @param site where
+ * @param start beginning of the first hour, local standard time
+ * @param stamp which moment of its hour a value at the stamp belongs to
+ * @param columns the quantities that are known, each with one finite value an hour
+ * @param notes what was changed on the way in, one sentence each
+ */
+public record HourlyTable(
+        Site site, LocalDateTime start, Stamp stamp, Map<Quantity, double[]> columns, List<String> notes) {
+    /** Checks the columns; the arrays are taken over, not copied. */
+    public HourlyTable {
+        columns = new EnumMap<>(columns);
+        notes = List.copyOf(notes);
+        double[] air = columns.get(Quantity.AIR);
+        if (air == null || air.length == 0) {
+            throw new IllegalArgumentException("no air temperature");
+        }
+        columns.forEach((quantity, values) -> check(quantity, values, air.length));
+        if (!hasSunlight(columns)) {
+            throw new IllegalArgumentException("neither global irradiance nor both beam and diffuse");
+        }
+    }
+
+    /** How many hours. */
+    public int hours() {
+        return columns.get(Quantity.AIR).length;
+    }
+
+    private static boolean hasSunlight(Map<Quantity, double[]> columns) {
+        return columns.containsKey(Quantity.GLOBAL)
+                || (columns.containsKey(Quantity.BEAM) && columns.containsKey(Quantity.DIFFUSE));
+    }
+
+    private static void check(Quantity quantity, double[] values, int hours) {
+        if (values.length != hours) {
+            throw new IllegalArgumentException(quantity.key() + " has " + values.length + " values, not " + hours);
+        }
+        for (double value : values) {
+            if (!(value >= quantity.least() && value <= quantity.most())) {
+                throw new IllegalArgumentException(quantity.key() + " out of range: " + value);
+            }
+        }
+    }
+}

@@ -1,0 +1,188 @@
+package org.warmvat.weather;
+
+import java.time.LocalDateTime;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.warmvat.sun.Irradiance;
+import org.warmvat.sun.SunHour;
+
+/**
+ * Complete hourly weather with its sun (model section 4). Immutable and shared between threads; the sun's positions, the
+ * split of the irradiance and the ground fit are computed once, when first asked for.
+ *
+ * <p>Hours are counted from 0; times are seconds since {@link #start()}.
+ */
+public final class Weather {
+    private static final double SECONDS_PER_HOUR = 3600;
+    private static final int HOURS_PER_YEAR = 8760;
+
+    private final HourlyTable table;
+    private final Linear airC;
+    private final Linear dewPointC;
+    private final Linear windMPerS;
+    private final SkySeries sky;
+    private final double[] pressureHPa;
+    private final List<String> assumptions;
+    private final Once<Sunlight> sunlight;
+    private final Once<Optional<Ground>> ground;
+
+    /** Takes complete columns; what is absent is assumed as equation 4.1 says and told in {@link #assumptions()}. */
+    public Weather(HourlyTable table) {
+        this.table = table;
+        List<String> told = new ArrayList<>(table.notes());
+        Assumed assumed = new Assumed(table, told);
+        this.airC = linear(assumed.airC());
+        double[] dew = assumed.dewPointC();
+        this.dewPointC = linear(dew);
+        this.windMPerS = linear(assumed.windMPerS());
+        this.pressureHPa = assumed.pressureHPa();
+        this.sky = assumed.sky(dew, pressureHPa);
+        assumed.tellOfSunlight();
+        this.assumptions = List.copyOf(told);
+        this.sunlight = new Once<>(() -> Sunlight.of(table, Arrays.stream(pressureHPa).average().orElseThrow()));
+        this.ground = new Once<>(this::fitGround);
+    }
+
+    private Linear linear(double[] values) {
+        return new Linear(table.stamp().secondsIntoHour(), values);
+    }
+
+    /** Where. */
+    public Site site() {
+        return table.site();
+    }
+
+    /** Beginning of the first hour, local standard time. */
+    public LocalDateTime start() {
+        return table.start();
+    }
+
+    /** End of the last hour. */
+    public LocalDateTime end() {
+        return start().plusHours(hours());
+    }
+
+    /** How many hours. */
+    public int hours() {
+        return table.hours();
+    }
+
+    /** Which moment of its hour a temperature belongs to. */
+    public Stamp stamp() {
+        return table.stamp();
+    }
+
+    /** Air temperature. */
+    public Linear airC() {
+        return airC;
+    }
+
+    /** Dew point. */
+    public Linear dewPointC() {
+        return dewPointC;
+    }
+
+    /** Wind speed at 10 m, as in the file. */
+    public Linear windMPerS() {
+        return windMPerS;
+    }
+
+    /**
+     * Sky temperature: constant over the hour where the file has long-wave irradiance, otherwise along straight lines
+     * between the stamps (equation 4.6).
+     *
+     * @param hour the hour in which the time lies; decides on its edges
+     * @param secondsSinceStart the time
+     */
+    public double skyC(int hour, double secondsSinceStart) {
+        return sky.atC(hour, secondsSinceStart);
+    }
+
+    /** Air pressure of an hour. */
+    public double pressureHPa(int hour) {
+        return pressureHPa[hour];
+    }
+
+    /** Global irradiance on the horizontal, mean of the hour. */
+    public double globalWPerM2(int hour) {
+        return light(hour).globalWPerM2();
+    }
+
+    /** Beam irradiance facing the sun, mean of the hour. */
+    public double beamWPerM2(int hour) {
+        return light(hour).beamWPerM2();
+    }
+
+    /** Diffuse irradiance on the horizontal, mean of the hour. */
+    public double diffuseWPerM2(int hour) {
+        return light(hour).diffuseWPerM2();
+    }
+
+    /** Global, beam and diffuse irradiance of an hour. */
+    public Irradiance light(int hour) {
+        return sunlight.get().light()[hour];
+    }
+
+    /** The sun over an hour. */
+    public SunHour sun(int hour) {
+        return sunlight.get().sun()[hour];
+    }
+
+    /** Ground temperature of the file, where it has one. */
+    public Optional<Linear> groundColumnC() {
+        return Optional.ofNullable(table.columns().get(Quantity.GROUND)).map(this::linear);
+    }
+
+    /** Ground temperature from the annual swing of the air (equation 2.6); absent when shorter than a year. */
+    public Optional<Ground> ground() {
+        return ground.get();
+    }
+
+    /** Whether this is at least 8760 hours that end on the date on which they began. */
+    public boolean isWholeYear() {
+        return hours() >= HOURS_PER_YEAR && MonthDay.from(start()).equals(MonthDay.from(end()));
+    }
+
+    /** One sentence for each thing assumed, filled or changed. */
+    public List<String> assumptions() {
+        return assumptions;
+    }
+
+    /** The columns that were given. */
+    public HourlyTable table() {
+        return table;
+    }
+
+    /** Mean air temperature over the whole period. */
+    public double meanAirC() {
+        return airC.mean(0, hours() * SECONDS_PER_HOUR);
+    }
+
+    /** Mean wind at 10 m over the whole period. */
+    public double meanWindMPerS() {
+        return windMPerS.mean(0, hours() * SECONDS_PER_HOUR);
+    }
+
+    /** Days from 1 January 00:00 of the year in which a moment lies, fractions included. */
+    public double dayOfYear(double secondsSinceStart) {
+        LocalDateTime moment = start().plusSeconds((long) Math.floor(secondsSinceStart));
+        double fraction = secondsSinceStart - Math.floor(secondsSinceStart);
+        LocalDateTime newYear = moment.toLocalDate().withDayOfYear(1).atStartOfDay();
+        return (ChronoUnit.SECONDS.between(newYear, moment) + fraction) / 86_400;
+    }
+
+    private Optional<Ground> fitGround() {
+        if (hours() < HOURS_PER_YEAR) {
+            return Optional.empty();
+        }
+        double[] days = new double[hours()];
+        for (int i = 0; i < days.length; i++) {
+            days[i] = dayOfYear(airC.firstStampS() + i * SECONDS_PER_HOUR);
+        }
+        return Optional.of(AnnualHarmonic.fit(days, table.columns().get(Quantity.AIR)));
+    }
+}

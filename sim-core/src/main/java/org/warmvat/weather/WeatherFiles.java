@@ -1,0 +1,58 @@
+package org.warmvat.weather;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/** Reads weather files: Warmvat's own and the open TMY3 layout, told apart by their first lines. */
+public final class WeatherFiles {
+    private static final String DEMONSTRATION = "demonstration-weather.csv";
+
+    private WeatherFiles() {}
+
+    /**
+     * Reads a file.
+     *
+     * @throws WeatherRefused when it cannot be used, with every fault found
+     * @throws IOException when it cannot be opened
+     */
+    public static Weather read(Path path) throws WeatherRefused, IOException {
+        return parse(path.getFileName().toString(), TextFile.read(path));
+    }
+
+    /**
+     * Reads the text of a file.
+     *
+     * @param file its name for messages
+     * @param text all of it
+     */
+    public static Weather parse(String file, String text) throws WeatherRefused {
+        Faults faults = new Faults(file);
+        if (text.startsWith(WarmvatHeader.MARK)) {
+            return new Weather(new WarmvatCsv(text, faults).read());
+        }
+        if (Tmy3Csv.isLike(text)) {
+            return new Weather(new Tmy3Csv(text, faults).read());
+        }
+        throw new WeatherRefused(file + ": is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor in the open TMY3 layout;"
+                + " any other hourly text can be read with a layout file (--layout)");
+    }
+
+    /** The built-in invented cool maritime year, 8760 hours. */
+    public static Weather demonstration() {
+        return new Weather(demonstrationTable());
+    }
+
+    private static HourlyTable demonstrationTable() {
+        try (InputStream in = WeatherFiles.class.getResourceAsStream(DEMONSTRATION)) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return new WarmvatCsv(text, new Faults(DEMONSTRATION)).read();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (WeatherRefused e) {
+            throw new IllegalStateException("the built-in weather is broken", e);
+        }
+    }
+}
