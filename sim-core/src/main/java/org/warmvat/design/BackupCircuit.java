@@ -4,7 +4,7 @@ package org.warmvat.design;
  * The other heat source.
  *
  * @param source what it uses
- * @param efficiency heat over what is bought, above 0 and up to 10 (a heat pump's coefficient of performance is above 1; equation 6.3)
+ * @param efficiency heat over what is bought, above 0 and up to 6 (a heat pump's coefficient of performance is above 1; equation 6.3)
  * @param ratedW heat it can give, W, 0..1000000
  * @param allowedHours when it may call for heat
  * @param through how the heat gets into the contents
@@ -14,7 +14,7 @@ public record BackupCircuit(
 
     /** Refuses numbers out of range. */
     public BackupCircuit {
-        Ranges.above("backup efficiency", efficiency, 0, 10);
+        Ranges.above("backup efficiency", efficiency, 0, 6);
         Ranges.within("rated backup power in W", ratedW, 0, 1_000_000);
     }
 

@@ -1,0 +1,161 @@
+package org.warmvat.cli.input;
+
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.warmvat.design.Design;
+
+/**
+ * A design file that was read: the design, the defaults it uses, and the keys as written, so that single numbers can be exchanged.
+ *
+ * <p>Immutable; safe to share between threads.
+ */
+public final class DesignDocument {
+
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .addModule(new Jdk8Module())
+            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
+            .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .build();
+
+    private final String name;
+    private final ObjectNode written;
+    private final ObjectNode filled;
+    private final Design design;
+    private final List<String> assumed;
+
+    private DesignDocument(String name, ObjectNode written, ObjectNode filled, Design design, List<String> assumed) {
+        this.name = name;
+        this.written = written;
+        this.filled = filled;
+        this.design = design;
+        this.assumed = List.copyOf(assumed);
+    }
+
+    /**
+     * Reads a design file, YAML or JSON.
+     *
+     * @param file the file
+     * @throws InputRefused with every fault of the file, up to twenty
+     */
+    public static DesignDocument read(Path file) {
+        return parse(file.toString(), SourceText.read(file));
+    }
+
+    /**
+     * Reads the bytes of a design file, YAML or JSON.
+     *
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param bytes UTF-8 text, with or without a byte order mark
+     * @throws InputRefused with every fault, up to twenty
+     */
+    public static DesignDocument read(String name, byte[] bytes) {
+        return parse(name, SourceText.decode(name, bytes));
+    }
+
+    /**
+     * Reads the text of a design, YAML or JSON.
+     *
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param text the text
+     * @throws InputRefused with every fault, up to twenty
+     */
+    public static DesignDocument parse(String name, String text) {
+        Map<String, Integer> lines = new HashMap<>();
+        Faults faults = new Faults(name, lines);
+        boolean json = name.endsWith(".json") || text.stripLeading().matches("(?s)\\{\\s*\".*");
+        ObjectNode tree = json ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
+        if (tree.isEmpty()) {
+            faults.refuseIfAny();
+        }
+        return bind(name, tree, faults);
+    }
+
+    /** The JSON Schema of the design file. */
+    public static String schema() {
+        return DesignSchema.text();
+    }
+
+    /** The design. */
+    public Design design() {
+        return design;
+    }
+
+    /** The file's name, with the exchanged numbers where there are any. */
+    public String name() {
+        return name;
+    }
+
+    /** Every default that is used, one sentence each. */
+    public List<String> assumed() {
+        return assumed;
+    }
+
+    /**
+     * The number a key has, by default or as written.
+     *
+     * @param path the key's path, such as {@code solar.area_m2}, {@code envelope.wall[1].thickness_mm} (counted from 0) or
+     *     {@code envelope.wall[pir_foam].thickness_mm} (by material or name)
+     * @throws InputRefused when the design has no such number
+     */
+    public double number(String path) {
+        return new NumberKey(name, path).in(filled);
+    }
+
+    /**
+     * The same design with one number exchanged and everything that follows from it.
+     *
+     * @param path the key's path as for {@link #number}; it need not stand in the file, but its block must
+     * @param value the number
+     * @throws InputRefused when there is no such number, or the design is not allowed with it
+     */
+    public DesignDocument with(String path, double value) {
+        ObjectNode changed = written.deepCopy();
+        new NumberKey(name, path).set(changed, filled, value);
+        String changedName = name + " with " + path + "=" + Faults.number(value);
+        return bind(changedName, changed, new Faults(changedName, Map.of()));
+    }
+
+    private static DesignDocument bind(String name, ObjectNode tree, Faults faults) {
+        SchemaCheck.run(tree, faults);
+        if (!faults.isEmpty()) {
+            SoundPart.of(tree, faults).ifPresent(sound -> {
+                faults.judgeSoundBlocksOnly();
+                file(sound).check(faults);
+            });
+            faults.refuseIfAny();
+        }
+        ObjectNode filled = tree.deepCopy();
+        List<String> assumed = Defaults.fill(filled);
+        DesignFile file = file(filled);
+        file.check(faults);
+        faults.refuseIfAny();
+        try {
+            return new DesignDocument(name, tree, filled, file.design(), assumed);
+        } catch (IllegalArgumentException e) {
+            // ranges and checks above are meant to come first; should one be missing, the record still has the last word
+            throw new InputRefused(List.of(name + ": " + e.getMessage()));
+        }
+    }
+
+    private static DesignFile file(JsonNode filled) {
+        return MAPPER.convertValue(filled, DesignFile.class);
+    }
+
+    /** Paths of all numbers this design has, defaults included, in the order of the file's schema. */
+    public List<String> numbers() {
+        List<String> paths = new ArrayList<>();
+        NumberKey.collect("", filled, paths);
+        return List.copyOf(paths);
+    }
+}

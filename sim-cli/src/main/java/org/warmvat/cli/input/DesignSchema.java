@@ -1,0 +1,109 @@
+package org.warmvat.cli.input;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The shipped JSON Schema of the design file: as text, as a tree to look keys up in, and as a validator. */
+final class DesignSchema {
+
+    /** Name of the resource. */
+    static final String RESOURCE = "design.schema.json";
+
+    private static final String TEXT = load();
+    private static final JsonNode ROOT = parse();
+    private static final Schema VALIDATOR =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(ROOT);
+
+    private DesignSchema() {}
+
+    private static String load() {
+        try (InputStream in = DesignSchema.class.getResourceAsStream(RESOURCE)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static JsonNode parse() {
+        try {
+            return new ObjectMapper().readTree(TEXT);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static String text() {
+        return TEXT;
+    }
+
+    static JsonNode root() {
+        return ROOT;
+    }
+
+    static List<Error> validate(JsonNode tree) {
+        return VALIDATOR.validate(tree);
+    }
+
+    /** A schema node with its reference followed; of a choice the block, which alone has keys. */
+    static JsonNode resolved(JsonNode node) {
+        String reference = node.path("$ref").asText();
+        return reference.isEmpty() ? node : ROOT.at(reference.substring(1));
+    }
+
+    /** The block among the alternatives of a choice, or the node itself. */
+    static JsonNode blockOf(JsonNode node) {
+        JsonNode at = resolved(node);
+        for (JsonNode branch : at.path("anyOf")) {
+            if (resolved(branch).has("properties")) {
+                return resolved(branch);
+            }
+        }
+        return at;
+    }
+
+    /** What the schema says about a key of a block; a missing node where it knows none. Attributes beside a reference stay beside it. */
+    static JsonNode key(JsonNode block, String name) {
+        JsonNode at = blockOf(block);
+        JsonNode property = at.path("properties").path(name);
+        JsonNode free = at.path("additionalProperties");
+        return property.isMissingNode() && free.isObject() ? free : property;
+    }
+
+    /** Names of the keys of a block. */
+    static List<String> keys(JsonNode block) {
+        List<String> names = new ArrayList<>();
+        blockOf(block).path("properties").fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    /** Paths of all keys with this name, anywhere in the file; entries of lists are written {@code []}. */
+    static Set<String> pathsOf(String name) {
+        Set<String> paths = new TreeSet<>();
+        collect(ROOT, "", name, paths);
+        return paths;
+    }
+
+    private static void collect(JsonNode block, String path, String name, Set<String> paths) {
+        for (String key : keys(block)) {
+            String at = KeyPath.key(path, key);
+            if (key.equals(name)) {
+                paths.add(at);
+            }
+            JsonNode property = key(block, key);
+            JsonNode items = resolved(property).path("items");
+            collect(items.isMissingNode() ? property : items, items.isMissingNode() ? at : at + "[]", name, paths);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package org.warmvat.cli.input;
+
+import java.util.List;
+
+/** An input file was refused; nothing was computed. */
+public final class InputRefused extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<String> faults;
+
+    /**
+     * Refuses an input.
+     *
+     * @param faults what is wrong, one line each, with place, fact and expectation; at least one
+     */
+    public InputRefused(List<String> faults) {
+        super(String.join("\n", faults));
+        this.faults = List.copyOf(faults);
+    }
+
+    /** What is wrong, one line each, in the order of the file. */
+    public List<String> faults() {
+        return faults;
+    }
+}
