@@ -3,6 +3,7 @@ package org.warmvat.cli.input;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.Coil;
@@ -92,6 +93,16 @@ record BackupKeys(
                         "\"" + allowedHours.get(i) + "\" has no length, expected an end other than the start");
             }
         }
+    }
+
+    /** What stands in the file but has no effect. */
+    List<String> idle() {
+        boolean anyOfTheCircuit = Stream.of(
+                        flowLimitC, flowBandK, overrunDifferenceK, waterKg, lossUaWPerK, loopKgPerS, pumpW, cakingC, coil)
+                .anyMatch(Optional::isPresent);
+        return through == Way.IMMERSED && anyOfTheCircuit
+                ? List.of("backup: an immersed element has no water, pump or coil of its own; those keys have no effect")
+                : List.of();
     }
 
     BackupCircuit circuit() {

@@ -1,8 +1,11 @@
 package org.warmvat.cli.input;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.warmvat.design.Contents;
+import org.warmvat.design.Design;
 
 /** The block {@code contents}. */
 record ContentsKeys(
@@ -19,6 +22,23 @@ record ContentsKeys(
         @JsonProperty("conductivity_w_mk")
                 @Key(says = "Conductivity of still slurry in a pipe that sticks out", unit = "W/mK", least = 0.1, most = 5, usual = "0.6")
                 double conductivityWPerMK) {
+
+    /** Difference of solids fractions from which it is warned: about what moves the heat capacity by one per cent. */
+    private static final double FAR = 0.02;
+
+    /** A warning where the given solids are far from what feed and digestion lead to. */
+    List<String> doubts(Design design) {
+        double steady = design.steadyTotalSolidsFraction();
+        return totalSolids
+                .filter(given -> Math.abs(given - steady) > FAR)
+                .map(given -> String.format(
+                        Locale.ROOT,
+                        "contents.total_solids %s is far from %.3f, which feed and digestion at the set-point lead to",
+                        Faults.number(given),
+                        steady))
+                .stream()
+                .toList();
+    }
 
     Contents contents() {
         return new Contents(densityKgPerM3, totalSolids, solidsJPerKgK);

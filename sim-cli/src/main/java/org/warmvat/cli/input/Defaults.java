@@ -27,7 +27,7 @@ final class Defaults {
     private void fill(String path, JsonNode value, JsonNode schema) {
         if (value.isArray()) {
             for (int i = 0; i < value.size(); i++) {
-                fill(KeyPath.entry(path, i), value.get(i), DesignSchema.resolved(schema).path("items"));
+                fill(KeyPath.entry(path, i), value.get(i), DesignSchema.entries(schema));
             }
         } else if (value instanceof ObjectNode block) {
             for (String key : DesignSchema.keys(schema)) {

@@ -7,6 +7,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -33,13 +36,15 @@ public final class DesignDocument {
     private final ObjectNode filled;
     private final Design design;
     private final List<String> assumed;
+    private final List<String> cautions;
 
-    private DesignDocument(String name, ObjectNode written, ObjectNode filled, Design design, List<String> assumed) {
+    private DesignDocument(String name, ObjectNode written, ObjectNode filled, List<String> assumed, DesignFile file) {
         this.name = name;
         this.written = written;
         this.filled = filled;
-        this.design = design;
+        this.design = file.design();
         this.assumed = List.copyOf(assumed);
+        this.cautions = file.cautions(design);
     }
 
     /**
@@ -81,6 +86,20 @@ public final class DesignDocument {
         return bind(name, tree, faults);
     }
 
+    /** The built-in demonstration: an invented garden's 900 litre tank. */
+    public static DesignDocument demonstration() {
+        return read("built-in demonstration design", demonstrationBytes());
+    }
+
+    /** The file of the built-in demonstration, UTF-8 YAML. */
+    public static byte[] demonstrationBytes() {
+        try (InputStream in = DesignDocument.class.getResourceAsStream("demonstration.yaml")) {
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** The JSON Schema of the design file. */
     public static String schema() {
         return DesignSchema.text();
@@ -99,6 +118,11 @@ public final class DesignDocument {
     /** Every default that is used, one sentence each. */
     public List<String> assumed() {
         return assumed;
+    }
+
+    /** What is allowed but deserves a word, one sentence each. */
+    public List<String> cautions() {
+        return cautions;
     }
 
     /**
@@ -141,7 +165,7 @@ public final class DesignDocument {
         file.check(faults);
         faults.refuseIfAny();
         try {
-            return new DesignDocument(name, tree, filled, file.design(), assumed);
+            return new DesignDocument(name, tree, filled, assumed, file);
         } catch (IllegalArgumentException e) {
             // ranges and checks above are meant to come first; should one be missing, the record still has the last word
             throw new InputRefused(List.of(name + ": " + e.getMessage()));

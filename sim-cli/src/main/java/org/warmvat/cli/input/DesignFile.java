@@ -1,6 +1,7 @@
 package org.warmvat.cli.input;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +11,7 @@ import org.warmvat.design.Site;
 
 /** The whole design file. */
 record DesignFile(
-        @JsonProperty("title") @Key(says = "Name of the design, printed on every result", usual = "\"untitled tank\"") String title,
+        @JsonProperty("title") @Key(says = "Name of the design, printed on every result", usual = "\"untitled tank\"", pattern = "\\S", form = "text that is not blank") String title,
         @JsonProperty("tank") @Key(says = "Shape, size and place of the tank") TankKeys tank,
         @JsonProperty("envelope") @Key(says = "Wall, lid and floor: as lists of layers from inside to outside, or as shell and insulation")
                 EnvelopeKeys envelope,
@@ -48,6 +49,13 @@ record DesignFile(
         backup.ifPresent(b -> b.check(faults, gas.isPresent()));
         ground.check(faults);
         runIn.check(faults);
+    }
+
+    /** What is allowed but deserves a word. */
+    List<String> cautions(Design design) {
+        List<String> cautions = new ArrayList<>(contents.doubts(design));
+        backup.ifPresent(b -> cautions.addAll(b.idle()));
+        return List.copyOf(cautions);
     }
 
     /** The design of a checked file. */

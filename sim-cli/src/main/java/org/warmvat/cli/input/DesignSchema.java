@@ -81,6 +81,20 @@ final class DesignSchema {
         return property.isMissingNode() && free.isObject() ? free : property;
     }
 
+    /** What the schema says about the key at a path; a missing node where it knows none. */
+    static JsonNode at(String path) {
+        JsonNode at = ROOT;
+        for (String step : KeyPath.steps(path)) {
+            at = step.startsWith("[") ? entries(at) : key(at, step);
+        }
+        return at;
+    }
+
+    /** What the schema says about the entries of a list. */
+    static JsonNode entries(JsonNode list) {
+        return resolved(list).path("items");
+    }
+
     /** Names of the keys of a block. */
     static List<String> keys(JsonNode block) {
         List<String> names = new ArrayList<>();
@@ -102,7 +116,7 @@ final class DesignSchema {
                 paths.add(at);
             }
             JsonNode property = key(block, key);
-            JsonNode items = resolved(property).path("items");
+            JsonNode items = entries(property);
             collect(items.isMissingNode() ? property : items, items.isMissingNode() ? at : at + "[]", name, paths);
         }
     }

@@ -69,11 +69,11 @@ record EnvelopeKeys(
     }
 
     void check(Faults faults, Materials materials) {
-        String how = "as a list of layers, or insulation_mm instead of wall, lid and floor";
+        String how = "needed beside the other two of wall, lid and floor; or insulation_mm instead of all three";
         faults.needed("envelope.wall", wall, layered(), how);
         faults.needed("envelope.lid", lid, layered(), how);
         faults.needed("envelope.floor", floor, layered(), how);
-        faults.needed("envelope.insulation_mm", insulationMm, !layered(), "in mm, or wall, lid and floor as lists of layers");
+        faults.needed("envelope.insulation_mm", insulationMm, !layered(), "or wall, lid and floor as lists of layers");
         String reason = "wall, lid and floor are given as layers: give the one or the other";
         faults.unwanted("envelope.shell", shell, layered(), reason);
         faults.unwanted("envelope.shell_mm", shellMm, layered(), reason);

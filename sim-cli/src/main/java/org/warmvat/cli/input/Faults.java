@@ -74,10 +74,10 @@ final class Faults {
         found.add(new Fault(line, text));
     }
 
-    /** Adds a missing key where it is needed and absent. */
-    void needed(String path, Optional<?> value, boolean needed, String expected) {
+    /** Adds a missing key where it is needed and absent, with what the schema allows and why it is needed. */
+    void needed(String path, Optional<?> value, boolean needed, String reason) {
         if (needed && value.isEmpty()) {
-            add(path, "is missing, expected " + expected);
+            add(path, "is missing, expected " + Expectation.of(DesignSchema.at(path)) + " (" + reason + ")");
         }
     }
 

@@ -44,7 +44,7 @@ record FeedKeys(
 
     /** One feedstock. */
     record StockKeys(
-            @JsonProperty("name") @Key(says = "Name of the feedstock", usual = "\"kitchen scraps\"") String name,
+            @JsonProperty("name") @Key(says = "Name of the feedstock", usual = "\"kitchen scraps\"", pattern = "\\S", form = "text that is not blank") String name,
             @JsonProperty("kg_per_day") @Key(says = "Fresh mass fed each day", unit = "kg/day", least = 0, most = 100000)
                     double kgPerDay,
             @JsonProperty("total_solids")

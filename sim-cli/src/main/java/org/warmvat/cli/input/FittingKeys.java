@@ -7,7 +7,7 @@ import org.warmvat.design.Fitting;
 
 /** One entry of {@code fittings}: a name and one of three forms. */
 record FittingKeys(
-        @JsonProperty("name") @Key(says = "Name of the fitting") String name,
+        @JsonProperty("name") @Key(says = "Name of the fitting", pattern = "\\S", form = "text that is not blank") String name,
         @JsonProperty("ua_w_k") @Key(says = "Its loss per kelvin, as known", unit = "W/K", least = 0, most = 1000)
                 Optional<Double> uaWPerK,
         @JsonProperty("bar") @Key(says = "Solid bars through the foam: legs, straps, shafts") Optional<BarKeys> bar,

@@ -30,7 +30,7 @@ record GroundKeys(
 
     void check(Faults faults) {
         boolean any = Stream.of(meanC, amplitudeK, coldestDay).anyMatch(Optional::isPresent);
-        String reason = "beside the other two of mean_c, amplitude_k and coldest_day";
+        String reason = "needed beside the other two of mean_c, amplitude_k and coldest_day";
         faults.needed("ground.mean_c", meanC, any, reason);
         faults.needed("ground.amplitude_k", amplitudeK, any, reason);
         faults.needed("ground.coldest_day", coldestDay, any, reason);

@@ -35,7 +35,7 @@ record LayerKeys(
         faults.unwanted(path + ".density_kg_m3", densityKgPerM3, material.isPresent(), reason);
         faults.unwanted(path + ".specific_heat_j_kgk", specificHeatJPerKgK, material.isPresent(), reason);
         faults.needed(
-                path + ".material", choice(), true, "by name, or conductivity_w_mk, density_kg_m3 and specific_heat_j_kgk");
+                path + ".material", choice(), true, "or conductivity_w_mk, density_kg_m3 and specific_heat_j_kgk");
         material.ifPresent(m -> materials.check(faults, path + ".material", m));
     }
 }

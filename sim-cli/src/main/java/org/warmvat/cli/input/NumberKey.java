@@ -122,11 +122,7 @@ final class NumberKey {
     }
 
     private JsonNode schema() {
-        JsonNode at = DesignSchema.root();
-        for (String step : steps) {
-            at = step.startsWith("[") ? DesignSchema.resolved(at).path("items") : DesignSchema.key(at, step);
-        }
-        return at;
+        return DesignSchema.at(path);
     }
 
     private String unknown() {
@@ -134,7 +130,7 @@ final class NumberKey {
         JsonNode at = DesignSchema.root();
         String parent = "";
         for (String step : steps) {
-            JsonNode next = step.startsWith("[") ? DesignSchema.resolved(at).path("items") : DesignSchema.key(at, step);
+            JsonNode next = step.startsWith("[") ? DesignSchema.entries(at) : DesignSchema.key(at, step);
             if (next.isMissingNode()) {
                 names = DesignSchema.keys(at);
                 Optional<String> nearest = Nearest.of(step, names);

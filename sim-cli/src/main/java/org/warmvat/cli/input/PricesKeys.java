@@ -13,7 +13,7 @@ record PricesKeys(
         @JsonProperty("gas_worth_per_kwh")
                 @Key(says = "Worth of the gas made", unit = "per kWh", least = 0, most = 1000, usual = "0.09")
                 double gasWorthPerKwh,
-        @JsonProperty("currency") @Key(says = "Name of the money", usual = "\"EUR\"") String currency,
+        @JsonProperty("currency") @Key(says = "Name of the money", usual = "\"EUR\"", pattern = "\\S", form = "text that is not blank") String currency,
         @JsonProperty("electricity_kg_co2_per_kwh")
                 @Key(says = "CO2 of electricity", unit = "kg/kWh", least = 0, most = 5, usual = "0.25")
                 double electricityKgCo2PerKwh,

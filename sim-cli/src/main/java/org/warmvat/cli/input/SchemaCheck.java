@@ -103,9 +103,7 @@ final class SchemaCheck {
     private static JsonNode schemaAt(NodePath location) {
         JsonNode at = DesignSchema.root();
         for (Object step : steps(location)) {
-            at = step instanceof Integer
-                    ? DesignSchema.resolved(at).path("items")
-                    : DesignSchema.key(at, step.toString());
+            at = step instanceof Integer ? DesignSchema.entries(at) : DesignSchema.key(at, step.toString());
         }
         return at;
     }

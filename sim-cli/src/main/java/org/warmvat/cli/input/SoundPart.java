@@ -52,7 +52,7 @@ final class SoundPart {
                 if (faults.isFaulty(at)) {
                     list.remove(i);
                 } else {
-                    prune(at, list.get(i), DesignSchema.resolved(schema).path("items"));
+                    prune(at, list.get(i), DesignSchema.entries(schema));
                 }
             }
         }
@@ -60,9 +60,11 @@ final class SoundPart {
 
     private static void fillRequired(ObjectNode block, JsonNode schema) {
         for (JsonNode key : schema.path("required")) {
-            JsonNode most = schema.path("properties").path(key.asText()).path("maximum");
-            if (!block.has(key.asText()) && most.isNumber()) {
-                block.set(key.asText(), DoubleNode.valueOf(most.doubleValue()));
+            JsonNode property = schema.path("properties").path(key.asText());
+            if (!block.has(key.asText()) && property.has("maximum")) {
+                block.set(key.asText(), DoubleNode.valueOf(property.path("maximum").doubleValue()));
+            } else if (!block.has(key.asText()) && property.path("type").asText().equals("string")) {
+                block.put(key.asText(), "?");
             }
         }
     }

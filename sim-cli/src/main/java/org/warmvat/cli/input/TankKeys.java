@@ -56,15 +56,15 @@ record TankKeys(
 
     void check(Faults faults) {
         boolean box = shape == Form.BOX;
-        faults.needed("tank.inner_diameter_m", innerDiameterM, !box, "for an upright_cylinder");
-        faults.needed("tank.inner_length_m", innerLengthM, box, "for a box");
-        faults.needed("tank.inner_width_m", innerWidthM, box, "for a box");
+        faults.needed("tank.inner_diameter_m", innerDiameterM, !box, "needed for an upright_cylinder");
+        faults.needed("tank.inner_length_m", innerLengthM, box, "needed for a box");
+        faults.needed("tank.inner_width_m", innerWidthM, box, "needed for a box");
         faults.unwanted("tank.inner_diameter_m", innerDiameterM, box, "a box has none: give inner_length_m and inner_width_m");
         faults.unwanted("tank.inner_length_m", innerLengthM, !box, "an upright_cylinder has none: give shape: box");
         faults.unwanted("tank.inner_width_m", innerWidthM, !box, "an upright_cylinder has none: give shape: box");
         faults.unwanted("tank.box_azimuth_deg", boxAzimuthDeg, !box, "an upright_cylinder has none: give shape: box");
         boolean indoors = place == Spot.INDOORS;
-        faults.needed("tank.room_c", roomC, indoors, "for place: indoors");
+        faults.needed("tank.room_c", roomC, indoors, "needed for place: indoors");
         faults.unwanted("tank.room_c", roomC, !indoors, "only a tank with place: indoors has a room");
         faults.unwanted("tank.exposure_factor", exposureFactor, indoors, "there is no wind indoors");
         faults.unwanted("tank.floor_exposure_factor_most", floorExposureFactorMost, indoors, "there is no wind indoors");
