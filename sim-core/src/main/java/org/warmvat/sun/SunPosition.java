@@ -14,6 +14,9 @@ import net.e175.klaus.solarpositioning.SolarPosition;
  * the centre is less than 0.83 degrees under the horizon.
  */
 final class SunPosition {
+    /** The library reads whole seconds; the rest of a second is given as the turn of the earth against the stars. */
+    private static final double EARTH_TURNS_DEG_PER_S = 360.98564737 / 86_400;
+
     private final Observer observer;
     private final double deltaTS;
 
@@ -31,11 +34,11 @@ final class SunPosition {
     /** Position at an instant in seconds of universal time since 1970; zenith refracted, azimuth from north. */
     SolarPosition at(double epochS) {
         long whole = (long) Math.floor(epochS);
-        Instant instant = Instant.ofEpochSecond(whole, Math.round((epochS - whole) * 1e9));
+        double turned = observer.longitudeDeg() + EARTH_TURNS_DEG_PER_S * (epochS - whole);
         return SPA.calculateSolarPosition(
-                instant.atZone(ZoneOffset.UTC),
+                Instant.ofEpochSecond(whole).atZone(ZoneOffset.UTC),
                 observer.latitudeDeg(),
-                observer.longitudeDeg(),
+                turned > 180 ? turned - 360 : turned,
                 observer.elevationM(),
                 deltaTS,
                 observer.pressureHPa(),

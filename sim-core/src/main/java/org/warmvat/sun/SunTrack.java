@@ -4,7 +4,8 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.stream.IntStream;
 import net.e175.klaus.solarpositioning.SolarPosition;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.PegasusSolver;
 
 /**
  * The sun over each of a row of hours (model equation 4.2): sunrise and sunset inside an hour are found as the roots of
@@ -99,8 +100,14 @@ public final class SunTrack {
         if (before > 0 == after > 0) {
             return before > 0 ? span : new Span(span.end(), span.end());
         }
-        double crossing = new BrentSolver(CROSSING_ACCURACY_S)
-                .solve(100, offset -> exact.elevationDeg(from + offset), span.begin(), span.end());
+        UnivariateFunction elevationDeg = offset -> {
+            if (offset == span.begin()) {
+                return before;
+            }
+            return offset == span.end() ? after : exact.elevationDeg(from + offset);
+        };
+        double crossing =
+                new PegasusSolver(CROSSING_ACCURACY_S).solve(100, elevationDeg, span.begin(), span.end());
         return after > 0 ? new Span(crossing, span.end()) : new Span(span.begin(), crossing);
     }
 
