@@ -1,0 +1,125 @@
+package org.warmvat.design;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What follows from a design alone, against hand calculations. */
+class DesignTest {
+
+    private static final Contents USUAL = new Contents(1010, Optional.empty(), 1600);
+
+    private static Design usual() {
+        return SampleDesign.design(
+                SampleDesign.tank(SampleDesign.outdoors()), SampleDesign.usualFeed(), SampleDesign.gas(), USUAL);
+    }
+
+    @Test
+    void retentionTimeIsContentsOverWholeFeed() {
+        // pi/4 x 1.15 m x 1010 kg/m3 / 20 kg/day
+        assertEquals(45.6119983393068, usual().retentionDays(), 1e-10);
+    }
+
+    /** Hand: k = k_ref x 0.975124/0.947872; digested k HRT/(1 + k HRT) of 1.1616 and 0.68 kg VS; 2.12 kg TS in 20 kg. */
+    @Test
+    void solidsOfTheContentsAreTheFeedsLessWhatIsDigested() {
+        assertEquals(0.02744818562189096, usual().totalSolidsFraction(), 1e-14);
+        assertEquals(4115.018991981789, usual().contentsSpecificHeatJPerKgK(), 1e-9);
+        assertEquals(3753884.7885697866, usual().contentsHeatCapacityJPerK(), 1e-6);
+    }
+
+    @Test
+    void nothingIsDigestedWithoutGas() {
+        Design design = SampleDesign.design(
+                SampleDesign.tank(SampleDesign.outdoors()), SampleDesign.usualFeed(), Optional.empty(), USUAL);
+        assertEquals((6 * 0.22 + 4 * 0.20) / 20, design.totalSolidsFraction(), 1e-15);
+        assertEquals(0, design.steadyDigestedFraction(SampleDesign.SCRAPS));
+    }
+
+    @Test
+    void givenSolidsWin() {
+        Design design = SampleDesign.design(
+                SampleDesign.tank(SampleDesign.outdoors()),
+                SampleDesign.usualFeed(),
+                SampleDesign.gas(),
+                new Contents(1010, Optional.of(0.08), 1600));
+        assertEquals(0.08, design.totalSolidsFraction());
+        assertEquals(0.92 * 4186 + 0.08 * 1600, design.contentsSpecificHeatJPerKgK(), 1e-9);
+    }
+
+    @Test
+    void withoutFeedTheContentsCountAsWaterAndStayForever() {
+        Feed none = SampleDesign.feed(
+                new FeedTemperature.Air(), Optional.empty(), new Feedstock("nothing", 0, 0.22, 0.88, 0.42, 0.2));
+        Design design =
+                SampleDesign.design(SampleDesign.tank(SampleDesign.outdoors()), none, SampleDesign.gas(), USUAL);
+        assertEquals(Double.POSITIVE_INFINITY, design.retentionDays());
+        assertEquals(0, design.totalSolidsFraction());
+        assertEquals(1, design.steadyDigestedFraction(SampleDesign.SCRAPS), "without washout all is digested");
+    }
+
+    @Test
+    void groundIsUsedByFloorFeedOrWater() {
+        Tank onGround =
+                new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.GROUND, SampleDesign.outdoors());
+        Tank onLegs = SampleDesign.tank(SampleDesign.outdoors());
+        Feed byAir = SampleDesign.usualFeed();
+        Feed byGround = SampleDesign.feed(new FeedTemperature.Ground(), Optional.empty(), SampleDesign.SCRAPS);
+        Feed waterByGround = SampleDesign.feed(
+                new FeedTemperature.Air(),
+                Optional.of(new DilutionWater(1, new FeedTemperature.Ground())),
+                SampleDesign.SCRAPS);
+        assertTrue(SampleDesign.design(onGround, byAir, Optional.empty(), USUAL).usesGround());
+        assertTrue(SampleDesign.design(onLegs, byGround, Optional.empty(), USUAL).usesGround());
+        assertTrue(SampleDesign.design(onLegs, waterByGround, Optional.empty(), USUAL).usesGround());
+        assertFalse(SampleDesign.design(onLegs, byAir, Optional.empty(), USUAL).usesGround());
+    }
+
+    @Test
+    void refusesFeedFromARoomThatIsNotThere() {
+        Feed byRoom = SampleDesign.feed(new FeedTemperature.Room(), Optional.empty(), SampleDesign.SCRAPS);
+        assertRefused(
+                "feed or water from a room, expected a tank indoors",
+                () -> SampleDesign.design(
+                        SampleDesign.tank(SampleDesign.outdoors()), byRoom, Optional.empty(), USUAL));
+        assertTrue(SampleDesign.design(
+                        SampleDesign.tank(new Place.Indoors(15)), byRoom, Optional.empty(), USUAL)
+                .tank()
+                .place()
+                .isIndoors());
+    }
+
+    @Test
+    void refusesOwnGasWithoutGas() {
+        assertRefused(
+                "backup burning the tank's own gas, expected a gas block",
+                () -> SampleDesign.design(
+                        SampleDesign.tank(SampleDesign.outdoors()),
+                        SampleDesign.usualFeed(),
+                        Optional.empty(),
+                        USUAL,
+                        Optional.empty(),
+                        Optional.of(SampleDesign.backup(BackupSource.OWN_GAS))));
+    }
+
+    @Test
+    void refusesASolarLimitBelowTheSetpoint() {
+        assertRefused(
+                "solar high limit 35.5 C, expected at least the set-point 36 C",
+                () -> SampleDesign.design(
+                        SampleDesign.tank(SampleDesign.outdoors()),
+                        SampleDesign.usualFeed(),
+                        Optional.empty(),
+                        USUAL,
+                        Optional.of(SampleDesign.solar(35.5)),
+                        Optional.empty()));
+    }
+
+    private static void assertRefused(String message, org.junit.jupiter.api.function.Executable birth) {
+        assertEquals(message, assertThrows(IllegalArgumentException.class, birth).getMessage());
+    }
+}

@@ -1,0 +1,112 @@
+package org.warmvat.design;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/** What the parts derive, against hand calculations. */
+class PartsTest {
+
+    @Test
+    void cylinderAndBox() {
+        Shape cylinder = new Shape.UprightCylinder(2);
+        assertEquals(Math.PI, cylinder.planAreaM2(), 1e-15);
+        assertEquals(2 * Math.PI, cylinder.perimeterM(), 1e-15);
+        Shape box = new Shape.Box(3, 2, 0);
+        assertEquals(6, box.planAreaM2());
+        assertEquals(10, box.perimeterM());
+        Tank tank = new Tank(box, 1.5, 0.5, StandsOn.GROUND, new Place.Indoors(12));
+        assertEquals(9, tank.liquidVolumeM3());
+        assertEquals(3, tank.headspaceVolumeM3());
+        assertEquals(6, tank.innerPlanAreaM2());
+        assertEquals(10, tank.innerPerimeterM());
+    }
+
+    @Test
+    void onlyTheOpenAndTheShelteredSeeSky() {
+        assertTrue(new Place.Outdoors(Exposure.OPEN, 0.7, 0.4).seesSky());
+        assertTrue(new Place.Outdoors(Exposure.SHELTERED, 0.4, 0.4).seesSky());
+        assertFalse(new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25).seesSky());
+        assertFalse(new Place.Indoors(15).seesSky());
+        assertEquals(0.25, Exposure.UNDER_ROOF.usualWindFactor());
+    }
+
+    /** 4 turns an hour at 60 N m: 2 pi x 4/3600 x 60 = 0.41888 W. */
+    @Test
+    void mixerPowerFromTorque() {
+        Mixer mixer = new Mixer(new Mixer.Turning(4, 60), 0.2, 6, 15);
+        assertEquals(0.41887902047863906, mixer.shaftW(), 1e-15);
+        assertEquals(0.41887902047863906 / 0.2 + 6, mixer.electricW(), 1e-14);
+        assertEquals(900, mixer.runSecondsPerHour());
+        assertEquals(30, new Mixer(new Mixer.Given(30), 0.5, 0, 60).shaftW());
+    }
+
+    /** 100 W/m2K on 1 m2 with 0.0005 m2K/W: 100/1.05; standing still 60/1.03. */
+    @Test
+    void coilConductanceWithFouling() {
+        assertEquals(100 / 1.05, SampleDesign.COIL.uaWPerK(true), 1e-12);
+        assertEquals(60 / 1.03, SampleDesign.COIL.uaWPerK(false), 1e-12);
+    }
+
+    @Test
+    void collectorFacesTheEquatorUnlessItSays() {
+        Plane plane = new Plane(60, OptionalDouble.empty(), SkyModel.PEREZ);
+        assertEquals(180, plane.azimuthDegAt(53));
+        assertEquals(0, plane.azimuthDegAt(-42));
+        assertEquals(95, new Plane(60, OptionalDouble.of(95), SkyModel.PEREZ).azimuthDegAt(-42));
+    }
+
+    @Test
+    void solarCircuitCapacities() {
+        SolarCircuit solar = SampleDesign.solar(39.5);
+        assertEquals(2 * 7000 + 9000, solar.capacityJPerK());
+        assertEquals(0.04 * 3700, solar.loop().capacityRateWPerK());
+    }
+
+    @Test
+    void feedAsOneStream() {
+        Feed feed = SampleDesign.usualFeed();
+        assertEquals(10, feed.feedstockKgPerDay());
+        assertEquals(10, feed.waterKgPerDay());
+        assertEquals(20, feed.totalKgPerDay());
+        assertEquals((6 * 0.22 + 4 * 0.20) / 10, feed.feedstockTotalSolidsFraction(), 1e-15);
+        assertEquals(6 * 0.22 * 0.88, SampleDesign.SCRAPS.volatileSolidsKgPerDay(), 1e-15);
+        assertEquals(0, SampleDesign.feed(new FeedTemperature.Air(), Optional.empty(), SampleDesign.SCRAPS)
+                .waterKgPerDay());
+    }
+
+    @Test
+    void mixturesOfWaterSolidsAndIce() {
+        Contents contents = new Contents(1010, Optional.empty(), 1600);
+        assertEquals(4186, contents.specificHeatJPerKgK(0));
+        assertEquals(1600, contents.specificHeatJPerKgK(1));
+        assertEquals(0.9 * 2100 + 0.1 * 1600, contents.frozenSpecificHeatJPerKgK(0.1), 1e-12);
+    }
+
+    @Test
+    void runInFollowsTheTimeConstantWithinItsBounds() {
+        RunIn usual = new RunIn(OptionalInt.empty(), 10, 3, 90);
+        double day = DailyWindow.DAY_S;
+        assertEquals(10, usual.daysFor(1 * day));
+        assertEquals(31, usual.daysFor(10.1 * day), "30.3 days are rounded up");
+        assertEquals(90, usual.daysFor(100 * day));
+        assertEquals(0, new RunIn(OptionalInt.of(0), 10, 3, 90).daysFor(100 * day));
+        assertEquals(200, new RunIn(OptionalInt.of(200), 10, 3, 90).daysFor(day));
+    }
+
+    @Test
+    void layersKnowTheirResistanceAndWhetherTheyInsulate() {
+        Layer foam = new Layer(new Material("pir_foam", 0.027, 32, 1400), 0.09, 3);
+        Layer timber = new Layer(new Material("timber", 0.13, 500, 1600), 0.02, 1);
+        EnvelopeRules rules = new EnvelopeRules(0.1, 0.54, false, 0.5);
+        assertEquals(0.09 / 0.027, foam.planeResistanceM2KPerW(), 1e-12);
+        assertEquals(44_800, foam.material().heatCapacityJPerM3K());
+        assertTrue(rules.isInsulation(foam));
+        assertFalse(rules.isInsulation(timber));
+    }
+}

@@ -1,0 +1,98 @@
+package org.warmvat.design;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** A small valid design for tests, with parts to exchange. */
+final class SampleDesign {
+
+    static final CardinalTemperatures CARDINAL = new CardinalTemperatures(8, 38, 46);
+    static final Feedstock SCRAPS = new Feedstock("kitchen scraps", 6, 0.22, 0.88, 0.42, 0.20);
+    static final Feedstock GREENS = new Feedstock("garden greens", 4, 0.20, 0.85, 0.27, 0.07);
+    static final Coil COIL = new Coil(1, 100, 60, 0.0005);
+
+    private SampleDesign() {}
+
+    static Tank tank(Place place) {
+        return new Tank(new Shape.UprightCylinder(1), 1.15, 0.25, StandsOn.LEGS, place);
+    }
+
+    static Place outdoors() {
+        return new Place.Outdoors(Exposure.SHELTERED, 0.4, 0.4);
+    }
+
+    static Feed feed(FeedTemperature temperature, Optional<DilutionWater> water, Feedstock... stocks) {
+        return new Feed(
+                List.of(stocks), temperature, water, DailySchedule.continuous(), new FeedHandling(4, 10, 0, true, 2));
+    }
+
+    static Feed usualFeed() {
+        return feed(
+                new FeedTemperature.Air(),
+                Optional.of(new DilutionWater(10, new FeedTemperature.Fixed(10))),
+                SCRAPS,
+                GREENS);
+    }
+
+    static Optional<Gas> gas() {
+        return Optional.of(new Gas(35, 0.58, CARDINAL, Optional.empty(), 0, 1440));
+    }
+
+    static SolarCircuit solar(double tankHighLimitC) {
+        return new SolarCircuit(
+                new Collector(
+                        2,
+                        new Plane(60, java.util.OptionalDouble.empty(), SkyModel.HAY_DAVIES),
+                        0.78,
+                        3.6,
+                        0.012,
+                        7000,
+                        new Collector.Incidence(0.14, 0.9, 85)),
+                new SolarLoop(0.04, 3700, -20, 9000, 0.8, 12),
+                new PumpControl(8, 1.5, tankHighLimitC, 1, 95),
+                COIL,
+                110,
+                55);
+    }
+
+    static BackupCircuit backup(BackupSource source) {
+        return new BackupCircuit(source, 1, 500, DailySchedule.continuous(), new BackupCircuit.Immersed());
+    }
+
+    static Design design(Tank tank, Feed feed, Optional<Gas> gas, Contents contents) {
+        return design(tank, feed, gas, contents, Optional.empty(), Optional.empty());
+    }
+
+    static Design design(
+            Tank tank,
+            Feed feed,
+            Optional<Gas> gas,
+            Contents contents,
+            Optional<SolarCircuit> solar,
+            Optional<BackupCircuit> backup) {
+        Material steel = new Material("stainless_steel", 17, 7900, 460);
+        List<Layer> shell = List.of(new Layer(steel, 0.002, 1));
+        return new Design(
+                "sample",
+                tank,
+                new Envelope(
+                        shell,
+                        shell,
+                        shell,
+                        new OuterFace(0.5, 0.9),
+                        new Films(100, 10, 6, 4, 4, 7.7),
+                        new EnvelopeRules(0.1, 0.54, false, 0.5)),
+                List.of(),
+                feed,
+                new Mixer(new Mixer.Turning(4, 60), 0.2, 6, 60),
+                solar,
+                backup,
+                new Control(36, 1, 34, 3, new Control.DailyChange(1, 2)),
+                gas,
+                contents,
+                new Site(new Ground(Optional.empty(), 0.05, 0.5, 0.2), new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5)),
+                new RunIn(OptionalInt.empty(), 10, 3, 90),
+                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5));
+    }
+}
