@@ -1,0 +1,128 @@
+package org.warmvat.envelope;
+
+import java.util.List;
+import org.warmvat.design.Design;
+import org.warmvat.design.Films;
+import org.warmvat.network.Flows;
+import org.warmvat.network.Interval;
+import org.warmvat.network.Network;
+import org.warmvat.network.Part;
+import org.warmvat.network.State;
+import org.warmvat.network.Surroundings;
+
+/**
+ * Walls, lid, floor and edges of a tank with the massless headspace between the slurry's surface, lid and dry wall (equations
+ * 2.1 to 2.5 and 2.8). The meters count the heat that each outside face receives from outside: losses are negative.
+ */
+public final class EnvelopePart implements Part {
+
+    /** Meter of the wetted wall's outer face, J. */
+    public static final String WALL = "wall";
+
+    /** Meter of the dry wall's outer face, J. */
+    public static final String DRY_WALL = "dry_wall";
+
+    /** Meter of the lid's outer face, J. */
+    public static final String LID = "lid";
+
+    /** Meter of the floor's outer face, J. */
+    public static final String FLOOR = "floor";
+
+    /** Meter of all edges, J. */
+    public static final String EDGES = "edges";
+
+    private final Surroundings surroundings;
+    private final int slurry;
+    private final int headspace;
+    private final double surfaceWPerK;
+    private final Edges edges;
+    private final int edgeMeter;
+    private final Boundary.Face wallFace;
+    private final Boundary.Face lidFace;
+    private final Boundary.Face floorFace;
+    private final List<Stack> stacks;
+    private int hour;
+
+    /** A chain of nodes in the network with its outside face. */
+    private record Stack(LayerChain chain, double innerWPerK, int firstNode, Boundary.Face face, int meter) {
+
+        void contribute(Flows flows) {
+            flows.link(firstNode, innerWPerK, Flows.UNMETERED);
+            int count = chain.slices().size();
+            for (int i = 1; i < count; i++) {
+                flows.link(firstNode + i, chain.betweenWPerK(i), Flows.UNMETERED);
+            }
+            double outerKPerW = chain.outerHalfKPerW() + 1 / (face.filmWPerM2K() * chain.outerAreaM2());
+            flows.exchange(firstNode + count - 1, 1 / outerKPerW, face.equivalentC(), meter);
+        }
+    }
+
+    /**
+     * Adds the envelope's nodes to a network whose first node is the slurry.
+     *
+     * @param design the design
+     * @param surroundings what is outside
+     * @param assembly the network being gathered
+     * @param slurry the slurry's node
+     */
+    public EnvelopePart(Design design, Surroundings surroundings, Network.Assembly assembly, int slurry) {
+        this.surroundings = surroundings;
+        this.slurry = slurry;
+        EnvelopeParts parts = EnvelopeParts.of(design);
+        Films films = design.envelope().films();
+        double guessC = design.control().setpointC();
+        headspace = assembly.node(new Network.Node("headspace", 0, slurry, guessC, true));
+        surfaceWPerK = films.surfaceWPerM2K() * design.tank().innerPlanAreaM2();
+        edges = Edges.of(design);
+        edgeMeter = assembly.meter(EDGES);
+        wallFace = new Boundary.Face(parts.wallBoundary(), surroundings);
+        lidFace = new Boundary.Face(parts.lidBoundary(), surroundings);
+        floorFace = new Boundary.Face(parts.floorBoundary(), surroundings);
+        stacks = List.of(
+                stack(assembly, WALL, parts.wall(), slurry, films.wetWPerM2K(), wallFace, guessC),
+                stack(assembly, FLOOR, parts.floor(), slurry, films.wetWPerM2K(), floorFace, guessC),
+                stack(assembly, DRY_WALL, parts.dryWall(), headspace, films.dryWPerM2K(), wallFace, guessC),
+                stack(assembly, LID, parts.lid(), headspace, films.dryWPerM2K(), lidFace, guessC));
+    }
+
+    private static Stack stack(
+            Network.Assembly assembly,
+            String name,
+            LayerChain chain,
+            int inside,
+            double innerFilmWPerM2K,
+            Boundary.Face face,
+            double guessC) {
+        int first = -1;
+        int before = inside;
+        for (LayerChain.Slice slice : chain.slices()) {
+            before = assembly.node(new Network.Node(name, slice.capacityJPerK(), before, guessC, true));
+            first = first < 0 ? before : first;
+        }
+        return new Stack(chain, chain.innerWPerK(innerFilmWPerM2K), first, face, assembly.meter(name));
+    }
+
+    @Override
+    public void enter(Interval interval) {
+        hour = interval.hour();
+        wallFace.enter(hour);
+        lidFace.enter(hour);
+        floorFace.enter(hour);
+    }
+
+    @Override
+    public void contribute(double timeS, State state, Flows flows) {
+        double airC = surroundings.airC(timeS);
+        double windMPerS = surroundings.windMPerS(timeS);
+        double skyC = surroundings.weather().skyC(hour, timeS);
+        wallFace.look(timeS, airC, windMPerS, skyC);
+        lidFace.look(timeS, airC, windMPerS, skyC);
+        floorFace.look(timeS, airC, windMPerS, skyC);
+        flows.link(headspace, surfaceWPerK, Flows.UNMETERED);
+        for (int i = 0; i < stacks.size(); i++) {
+            stacks.get(i).contribute(flows);
+        }
+        flows.exchange(slurry, edges.wetWPerK(), wallFace.equivalentC(), edgeMeter);
+        flows.exchange(headspace, edges.dryWPerK(), wallFace.equivalentC(), edgeMeter);
+    }
+}

@@ -1,0 +1,98 @@
+package org.warmvat.envelope;
+
+import java.util.List;
+import org.warmvat.design.Design;
+import org.warmvat.design.Envelope;
+import org.warmvat.design.EnvelopeRules;
+import org.warmvat.design.Layer;
+import org.warmvat.design.Place;
+import org.warmvat.design.Shape;
+import org.warmvat.design.StandsOn;
+import org.warmvat.design.Tank;
+import org.warmvat.sun.TankFaces;
+
+/**
+ * The four envelope parts of a design: geometry, layers and what each outside face meets (model section 2).
+ *
+ * @param wall wetted wall
+ * @param dryWall wall beside the headspace
+ * @param lid lid
+ * @param floor floor
+ * @param wallBoundary what the wall meets, wet and dry alike
+ * @param lidBoundary what the lid meets
+ * @param floorBoundary what the floor meets
+ */
+public record EnvelopeParts(
+        LayerChain wall,
+        LayerChain dryWall,
+        LayerChain lid,
+        LayerChain floor,
+        Boundary wallBoundary,
+        Boundary lidBoundary,
+        Boundary floorBoundary) {
+
+    /** View of the sky from an upright wall. */
+    private static final double UPRIGHT_SKY_VIEW = 0.5;
+
+    /** The parts of a design. */
+    public static EnvelopeParts of(Design design) {
+        Tank tank = design.tank();
+        Envelope envelope = design.envelope();
+        EnvelopeRules rules = envelope.rules();
+        return new EnvelopeParts(
+                wall(tank, envelope.wall(), tank.liquidDepthM(), rules),
+                wall(tank, envelope.wall(), tank.headspaceHeightM(), rules),
+                LayerChain.plane(envelope.lid(), tank.innerPlanAreaM2(), rules),
+                LayerChain.plane(envelope.floor(), tank.innerPlanAreaM2(), rules),
+                wallBoundary(design),
+                lidBoundary(design),
+                floorBoundary(design));
+    }
+
+    private static LayerChain wall(Tank tank, List<Layer> layers, double heightM, EnvelopeRules rules) {
+        return tank.shape() instanceof Shape.UprightCylinder cylinder
+                ? LayerChain.cylinder(layers, cylinder.innerDiameterM() / 2, heightM, rules)
+                : LayerChain.plane(layers, tank.innerPerimeterM() * heightM, rules);
+    }
+
+    private static Boundary wallBoundary(Design design) {
+        double reflectance = design.site().ground().reflectance();
+        Boundary.FaceIrradiance sun = design.tank().shape() instanceof Shape.Box box
+                ? (light, hour) -> TankFaces.boxWallsWPerM2(light, hour, reflectance, box.azimuthDeg())
+                : (light, hour) -> TankFaces.cylinderWallWPerM2(light, hour, reflectance);
+        return outdoorsOrRoom(design, UPRIGHT_SKY_VIEW, sun);
+    }
+
+    private static Boundary lidBoundary(Design design) {
+        return outdoorsOrRoom(design, 1, (light, hour) -> TankFaces.lidWPerM2(light));
+    }
+
+    private static Boundary outdoorsOrRoom(Design design, double skyView, Boundary.FaceIrradiance sun) {
+        Envelope envelope = design.envelope();
+        if (design.tank().place() instanceof Place.Outdoors outdoors) {
+            boolean open = outdoors.seesSky();
+            return new Boundary.Open(
+                    new OuterFilm(
+                            envelope.films(), envelope.outerFace(), outdoors.windFactor(), open ? skyView : 0),
+                    open ? sun : Boundary.FaceIrradiance.NONE);
+        }
+        return room(design);
+    }
+
+    private static Boundary room(Design design) {
+        Place.Indoors indoors = (Place.Indoors) design.tank().place();
+        return new Boundary.Room(indoors.roomC(), design.envelope().films().indoorWPerM2K());
+    }
+
+    private static Boundary floorBoundary(Design design) {
+        if (design.tank().standsOn() == StandsOn.GROUND) {
+            return new Boundary.Soil(design.envelope().rules().soilResistanceM2KPerW());
+        }
+        if (design.tank().place() instanceof Place.Outdoors outdoors) {
+            OuterFilm film = new OuterFilm(
+                    design.envelope().films(), design.envelope().outerFace(), outdoors.floorWindFactor(), 0);
+            return new Boundary.Open(film, Boundary.FaceIrradiance.NONE);
+        }
+        return room(design);
+    }
+}

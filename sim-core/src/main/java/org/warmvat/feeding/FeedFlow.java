@@ -1,0 +1,39 @@
+package org.warmvat.feeding;
+
+import org.warmvat.design.DailySchedule;
+import org.warmvat.design.Feed;
+import org.warmvat.network.Interval;
+import org.warmvat.network.Surroundings;
+
+/**
+ * When and how fast feed enters: the daily mass spread evenly over the open time of its schedule (equation 3.1).
+ */
+public final class FeedFlow {
+
+    private final Feed feed;
+    private final Surroundings surroundings;
+    private final double openSecondsPerDay;
+
+    /** The flow of a feed. */
+    public FeedFlow(Feed feed, Surroundings surroundings) {
+        this.feed = feed;
+        this.surroundings = surroundings;
+        openSecondsPerDay = feed.schedule().openSecondsPerDay();
+    }
+
+    /** Whether feed enters during an interval that no edge of the schedule cuts. */
+    public boolean isOpen(Interval interval) {
+        return feed.schedule().isOpenAt(surroundings.secondOfDay(interval.middleS()));
+    }
+
+    /** Flow of a daily mass while feed enters, kg/s. */
+    public double whileOpenKgPerS(double kgPerDay) {
+        return kgPerDay / openSecondsPerDay;
+    }
+
+    /** The next edge of the schedule strictly after a time, s. */
+    public double nextJumpS(double timeS) {
+        DailySchedule schedule = feed.schedule();
+        return timeS + schedule.untilNextEdgeS(surroundings.secondOfDay(timeS));
+    }
+}

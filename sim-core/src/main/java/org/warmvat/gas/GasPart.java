@@ -1,0 +1,135 @@
+package org.warmvat.gas;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import org.warmvat.design.AirDosing;
+import org.warmvat.design.Design;
+import org.warmvat.design.Feedstock;
+import org.warmvat.design.Gas;
+import org.warmvat.network.Flows;
+import org.warmvat.network.Interval;
+import org.warmvat.network.Network;
+import org.warmvat.network.Part;
+import org.warmvat.network.State;
+import org.warmvat.network.Surroundings;
+
+/**
+ * Biodegradable solids of every feedstock as a first-order reaction in a fully mixed tank, and what the gas carries off
+ * (equations 3.4 and 7.1 to 7.4).
+ */
+public final class GasPart implements Part {
+
+    /** Meter of the methane, Nm3. */
+    public static final String METHANE = "methane";
+
+    /** Meter of the heat received from the gas leaving, J: a loss is negative. */
+    public static final String GAS_HEAT = "gas_heat";
+
+    /** Meter of the heat of the reaction, J. */
+    public static final String REACTION_HEAT = "reaction_heat";
+
+    /** Meter of the air pump's electricity, J. */
+    public static final String AIR_PUMP_ELECTRICITY = "air_pump_electricity";
+
+    private static final double DAY_S = 86_400;
+    private static final double PA_PER_HPA = 100;
+    private static final double J_PER_KJ = 1000;
+    private static final double SLOPE_STEP_K = 0.01;
+
+    private final Gas gas;
+    private final Surroundings surroundings;
+    private final BooleanSupplier feeding;
+    private final int slurry;
+    private final double volumeM3;
+    private final double dilutionPerSWhileOpen;
+    private final double airPumpW;
+    private final List<Solids> solids = new ArrayList<>();
+    private final int methaneMeter;
+    private final int heatMeter;
+    private final int reactionMeter;
+    private final int airPumpMeter;
+    private boolean open;
+    private double pressurePa;
+
+    /** The solids of one feedstock: gain while feed enters, kg VS/(m3 s), and rate at the reference temperature, 1/s. */
+    private record Solids(int stock, double gainWhileOpen, double ratePerS, double potentialNm3PerKg) {}
+
+    /**
+     * Adds the gas side to a network.
+     *
+     * @param design a design with gas
+     * @param surroundings what is outside
+     * @param feeding whether feed enters in the present interval
+     * @param assembly the network being gathered
+     * @param slurry the slurry's node
+     */
+    public GasPart(
+            Design design,
+            Surroundings surroundings,
+            BooleanSupplier feeding,
+            Network.Assembly assembly,
+            int slurry) {
+        gas = design.gas().orElseThrow();
+        this.surroundings = surroundings;
+        this.feeding = feeding;
+        this.slurry = slurry;
+        volumeM3 = design.tank().liquidVolumeM3();
+        double openS = design.feed().schedule().openSecondsPerDay();
+        dilutionPerSWhileOpen = design.feed().totalKgPerDay() / openS / design.contentsKg();
+        double dilutionPerDay = design.feed().totalKgPerDay() / design.contentsKg();
+        for (Feedstock feedstock : design.feed().feedstocks()) {
+            double perDay = feedstock.volatileSolidsKgPerDay() / volumeM3;
+            double lossPerDay = dilutionPerDay
+                    + feedstock.ratePerDay() * gas.rateFactor(design.control().setpointC());
+            double steady = perDay == 0 || lossPerDay == 0 ? 0 : perDay / lossPerDay;
+            int stock = assembly.stock(new Network.Stock(feedstock.name(), steady));
+            solids.add(new Solids(
+                    stock, perDay / openS, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
+        }
+        methaneMeter = assembly.meter(METHANE);
+        heatMeter = assembly.meter(GAS_HEAT);
+        reactionMeter = assembly.meter(REACTION_HEAT);
+        airPumpMeter = assembly.meter(AIR_PUMP_ELECTRICITY);
+        airPumpW = gas.airDosing().map(air -> air.pumpW() * air.duty()).orElse(0.0);
+    }
+
+    /** Air dosed, Nm3/h: the stated flow times its duty. */
+    public static double dosedAirNm3PerH(AirDosing dosing) {
+        return dosing.litresPerHour() * dosing.duty() / 1000;
+    }
+
+    @Override
+    public void enter(Interval interval) {
+        open = feeding.getAsBoolean();
+        pressurePa = surroundings.weather().pressureHPa(interval.hour()) * PA_PER_HPA;
+    }
+
+    @Override
+    public void contribute(double timeS, State state, Flows flows) {
+        double slurryC = state.nodeC(slurry);
+        double methane = 0;
+        double rateFactor = gas.rateFactor(slurryC);
+        for (int i = 0; i < solids.size(); i++) {
+            Solids one = solids.get(i);
+            double rate = one.ratePerS() * rateFactor;
+            flows.stock(
+                    one.stock(), open ? one.gainWhileOpen() : 0, rate + (open ? dilutionPerSWhileOpen : 0));
+            methane += one.potentialNm3PerKg() * rate * state.stock(one.stock()) * volumeM3;
+        }
+        flows.meter(methaneMeter, methane);
+        flows.meter(airPumpMeter, airPumpW);
+        flows.heat(slurry, methane * gas.reactionHeatKJPerNm3Methane() * J_PER_KJ, reactionMeter);
+        contributeHeat(slurryC, surroundings.airC(timeS), methane / gas.methaneFraction(), flows);
+    }
+
+    private void contributeHeat(double slurryC, double airC, double biogasNm3PerS, Flows flows) {
+        double here = heatJPerNm3(slurryC, airC);
+        double slope = (heatJPerNm3(slurryC + SLOPE_STEP_K, airC) - here) / SLOPE_STEP_K;
+        flows.heat(slurry, -biogasNm3PerS * here, -biogasNm3PerS * slope, heatMeter);
+    }
+
+    private double heatJPerNm3(double slurryC, double airC) {
+        return GasVapour.heatJPerNm3(slurryC, airC, pressurePa, gas.heatCapacityJPerM3K());
+    }
+}

@@ -1,0 +1,55 @@
+package org.warmvat.gas;
+
+import org.warmvat.physics.PhysicalConstants;
+
+/**
+ * Heat carried off by gas leaving saturated at the slurry's temperature (equation 3.4; saturation pressure by Magnus, WMO
+ * No. 8). Valid from -45 to 60 °C; up to 100 °C it stays within a few per cent.
+ */
+public final class GasVapour {
+
+    private static final double VAPOUR_GAS_CONSTANT_J_PER_KG_K = 461.5;
+
+    private GasVapour() {}
+
+    /** Saturation pressure over water {@code 611.2 exp(17.62 T/(243.12 + T))}, Pa. */
+    public static double saturationPa(double celsius) {
+        return 611.2 * Math.exp(17.62 * celsius / (243.12 + celsius));
+    }
+
+    /** Vapour in saturated gas {@code e_s/(461.5 T)}, kg/m3. */
+    public static double densityKgPerM3(double celsius) {
+        return saturationPa(celsius) / (VAPOUR_GAS_CONSTANT_J_PER_KG_K * (celsius + PhysicalConstants.ZERO_CELSIUS_K));
+    }
+
+    /** Latent heat {@code 2.501e6 - 2361 T}, J/kg. */
+    public static double latentHeatJPerKg(double celsius) {
+        return 2.501e6 - 2361 * celsius;
+    }
+
+    /**
+     * Wet gas made of a normal cubic metre of dry gas: {@code (T + 273.15)/273.15 x 101325/(P - e_s)}.
+     *
+     * @param celsius slurry
+     * @param pressurePa of the air
+     */
+    public static double wetM3PerNm3(double celsius, double pressurePa) {
+        return (celsius + PhysicalConstants.ZERO_CELSIUS_K)
+                / PhysicalConstants.ZERO_CELSIUS_K
+                * PhysicalConstants.NORMAL_PRESSURE_PA
+                / (pressurePa - saturationPa(celsius));
+    }
+
+    /**
+     * Heat that leaves with a normal cubic metre of dry gas, J/Nm3: latent heat of its vapour and sensible heat.
+     *
+     * @param celsius slurry
+     * @param airC air, to which the sensible heat counts
+     * @param pressurePa of the air
+     * @param heatCapacityJPerM3K of the wet gas
+     */
+    public static double heatJPerNm3(double celsius, double airC, double pressurePa, double heatCapacityJPerM3K) {
+        double perM3 = densityKgPerM3(celsius) * latentHeatJPerKg(celsius) + heatCapacityJPerM3K * (celsius - airC);
+        return wetM3PerNm3(celsius, pressurePa) * perM3;
+    }
+}

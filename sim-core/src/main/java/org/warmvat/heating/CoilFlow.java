@@ -1,0 +1,33 @@
+package org.warmvat.heating;
+
+import org.warmvat.design.Coil;
+
+/**
+ * A coil fed at a flow: what it passes per kelvin between the circuit's mean temperature and the slurry (equations 5.2 and
+ * 5.4; the effectiveness of a coil in a mixed vessel: Incropera and others, Fundamentals of Heat and Mass Transfer, section
+ * 11.4).
+ *
+ * @param coil the coil
+ * @param capacityRateWPerK heat-capacity rate of the flow, W/K
+ */
+public record CoilFlow(Coil coil, double capacityRateWPerK) {
+
+    /** Effectiveness {@code 1 - exp(-UA/mc)}, 0 to 1. */
+    public double effectiveness(boolean mixing) {
+        return 1 - Math.exp(-coil.uaWPerK(mixing) / capacityRateWPerK);
+    }
+
+    /**
+     * Conductance {@code g = e mc/(1 - e/2)} from the circuit's mean temperature, which sits midway between the coil's inlet and
+     * outlet, to the slurry, W/K.
+     */
+    public double conductanceWPerK(boolean mixing) {
+        double e = effectiveness(mixing);
+        return e * capacityRateWPerK / (1 - e / 2);
+    }
+
+    /** Water temperature at the coil's inlet when it passes some heat, °C. */
+    public double inletC(double meanC, double heatW) {
+        return meanC + heatW / (2 * capacityRateWPerK);
+    }
+}

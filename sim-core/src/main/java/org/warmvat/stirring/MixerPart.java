@@ -1,0 +1,71 @@
+package org.warmvat.stirring;
+
+import org.warmvat.design.Mixer;
+import org.warmvat.network.Flows;
+import org.warmvat.network.Interval;
+import org.warmvat.network.Network;
+import org.warmvat.network.Part;
+import org.warmvat.network.State;
+import org.warmvat.network.Surroundings;
+
+/**
+ * The mixer: runs all the time or some minutes from the start of each clock hour; its shaft power heats the slurry, the
+ * drive's losses and idle power do not (equation 3.3).
+ */
+public final class MixerPart implements Part {
+
+    /** Meter of the shaft's heat, J. */
+    public static final String SHAFT_HEAT = "shaft_heat";
+
+    /** Meter of the mixer's electricity, J. */
+    public static final String MIXER_ELECTRICITY = "mixer_electricity";
+
+    private static final double HOUR_S = 3600;
+    private static final double SAME_S = 1e-6;
+
+    private final Mixer mixer;
+    private final Surroundings surroundings;
+    private final int slurry;
+    private final int heatMeter;
+    private final int electricityMeter;
+    private boolean running;
+
+    /** Adds the mixer to a network. */
+    public MixerPart(Mixer mixer, Surroundings surroundings, Network.Assembly assembly, int slurry) {
+        this.mixer = mixer;
+        this.surroundings = surroundings;
+        this.slurry = slurry;
+        heatMeter = assembly.meter(SHAFT_HEAT);
+        electricityMeter = assembly.meter(MIXER_ELECTRICITY);
+    }
+
+    /** Whether the paddle turns in the interval entered; the coils pass heat better while it does. */
+    public boolean isRunning() {
+        return running;
+    }
+
+    @Override
+    public double nextJumpS(double timeS) {
+        double run = mixer.runSecondsPerHour();
+        if (run <= 0 || run >= HOUR_S) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double secondOfHour = surroundings.secondOfDay(timeS) % HOUR_S;
+        double untilStopS = run - secondOfHour;
+        return timeS + (untilStopS > SAME_S ? untilStopS : HOUR_S - secondOfHour);
+    }
+
+    @Override
+    public void enter(Interval interval) {
+        double secondOfHour = surroundings.secondOfDay(interval.middleS()) % HOUR_S;
+        running = secondOfHour < mixer.runSecondsPerHour();
+    }
+
+    @Override
+    public void contribute(double timeS, State state, Flows flows) {
+        if (running) {
+            flows.heat(slurry, mixer.shaftW(), heatMeter);
+            flows.meter(electricityMeter, mixer.electricW());
+        }
+    }
+}
