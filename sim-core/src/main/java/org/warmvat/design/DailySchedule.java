@@ -11,6 +11,9 @@ import java.util.List;
  */
 public record DailySchedule(List<Span> spans) {
 
+    /** Edges nearer than this are one edge, s. */
+    private static final double SAME_S = 1e-6;
+
     /**
      * A stretch within one day, start included, end excluded.
      *
@@ -90,6 +93,35 @@ public record DailySchedule(List<Span> spans) {
      * @param secondOfDay seconds after midnight, 0 up to but not including 86400
      */
     public boolean isOpenAt(double secondOfDay) {
-        return spans.stream().anyMatch(span -> secondOfDay >= span.startS() && secondOfDay < span.endS());
+        for (int i = 0; i < spans.size(); i++) {
+            Span span = spans.get(i);
+            if (secondOfDay >= span.startS() && secondOfDay < span.endS()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Seconds from a second of the day to the next edge strictly after it; infinite when it never closes. Midnight inside an
+     * open stretch counts as an edge, which changes nothing.
+     *
+     * @param secondOfDay seconds after midnight, 0 up to but not including 86400
+     */
+    public double untilNextEdgeS(double secondOfDay) {
+        if (isContinuous()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double next = DailyWindow.DAY_S + spans.get(0).startS();
+        for (int i = 0; i < spans.size(); i++) {
+            Span span = spans.get(i);
+            if (span.startS() > secondOfDay + SAME_S) {
+                next = Math.min(next, span.startS());
+            }
+            if (span.endS() > secondOfDay + SAME_S) {
+                next = Math.min(next, span.endS());
+            }
+        }
+        return next - secondOfDay;
     }
 }

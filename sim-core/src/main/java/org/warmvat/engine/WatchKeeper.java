@@ -25,27 +25,28 @@ final class WatchKeeper {
     }
 
     void overStep(double fromS, double toS, DoubleFunction<State> stateAt) {
-        double[] before = new double[conditions.length];
-        margins(fromS, stateAt, before);
+        double[] before = margins(fromS, stateAt);
         double sampleS = fromS;
         for (int k = 1; k <= SAMPLES; k++) {
             double nextS = k == SAMPLES ? toS : fromS + (toS - fromS) * k / SAMPLES;
+            double[] after = margins(nextS, stateAt);
             for (int i = 0; i < conditions.length; i++) {
-                double margin = conditions[i].margin(nextS, stateAt.apply(nextS));
-                record.addWatch(i, held(i, sampleS, nextS, before[i], margin, stateAt));
-                record.seeWatch(i, margin);
-                before[i] = margin;
+                record.addWatch(i, held(i, sampleS, nextS, before[i], after[i], stateAt));
             }
-            record.seeSlurry(stateAt.apply(nextS).nodeC(0));
+            before = after;
             sampleS = nextS;
         }
     }
 
-    private void margins(double timeS, DoubleFunction<State> stateAt, double[] into) {
-        for (int i = 0; i < conditions.length; i++) {
-            into[i] = conditions[i].margin(timeS, stateAt.apply(timeS));
-            record.seeWatch(i, into[i]);
+    private double[] margins(double timeS, DoubleFunction<State> stateAt) {
+        State state = stateAt.apply(timeS);
+        record.seeSlurry(state.nodeC(0));
+        double[] margins = new double[conditions.length];
+        for (int i = 0; i < margins.length; i++) {
+            margins[i] = conditions[i].margin(timeS, state);
+            record.seeWatch(i, margins[i]);
         }
+        return margins;
     }
 
     /** How long a condition held between two samples, s. */

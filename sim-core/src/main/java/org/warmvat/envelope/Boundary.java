@@ -58,7 +58,7 @@ public sealed interface Boundary {
             if (boundary instanceof Open open) {
                 irradianceWPerM2 = open.irradiance()
                         .wattsPerM2(
-                                surroundings.weather().irradiance(hour),
+                                surroundings.weather().light(hour),
                                 surroundings.weather().sun(hour));
             }
         }

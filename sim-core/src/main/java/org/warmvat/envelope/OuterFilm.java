@@ -23,7 +23,7 @@ public record OuterFilm(Films films, OuterFace face, double windFactor, double s
     /** Radiative coefficient {@code 4 eps sigma T_a^3}, W/(m2 K). */
     public double radiationWPerM2K(double airC) {
         double kelvin = airC + PhysicalConstants.ZERO_CELSIUS_K;
-        return 4 * face.emissivity() * PhysicalConstants.STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
+        return 4 * face.emissivity() * PhysicalConstants.STEFAN_BOLTZMANN_W_PER_M2_K4 * kelvin * kelvin * kelvin;
     }
 
     /**

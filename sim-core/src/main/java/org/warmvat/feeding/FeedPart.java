@@ -108,6 +108,11 @@ public final class FeedPart implements Part {
         shredderMeter = assembly.meter(SHREDDER_ELECTRICITY);
     }
 
+    /** Whether feed enters in the interval entered. */
+    public boolean isOpen() {
+        return open;
+    }
+
     @Override
     public double nextJumpS(double timeS) {
         return flow.nextJumpS(timeS);

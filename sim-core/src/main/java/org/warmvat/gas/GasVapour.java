@@ -36,7 +36,7 @@ public final class GasVapour {
     public static double wetM3PerNm3(double celsius, double pressurePa) {
         return (celsius + PhysicalConstants.ZERO_CELSIUS_K)
                 / PhysicalConstants.ZERO_CELSIUS_K
-                * PhysicalConstants.NORMAL_PRESSURE_PA
+                * PhysicalConstants.STANDARD_PRESSURE_PA
                 / (pressurePa - saturationPa(celsius));
     }
 

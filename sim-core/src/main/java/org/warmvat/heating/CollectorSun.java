@@ -32,7 +32,7 @@ public final class CollectorSun {
         for (int hour = 0; hour < totalWPerM2.length; hour++) {
             if (weather.globalWPerM2(hour) > 0 || weather.beamWPerM2(hour) > 0 || weather.diffuseWPerM2(hour) > 0) {
                 TiltedIrradiance light =
-                        plane.irradiance(sky, groundReflectance, weather.irradiance(hour), weather.sun(hour));
+                        plane.irradiance(sky, groundReflectance, weather.light(hour), weather.sun(hour));
                 totalWPerM2[hour] = light.totalWPerM2();
                 absorbedWPerM2[hour] = heat.absorbedWPerM2(light);
             }

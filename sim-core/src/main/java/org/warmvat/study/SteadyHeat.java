@@ -1,0 +1,73 @@
+package org.warmvat.study;
+
+import java.util.OptionalDouble;
+import org.warmvat.design.Design;
+import org.warmvat.design.DilutionWater;
+import org.warmvat.design.Feed;
+import org.warmvat.design.FeedTemperature;
+import org.warmvat.design.Place;
+import org.warmvat.design.StandsOn;
+import org.warmvat.feeding.FeedStream;
+
+/** Handbook sums of heat at set-point in steady cold air: what a builder would work out by hand. */
+final class SteadyHeat {
+
+    private static final double DAY_S = 86_400;
+
+    private SteadyHeat() {}
+
+    /** Steady loss through envelope and fittings at set-point, W; the ground is taken to be as cold as the air, but not frozen. */
+    static double lossW(Design design, Conductances conductances, double airC) {
+        double setpointC = design.control().setpointC();
+        OptionalDouble room = roomC(design);
+        double aroundC = room.orElse(airC);
+        double floorC = design.tank().standsOn() == StandsOn.GROUND ? Math.max(0, airC) : aroundC;
+        return (conductances.totalWPerK() - conductances.floorWPerK()) * (setpointC - aroundC)
+                + conductances.floorWPerK() * (setpointC - floorC);
+    }
+
+    /** Mean heat taken by feed and water at set-point, W, less what the exchanger gives back (equation 3.1). */
+    static double feedW(Design design, double airC) {
+        Feed feed = design.feed();
+        double freezingRangeK = feed.handling().freezingRangeK();
+        FeedStream feedstocks =
+                new FeedStream(design.contents(), feed.feedstockTotalSolidsFraction(), freezingRangeK);
+        double watts = streamW(design, feedstocks, feed.feedstockKgPerDay(), celsius(design, feed.temperature(), airC));
+        if (feed.water().isPresent()) {
+            DilutionWater water = feed.water().get();
+            watts += streamW(
+                    design,
+                    new FeedStream(design.contents(), 0, freezingRangeK),
+                    water.kgPerDay(),
+                    celsius(design, water.temperature(), airC));
+        }
+        return watts;
+    }
+
+    private static double streamW(Design design, FeedStream stream, double kgPerDay, double feedC) {
+        double setpointC = design.control().setpointC();
+        double specificHeat = stream.specificHeatJPerKgK();
+        double recovered = design.feed().handling().exchangerEffectiveness()
+                * Math.min(specificHeat, design.contentsSpecificHeatJPerKgK())
+                * (setpointC - Math.max(feedC, 0));
+        return kgPerDay / DAY_S * (specificHeat * setpointC - stream.enthalpyJPerKg(feedC) - recovered);
+    }
+
+    private static double celsius(Design design, FeedTemperature source, double airC) {
+        double celsius = airC;
+        if (source instanceof FeedTemperature.Fixed fixed) {
+            celsius = fixed.celsius();
+        } else if (source instanceof FeedTemperature.Room) {
+            celsius = roomC(design).orElseThrow();
+        } else if (source instanceof FeedTemperature.Ground) {
+            celsius = Math.max(0, airC);
+        }
+        return design.feed().handling().mayFreeze() ? celsius : Math.max(0, celsius);
+    }
+
+    private static OptionalDouble roomC(Design design) {
+        return design.tank().place() instanceof Place.Indoors indoors
+                ? OptionalDouble.of(indoors.roomC())
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,76 @@
+package org.warmvat.study;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Hours;
+import org.warmvat.engine.SteadyStart;
+import org.warmvat.envelope.EnvelopePart;
+import org.warmvat.envelope.FittingsPart;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.CollectorSun;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+import org.warmvat.network.Surroundings;
+import org.warmvat.stirring.MixerPart;
+import org.warmvat.weather.Weather;
+
+/**
+ * A design in its weather as a network ready to run once.
+ *
+ * @param network nodes, parts, meters
+ * @param slurry the slurry's node
+ * @param collector the solar circuit's node
+ * @param backupWater the backup circuit's node
+ */
+record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalInt backupWater) {
+
+    /**
+     * Assembles a design.
+     *
+     * @param design the design
+     * @param weather the hourly weather
+     * @param sun the sun on the collector's plane, present with a solar circuit
+     */
+    static TankNetwork of(Design design, Weather weather, Optional<CollectorSun> sun) {
+        Surroundings surroundings = new Surroundings(weather, GroundTemperature.of(design, weather));
+        Network.Assembly assembly = new Network.Assembly();
+        int slurry = assembly.node(new Network.Node(
+                "slurry", design.contentsHeatCapacityJPerK(), -1, design.control().setpointC(), false));
+        MixerPart mixer = new MixerPart(design.mixer(), surroundings, assembly, slurry);
+        assembly.part(mixer);
+        FeedPart feed = new FeedPart(design, surroundings, assembly, slurry);
+        assembly.part(feed);
+        assembly.part(new EnvelopePart(design, surroundings, assembly, slurry));
+        assembly.part(new FittingsPart(design, surroundings, assembly, slurry));
+        OptionalInt collector = OptionalInt.empty();
+        if (design.solar().isPresent()) {
+            SolarPart solar =
+                    new SolarPart(design, sun.orElseThrow(), surroundings, mixer::isRunning, assembly, slurry);
+            assembly.part(solar);
+            collector = OptionalInt.of(solar.node());
+        }
+        OptionalInt backupWater = OptionalInt.empty();
+        if (design.backup().isPresent()) {
+            BackupPart backup = new BackupPart(design, surroundings, mixer::isRunning, assembly, slurry);
+            assembly.part(backup);
+            backupWater = backup.node();
+        }
+        if (design.gas().isPresent()) {
+            assembly.part(new GasPart(design, surroundings, feed::isOpen, assembly, slurry));
+        }
+        assembly.part(new Housekeeping(design, assembly, slurry));
+        return new TankNetwork(assembly.build(), slurry, collector, backupWater);
+    }
+
+    /** The starting state at the start of an hour: slurry at the set-point, envelope steady, collector at the air's temperature. */
+    State start(Weather weather, int hour) {
+        State state = network.initialState();
+        collector.ifPresent(node -> state.setNodeC(node, weather.airC().at(hour * Hours.HOUR_S)));
+        SteadyStart.settle(network, state, hour);
+        return state;
+    }
+}

@@ -1,0 +1,126 @@
+package org.warmvat.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.HourSink;
+import org.warmvat.engine.Hours;
+import org.warmvat.heating.CollectorSun;
+import org.warmvat.network.State;
+import org.warmvat.result.BoughtEnergy;
+import org.warmvat.result.Location;
+import org.warmvat.result.Marks;
+import org.warmvat.result.Period;
+import org.warmvat.result.RunResult;
+import org.warmvat.weather.Weather;
+
+/** The main job: a run-in and then the whole weather file (model section 10, year). */
+public final class YearStudy {
+
+    private static final int HOURS_PER_DAY = 24;
+
+    private YearStudy() {}
+
+    /**
+     * Runs a design through a weather file.
+     *
+     * @param design the design
+     * @param weather the hourly weather
+     * @param engine what integrates
+     * @param progress told of each hour of the run; false ends it
+     * @return everything found; its assumptions are those of weather and run
+     * @throws StudyRefused when design and weather do not go together
+     * @throws org.warmvat.engine.EngineFailure when the run cannot be completed
+     */
+    public static RunResult run(Design design, Weather weather, Engine engine, HourSink progress)
+            throws StudyRefused {
+        StudyRefused.check(design, weather);
+        TankNetwork tank = TankNetwork.of(design, weather, sun(design, weather));
+        int runInDays = runInDays(design, weather);
+        State state = runIn(tank, weather, engine, runInDays);
+        HourLog log = new HourLog(tank, state, 0, weather.hours(), progress);
+        engine.run(tank.network(), state, new Hours(0, weather.hours()), log);
+        return result(design, weather, engine, runInDays, log);
+    }
+
+    private static Optional<CollectorSun> sun(Design design, Weather weather) {
+        return design.solar()
+                .map(solar -> new CollectorSun(
+                        weather, solar.collector(), design.site().ground().reflectance()));
+    }
+
+    /** Whole days of run-in: from the thermal time constant, but no longer than the file. */
+    static int runInDays(Design design, Weather weather) {
+        double ua = Conductances.of(design, weather.meanWindMPerS(), weather.meanAirC())
+                .totalWPerK();
+        int days = design.runIn().daysFor(design.contentsHeatCapacityJPerK() / ua);
+        return Math.min(days, weather.hours() / HOURS_PER_DAY);
+    }
+
+    /** Runs in over the file's last days where it is a whole year, else over its first; the clock then goes back. */
+    private static State runIn(TankNetwork tank, Weather weather, Engine engine, int days) {
+        int hours = days * HOURS_PER_DAY;
+        int first = weather.isWholeYear() ? weather.hours() - hours : 0;
+        State state = tank.start(weather, first < weather.hours() ? first : 0);
+        engine.run(tank.network(), state, new Hours(first, first + hours), HourSink.IGNORE);
+        return state;
+    }
+
+    private static RunResult result(Design design, Weather weather, Engine engine, int runInDays, HourLog log) {
+        Periods periods = new Periods(design, log, weather.start());
+        List<Period> days = periods.days();
+        return new RunResult(
+                design.title(),
+                new Location(weather.site().name(), weather.site().latitudeDeg()),
+                engine.name(),
+                runInDays,
+                marks(design),
+                periods.whole(),
+                periods.months(),
+                days,
+                HourlySeries.of(design, weather, log),
+                Warnings.of(design, log, weather.start(), days),
+                assumed(design, weather, runInDays));
+    }
+
+    private static Marks marks(Design design) {
+        return new Marks(
+                design.control().setpointC(),
+                design.control().floorC(),
+                design.tank().liquidVolumeM3(),
+                design.solar().isPresent(),
+                design.backup().map(backup -> bought(backup.source())),
+                design.gas().isPresent(),
+                design.prices().primaryEnergyFactor());
+    }
+
+    private static BoughtEnergy bought(BackupSource source) {
+        return switch (source) {
+            case ELECTRIC -> BoughtEnergy.ELECTRICITY;
+            case OWN_GAS -> BoughtEnergy.OWN_GAS;
+            case FUEL -> BoughtEnergy.FUEL;
+        };
+    }
+
+    private static List<String> assumed(Design design, Weather weather, int runInDays) {
+        List<String> assumed = new ArrayList<>(weather.assumptions());
+        assumed.add(String.format(
+                Locale.ROOT,
+                "Before the first hour the tank was run in for %d days over the %s days of the weather file.",
+                runInDays,
+                weather.isWholeYear() ? "last" : "first"));
+        if (design.contents().totalSolidsFraction().isEmpty()) {
+            assumed.add(String.format(
+                    Locale.ROOT,
+                    "The contents were taken to hold %.1f %% of total solids: those of the feed less the volatile solids"
+                            + " digested at steady state.",
+                    100 * design.totalSolidsFraction()));
+        }
+        assumed.addAll(Notices.of(design, weather));
+        return List.copyOf(assumed);
+    }
+}
