@@ -46,10 +46,13 @@ public record Design(
     public Design {
         Ranges.named("title", title);
         fittings = List.copyOf(fittings);
-        Ranges.stated("feed or water from a room", !feed.needsRoom() || tank.place().isIndoors(), "a tank indoors");
+        Ranges.stated(
+                "feed or water from a room", !feed.needsRoom() || tank.place().isIndoors(), "a tank indoors");
         Ranges.stated(
                 "backup burning the tank's own gas",
-                gas.isPresent() || backup.filter(b -> b.source() == BackupSource.OWN_GAS).isEmpty(),
+                gas.isPresent()
+                        || backup.filter(b -> b.source() == BackupSource.OWN_GAS)
+                                .isEmpty(),
                 "a gas block");
         double setpointC = control.setpointC();
         solar.ifPresent(s -> Ranges.stated(
@@ -99,7 +102,8 @@ public record Design(
      * 7.2); 0 without gas.
      */
     public double steadyDigestedFraction(Feedstock stock) {
-        double ratePerDay = gas.map(g -> stock.ratePerDay() * g.rateFactor(control.setpointC())).orElse(0.0);
+        double ratePerDay = gas.map(g -> stock.ratePerDay() * g.rateFactor(control.setpointC()))
+                .orElse(0.0);
         // per-day loss rates, so that an infinite retention time needs no special case
         double washoutPerDay = feed.totalKgPerDay() / contentsKg();
         return ratePerDay == 0 ? 0 : ratePerDay / (ratePerDay + washoutPerDay);

@@ -13,12 +13,7 @@ import java.util.List;
  * @param rules conventions of nodes and edges
  */
 public record Envelope(
-        List<Layer> wall,
-        List<Layer> lid,
-        List<Layer> floor,
-        OuterFace outerFace,
-        Films films,
-        EnvelopeRules rules) {
+        List<Layer> wall, List<Layer> lid, List<Layer> floor, OuterFace outerFace, Films films, EnvelopeRules rules) {
 
     /** Refuses a part without layers. */
     public Envelope {

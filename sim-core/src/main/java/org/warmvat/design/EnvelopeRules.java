@@ -9,10 +9,7 @@ package org.warmvat.design;
  * @param soilResistanceM2KPerW resistance between a floor on the ground and the ground temperature, m2 K/W, 0..20 (equation 2.5)
  */
 public record EnvelopeRules(
-        double insulationBelowWPerMK,
-        double edgeShapeFactor,
-        boolean mergeMetalSheets,
-        double soilResistanceM2KPerW) {
+        double insulationBelowWPerMK, double edgeShapeFactor, boolean mergeMetalSheets, double soilResistanceM2KPerW) {
 
     /** Refuses numbers out of range. */
     public EnvelopeRules {

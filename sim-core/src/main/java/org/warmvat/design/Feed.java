@@ -42,18 +42,25 @@ public record Feed(
     /** Total solids of the feedstocks together as one stream, mass fraction, water left out; 0 without feed. */
     public double feedstockTotalSolidsFraction() {
         double kg = feedstockKgPerDay();
-        return kg == 0 ? 0 : feedstocks.stream().mapToDouble(Feedstock::totalSolidsKgPerDay).sum() / kg;
+        return kg == 0
+                ? 0
+                : feedstocks.stream()
+                                .mapToDouble(Feedstock::totalSolidsKgPerDay)
+                                .sum()
+                        / kg;
     }
 
     /** Whether feed or water is as warm as the ground. */
     public boolean usesGround() {
         return temperature instanceof FeedTemperature.Ground
-                || water.filter(w -> w.temperature() instanceof FeedTemperature.Ground).isPresent();
+                || water.filter(w -> w.temperature() instanceof FeedTemperature.Ground)
+                        .isPresent();
     }
 
     /** Whether feed or water is as warm as the room. */
     public boolean needsRoom() {
         return temperature instanceof FeedTemperature.Room
-                || water.filter(w -> w.temperature() instanceof FeedTemperature.Room).isPresent();
+                || water.filter(w -> w.temperature() instanceof FeedTemperature.Room)
+                        .isPresent();
     }
 }

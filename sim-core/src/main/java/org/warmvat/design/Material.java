@@ -8,8 +8,7 @@ package org.warmvat.design;
  * @param densityKgPerM3 density, kg/m3, 1..20000
  * @param specificHeatJPerKgK specific heat, J/(kg K), 100..5000
  */
-public record Material(
-        String name, double conductivityWPerMK, double densityKgPerM3, double specificHeatJPerKgK) {
+public record Material(String name, double conductivityWPerMK, double densityKgPerM3, double specificHeatJPerKgK) {
 
     /** Refuses values out of range. */
     public Material {

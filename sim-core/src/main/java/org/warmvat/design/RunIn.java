@@ -23,10 +23,10 @@ public record RunIn(OptionalInt days, int leastDays, double timeConstants, int m
     /**
      * Whole days of run-in.
      *
-     * @param timeConstantS thermal time constant {@code C_s/UA}, s, above 0
+     * @param slurryTimeConstantS thermal time constant {@code C_s/UA}, s, above 0
      */
-    public int daysFor(double timeConstantS) {
-        double wanted = Math.ceil(timeConstants * timeConstantS / DailyWindow.DAY_S);
+    public int daysFor(double slurryTimeConstantS) {
+        double wanted = Math.ceil(timeConstants * slurryTimeConstantS / DailyWindow.DAY_S);
         return days.orElse((int) Math.min(Math.max(leastDays, wanted), mostDays));
     }
 }

@@ -11,12 +11,7 @@ package org.warmvat.design;
  * @param cakingC coil inlet temperature above which slurry may cake on the coil, C, 20..150
  */
 public record SolarCircuit(
-        Collector collector,
-        SolarLoop loop,
-        PumpControl pumpControl,
-        Coil coil,
-        double stagnationC,
-        double cakingC) {
+        Collector collector, SolarLoop loop, PumpControl pumpControl, Coil coil, double stagnationC, double cakingC) {
 
     /** Refuses numbers out of range and a circuit without any heat capacity. */
     public SolarCircuit {

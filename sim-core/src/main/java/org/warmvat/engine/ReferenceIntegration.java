@@ -49,16 +49,16 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Sec
         switchboard = new Switchboard(network);
         watches = new WatchKeeper(network, record);
         double[] capacity = network.capacitiesJPerK();
-        massive = IntStream.range(0, capacity.length).filter(i -> capacity[i] > 0).toArray();
+        massive =
+                IntStream.range(0, capacity.length).filter(i -> capacity[i] > 0).toArray();
         heatW = new double[capacity.length];
         vector = new double[massive.length + network.stocks().size()];
-        integrator = new DormandPrince853Integrator(
-                SHORTEST_STEP_S, Hours.HOUR_S, ABSOLUTE_TOLERANCE, RELATIVE_TOLERANCE);
+        integrator =
+                new DormandPrince853Integrator(SHORTEST_STEP_S, Hours.HOUR_S, ABSOLUTE_TOLERANCE, RELATIVE_TOLERANCE);
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
         integrator.addStepHandler(this);
         for (int i = 0; i < switchboard.size(); i++) {
-            integrator.addEventHandler(
-                    new Located(i), EVENT_CHECK_S, EVENT_CONVERGENCE_S, EVENT_ITERATIONS);
+            integrator.addEventHandler(new Located(i), EVENT_CHECK_S, EVENT_CONVERGENCE_S, EVENT_ITERATIONS);
         }
     }
 
@@ -103,7 +103,6 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Sec
         }
         return triggered >= 0 ? ode.getTime() : toS;
     }
-
 
     private void pack(State from, double[] into) {
         for (int i = 0; i < massive.length; i++) {

@@ -15,9 +15,7 @@ final class Switchboard {
 
     Switchboard(Network network) {
         this.network = network;
-        controls = network.switches().stream()
-                .map(Network.NamedSwitch::control)
-                .toArray(Switch[]::new);
+        controls = network.switches().stream().map(Network.NamedSwitch::control).toArray(Switch[]::new);
     }
 
     int size() {

@@ -18,9 +18,8 @@ final class WatchKeeper {
     private final HourRecord record;
 
     WatchKeeper(Network network, HourRecord record) {
-        conditions = network.watches().stream()
-                .map(Network.NamedWatch::condition)
-                .toArray(Watch[]::new);
+        conditions =
+                network.watches().stream().map(Network.NamedWatch::condition).toArray(Watch[]::new);
         this.record = record;
     }
 

@@ -186,8 +186,8 @@ public final class Flows {
         for (int i = 0; i < heats; i++) {
             if (heatMeter[i] >= 0) {
                 int node = heatNode[i];
-                totals[heatMeter[i]] += weightS
-                        * (heatW[i] + heatSlopeWPerK[i] * (state.nodeC(node) - contributed.nodeC(node)));
+                totals[heatMeter[i]] +=
+                        weightS * (heatW[i] + heatSlopeWPerK[i] * (state.nodeC(node) - contributed.nodeC(node)));
             }
         }
         for (int i = 0; i < meterRate.length; i++) {

@@ -85,7 +85,8 @@ public final class Network {
                         + ", expected one of the " + nodes.size() + " nodes before it, -1 for the first");
             }
             if (!root && node.capacityJPerK() == 0 && nodes.get(node.parent()).capacityJPerK() == 0) {
-                throw new IllegalArgumentException("node " + node.name() + ": two junctions without mass may not touch");
+                throw new IllegalArgumentException(
+                        "node " + node.name() + ": two junctions without mass may not touch");
             }
             nodes.add(node);
             return nodes.size() - 1;

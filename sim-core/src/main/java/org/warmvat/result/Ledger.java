@@ -10,10 +10,7 @@ package org.warmvat.result;
  * @param passedThroughKWh collector absorbed + backup power + shaft, or the sum of losses, whichever is larger
  */
 public record Ledger(
-        double slurryResidualKWh,
-        double collectorResidualKWh,
-        double backupResidualKWh,
-        double passedThroughKWh) {
+        double slurryResidualKWh, double collectorResidualKWh, double backupResidualKWh, double passedThroughKWh) {
 
     /** Closes the three balances of a period (model.md section 8). */
     static Ledger of(Heats heats, Losses losses, Circuits circuits, Stored stored) {

@@ -1,0 +1,48 @@
+package org.warmvat.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+
+class WarmvatTest {
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void versionIsTheBuildsOwnAndGoesToStandardOutput() {
+        assertEquals(ExitCode.DONE.number(), run("--version"));
+        assertTrue(out.toString().matches("warmvat \\d+\\.\\d+\\.\\d+\\R"), out.toString());
+        assertEquals("", err.toString());
+    }
+
+    @Test
+    void helpGoesToStandardOutput() {
+        assertEquals(ExitCode.DONE.number(), run("--help"));
+        assertTrue(out.toString().startsWith("Usage: warmvat "), out.toString());
+    }
+
+    @Test
+    void noCommandIsWrongUse() {
+        assertEquals(ExitCode.WRONG_USE.number(), run());
+        assertTrue(err.toString().startsWith("Which command?"), err.toString());
+        assertEquals("", out.toString());
+    }
+
+    @Test
+    void anUnknownOptionIsWrongUse() {
+        assertEquals(ExitCode.WRONG_USE.number(), run("--nonsense"));
+        assertTrue(err.toString().startsWith("Unknown option: '--nonsense'"), err.toString());
+    }
+
+    private int run(String... args) {
+        CommandLine line = Warmvat.commandLine();
+        line.setOut(new PrintWriter(out, true));
+        line.setErr(new PrintWriter(err, true));
+        return line.execute(args);
+    }
+}
