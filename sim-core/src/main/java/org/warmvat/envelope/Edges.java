@@ -28,8 +28,7 @@ public record Edges(double wetWPerK, double dryWPerK) {
         if (foam.isEmpty()) {
             return new Edges(0, 0);
         }
-        double perMetre =
-                rules.edgeShapeFactor() * foam.get().material().conductivityWPerMK();
+        double perMetre = rules.edgeShapeFactor() * foam.get().material().conductivityWPerMK();
         int corners = tank.shape() instanceof Shape.Box ? BOX_CORNERS : 0;
         double rim = perMetre * tank.innerPerimeterM();
         boolean floor = mainInsulation(design.envelope().floor(), rules).isPresent();

@@ -72,8 +72,7 @@ public record EnvelopeParts(
         if (design.tank().place() instanceof Place.Outdoors outdoors) {
             boolean open = outdoors.seesSky();
             return new Boundary.Open(
-                    new OuterFilm(
-                            envelope.films(), envelope.outerFace(), outdoors.windFactor(), open ? skyView : 0),
+                    new OuterFilm(envelope.films(), envelope.outerFace(), outdoors.windFactor(), open ? skyView : 0),
                     open ? sun : Boundary.FaceIrradiance.NONE);
         }
         return room(design);

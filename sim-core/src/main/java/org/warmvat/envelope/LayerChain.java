@@ -78,8 +78,7 @@ public record LayerChain(List<Slice> slices, double innerAreaM2, double outerAre
         return new LayerChain(slices, turn * boreRadiusM, turn * radiusM);
     }
 
-    private static boolean add(
-            List<Slice> slices, Slice slice, Layer layer, boolean metalBefore, EnvelopeRules rules) {
+    private static boolean add(List<Slice> slices, Slice slice, Layer layer, boolean metalBefore, EnvelopeRules rules) {
         boolean metal = metalBefore;
         for (int i = 0; i < layer.subNodes(); i++) {
             metal = addOne(slices, slice, layer, metal, rules);
@@ -118,8 +117,7 @@ public record LayerChain(List<Slice> slices, double innerAreaM2, double outerAre
 
     /** Conductance between a sub-node and the one inside of it, W/K. */
     public double betweenWPerK(int slice) {
-        return 2
-                / (slices.get(slice - 1).resistanceKPerW() + slices.get(slice).resistanceKPerW());
+        return 2 / (slices.get(slice - 1).resistanceKPerW() + slices.get(slice).resistanceKPerW());
     }
 
     /** Resistance between the last sub-node and the outside face, K/W. */

@@ -76,8 +76,8 @@ public final class FeedPart implements Part {
         void contribute(double timeS, Flows flows) {
             double celsius = celsius(timeS);
             double specificHeat = properties.specificHeatJPerKgK();
-            double recovered = design.feed().handling().exchangerEffectiveness()
-                    * Math.min(specificHeat, contentsJPerKgK);
+            double recovered =
+                    design.feed().handling().exchangerEffectiveness() * Math.min(specificHeat, contentsJPerKgK);
             flows.exchange(slurry, kgPerS * (specificHeat - recovered), 0, heatMeter);
             flows.heat(
                     slurry,

@@ -65,11 +65,7 @@ public final class GasPart implements Part {
      * @param slurry the slurry's node
      */
     public GasPart(
-            Design design,
-            Surroundings surroundings,
-            BooleanSupplier feeding,
-            Network.Assembly assembly,
-            int slurry) {
+            Design design, Surroundings surroundings, BooleanSupplier feeding, Network.Assembly assembly, int slurry) {
         gas = design.gas().orElseThrow();
         this.surroundings = surroundings;
         this.feeding = feeding;
@@ -84,8 +80,8 @@ public final class GasPart implements Part {
                     + feedstock.ratePerDay() * gas.rateFactor(design.control().setpointC());
             double steady = perDay == 0 || lossPerDay == 0 ? 0 : perDay / lossPerDay;
             int stock = assembly.stock(new Network.Stock(feedstock.name(), steady));
-            solids.add(new Solids(
-                    stock, perDay / openS, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
+            solids.add(
+                    new Solids(stock, perDay / openS, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
         }
         methaneMeter = assembly.meter(METHANE);
         heatMeter = assembly.meter(GAS_HEAT);
@@ -113,8 +109,7 @@ public final class GasPart implements Part {
         for (int i = 0; i < solids.size(); i++) {
             Solids one = solids.get(i);
             double rate = one.ratePerS() * rateFactor;
-            flows.stock(
-                    one.stock(), open ? one.gainWhileOpen() : 0, rate + (open ? dilutionPerSWhileOpen : 0));
+            flows.stock(one.stock(), open ? one.gainWhileOpen() : 0, rate + (open ? dilutionPerSWhileOpen : 0));
             methane += one.potentialNm3PerKg() * rate * state.stock(one.stock()) * volumeM3;
         }
         flows.meter(methaneMeter, methane);

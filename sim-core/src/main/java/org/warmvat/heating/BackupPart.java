@@ -69,11 +69,7 @@ public final class BackupPart implements Part {
      * @param slurry the slurry's node
      */
     public BackupPart(
-            Design design,
-            Surroundings surroundings,
-            BooleanSupplier mixing,
-            Network.Assembly assembly,
-            int slurry) {
+            Design design, Surroundings surroundings, BooleanSupplier mixing, Network.Assembly assembly, int slurry) {
         backup = design.backup().orElseThrow();
         control = design.control();
         this.surroundings = surroundings;
@@ -137,13 +133,11 @@ public final class BackupPart implements Part {
         private final int aroundMeter;
         private final int pumpMeter;
 
-        WaterCircuit(
-                BackupCircuit.Circuit circuit, Design design, BooleanSupplier mixing, Network.Assembly assembly) {
+        WaterCircuit(BackupCircuit.Circuit circuit, Design design, BooleanSupplier mixing, Network.Assembly assembly) {
             this.circuit = circuit;
             this.mixing = mixing;
             place = design.tank().place();
-            CoilFlow flow =
-                    new CoilFlow(circuit.coil(), circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K);
+            CoilFlow flow = new CoilFlow(circuit.coil(), circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K);
             mixedWPerK = flow.conductanceWPerK(true);
             stillWPerK = flow.conductanceWPerK(false);
             double capacityJPerK = circuit.waterKg() * Contents.WATER_J_PER_KG_K;
@@ -151,9 +145,11 @@ public final class BackupPart implements Part {
             aroundMeter = assembly.meter(BACKUP_AROUND);
             pumpMeter = assembly.meter(BACKUP_PUMP_ELECTRICITY);
             pump = assembly.switchOf(BACKUP_PUMP, this::pumpMargin);
-            assembly.watch(BACKUP_CAKING, (timeS, state) -> state.isOn(pump)
-                    ? flow.inletC(state.nodeC(node), coilWPerK() * differenceK(state)) - circuit.cakingC()
-                    : Double.NEGATIVE_INFINITY);
+            assembly.watch(
+                    BACKUP_CAKING,
+                    (timeS, state) -> state.isOn(pump)
+                            ? flow.inletC(state.nodeC(node), coilWPerK() * differenceK(state)) - circuit.cakingC()
+                            : Double.NEGATIVE_INFINITY);
         }
 
         private double aroundC(double timeS) {
@@ -181,7 +177,8 @@ public final class BackupPart implements Part {
         public void contribute(double timeS, State state, Flows flows) {
             double waterC = state.nodeC(node);
             if (isCalling(state)) {
-                double share = (circuit.flow().limitC() - waterC) / circuit.flow().bandK();
+                double share =
+                        (circuit.flow().limitC() - waterC) / circuit.flow().bandK();
                 boolean inBand = share > 0 && share < 1;
                 flows.heat(
                         node,

@@ -99,9 +99,11 @@ public final class SolarPart implements Part {
         planeMeter = assembly.meter(PLANE_IRRADIATION);
         pump = assembly.switchOf(SOLAR_PUMP, this::pumpMargin);
         assembly.watch(STAGNATION, (timeS, state) -> state.nodeC(node) - circuit.stagnationC());
-        assembly.watch(SOLAR_CAKING, (timeS, state) -> state.isOn(pump)
-                ? flow.inletC(state.nodeC(node), coilW(state)) - circuit.cakingC()
-                : Double.NEGATIVE_INFINITY);
+        assembly.watch(
+                SOLAR_CAKING,
+                (timeS, state) -> state.isOn(pump)
+                        ? flow.inletC(state.nodeC(node), coilW(state)) - circuit.cakingC()
+                        : Double.NEGATIVE_INFINITY);
         assembly.watch(LOOP_FROZEN, (timeS, state) -> circuit.loop().freezesC() - state.nodeC(node));
     }
 

@@ -25,8 +25,8 @@ public final class Surroundings {
     public Surroundings(Weather weather, DoubleUnaryOperator groundC) {
         this.weather = weather;
         this.groundC = groundC;
-        startSecondOfDay = ChronoUnit.SECONDS.between(
-                weather.start().toLocalDate().atStartOfDay(), weather.start());
+        startSecondOfDay =
+                ChronoUnit.SECONDS.between(weather.start().toLocalDate().atStartOfDay(), weather.start());
     }
 
     /** The hourly weather. */

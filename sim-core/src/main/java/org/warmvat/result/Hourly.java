@@ -22,7 +22,6 @@ import java.util.Optional;
  * @param methaneNm3PerH methane
  * @param collectorIrradianceWPerM2 total irradiance on the collector's plane, empty without a solar circuit
  */
-@SuppressWarnings("ArrayRecordComponent") // a year of hours by column: copying would cost more than it protects
 public record Hourly(
         LocalDateTime firstHourStart,
         double[] slurryC,

@@ -43,7 +43,6 @@ public record DerivedFigures(
     public static DerivedFigures of(Design design, double windMPerS, double meanAirC, double coldC) {
         Conductances conductances = Conductances.of(design, windMPerS, meanAirC);
         double ua = conductances.totalWPerK();
-        double setpointC = design.control().setpointC();
         return new DerivedFigures(
                 conductances,
                 design.contentsHeatCapacityJPerK() / ua / S_PER_HOUR,

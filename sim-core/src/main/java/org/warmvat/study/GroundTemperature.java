@@ -46,7 +46,6 @@ final class GroundTemperature {
             GroundWave wave = given.get();
             return Optional.of(new Ground(wave.meanC(), wave.amplitudeK(), wave.coldestDay(), diffusivity));
         }
-        return weather.ground()
-                .map(fit -> new Ground(fit.meanC(), fit.amplitudeK(), fit.coldestDay(), diffusivity));
+        return weather.ground().map(fit -> new Ground(fit.meanC(), fit.amplitudeK(), fit.coldestDay(), diffusivity));
     }
 }

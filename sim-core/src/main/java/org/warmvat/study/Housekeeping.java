@@ -49,8 +49,7 @@ final class Housekeeping implements Part {
         assembly.watch(BELOW_FLOOR, (timeS, state) -> floorC - state.nodeC(slurry));
         assembly.watch(FREEZING, (timeS, state) -> -state.nodeC(slurry));
         if (design.gas().isPresent()) {
-            CardinalTemperatures limits =
-                    design.gas().map(Gas::temperatures).orElseThrow();
+            CardinalTemperatures limits = design.gas().map(Gas::temperatures).orElseThrow();
             assembly.watch(TOO_COLD, (timeS, state) -> limits.leastC() - state.nodeC(slurry));
             assembly.watch(TOO_HOT, (timeS, state) -> state.nodeC(slurry) - limits.mostC());
         }

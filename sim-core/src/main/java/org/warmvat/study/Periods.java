@@ -111,8 +111,7 @@ final class Periods {
 
     private Circuits circuits(int from, int to) {
         double powerKWh = kWh(BackupPart.BACKUP_POWER, from, to);
-        double efficiency =
-                design.backup().map(backup -> backup.efficiency()).orElse(1.0);
+        double efficiency = design.backup().map(backup -> backup.efficiency()).orElse(1.0);
         return new Circuits(
                 kWh(SolarPart.ABSORBED, from, to),
                 lossKWh(SolarPart.COLLECTOR_AIR, from, to),
@@ -126,8 +125,7 @@ final class Periods {
         double envelopeJ = log.envelopeJ()[to] - log.envelopeJ()[from];
         double collectorJ = log.capacityOfCollectorJPerK() * (log.collectorC()[to] - log.collectorC()[from]);
         double backupJ = log.capacityOfBackupJPerK() * (log.backupC()[to] - log.backupC()[from]);
-        return new Stored(
-                slurryJ / J_PER_KWH, envelopeJ / J_PER_KWH, collectorJ / J_PER_KWH, backupJ / J_PER_KWH);
+        return new Stored(slurryJ / J_PER_KWH, envelopeJ / J_PER_KWH, collectorJ / J_PER_KWH, backupJ / J_PER_KWH);
     }
 
     private Electricity electricity(int from, int to) {
@@ -179,8 +177,7 @@ final class Periods {
     }
 
     private Counts counts(int from, int to) {
-        String backupStart =
-                log.hasSwitch(BackupPart.BACKUP_PUMP) ? BackupPart.BACKUP_PUMP : BackupPart.DEMAND;
+        String backupStart = log.hasSwitch(BackupPart.BACKUP_PUMP) ? BackupPart.BACKUP_PUMP : BackupPart.DEMAND;
         return new Counts(
                 hoursOf(Housekeeping.BELOW_FLOOR, from, to),
                 hoursOf(SolarPart.STAGNATION, from, to),

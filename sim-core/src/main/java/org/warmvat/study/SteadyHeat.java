@@ -30,8 +30,7 @@ final class SteadyHeat {
     static double feedW(Design design, double airC) {
         Feed feed = design.feed();
         double freezingRangeK = feed.handling().freezingRangeK();
-        FeedStream feedstocks =
-                new FeedStream(design.contents(), feed.feedstockTotalSolidsFraction(), freezingRangeK);
+        FeedStream feedstocks = new FeedStream(design.contents(), feed.feedstockTotalSolidsFraction(), freezingRangeK);
         double watts = streamW(design, feedstocks, feed.feedstockKgPerDay(), celsius(design, feed.temperature(), airC));
         if (feed.water().isPresent()) {
             DilutionWater water = feed.water().get();

@@ -25,8 +25,8 @@ public final class StudyRefused extends Exception {
     /** Checks that a design can run in some weather. */
     public static void check(Design design, Weather weather) throws StudyRefused {
         if (design.usesGround() && !GroundTemperature.isKnown(design, weather)) {
-            throw new StudyRefused(
-                    List.of("ground: nothing tells the ground temperature, which this design uses: the weather file has no ground_c"
+            throw new StudyRefused(List.of(
+                    "ground: nothing tells the ground temperature, which this design uses: the weather file has no ground_c"
                             + " column and is shorter than a year; expected ground: {mean_c, amplitude_k, coldest_day} in the"
                             + " design"));
         }

@@ -39,7 +39,11 @@ record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalI
         Surroundings surroundings = new Surroundings(weather, GroundTemperature.of(design, weather));
         Network.Assembly assembly = new Network.Assembly();
         int slurry = assembly.node(new Network.Node(
-                "slurry", design.contentsHeatCapacityJPerK(), -1, design.control().setpointC(), false));
+                "slurry",
+                design.contentsHeatCapacityJPerK(),
+                -1,
+                design.control().setpointC(),
+                false));
         MixerPart mixer = new MixerPart(design.mixer(), surroundings, assembly, slurry);
         assembly.part(mixer);
         FeedPart feed = new FeedPart(design, surroundings, assembly, slurry);

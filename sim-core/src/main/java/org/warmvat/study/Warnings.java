@@ -167,7 +167,9 @@ final class Warnings {
             return;
         }
         double highest = DoubleStream.of(share).max().orElse(0);
-        String worst = Double.isInfinite(highest) ? "in some hours no gas was made at all" : text("the highest share was %.1f %%", 100 * highest);
+        String worst = Double.isInfinite(highest)
+                ? "in some hours no gas was made at all"
+                : text("the highest share was %.1f %%", 100 * highest);
         found.add(new Warning(
                 "air_share",
                 text(

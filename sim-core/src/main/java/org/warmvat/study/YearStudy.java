@@ -36,8 +36,7 @@ public final class YearStudy {
      * @throws StudyRefused when design and weather do not go together
      * @throws org.warmvat.engine.EngineFailure when the run cannot be completed
      */
-    public static RunResult run(Design design, Weather weather, Engine engine, HourSink progress)
-            throws StudyRefused {
+    public static RunResult run(Design design, Weather weather, Engine engine, HourSink progress) throws StudyRefused {
         StudyRefused.check(design, weather);
         TankNetwork tank = TankNetwork.of(design, weather, sun(design, weather));
         int runInDays = runInDays(design, weather);

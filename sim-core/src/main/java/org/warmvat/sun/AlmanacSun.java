@@ -35,8 +35,8 @@ final class AlmanacSun {
     /** Geometric elevation in degrees for a declination and an hour angle. */
     double elevationDeg(double sinDeclination, double hourAngleDeg) {
         double cosDeclination = Math.sqrt(1 - sinDeclination * sinDeclination);
-        double sine = sinLatitude * sinDeclination
-                + cosLatitude * cosDeclination * Math.cos(Math.toRadians(hourAngleDeg));
+        double sine =
+                sinLatitude * sinDeclination + cosLatitude * cosDeclination * Math.cos(Math.toRadians(hourAngleDeg));
         return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, sine))));
     }
 

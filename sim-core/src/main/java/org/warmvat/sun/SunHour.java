@@ -9,8 +9,7 @@ package org.warmvat.sun;
  * @param azimuthDeg clockwise from north at that time; 0 when the sun stays down
  * @param extraterrestrialNormalWPerM2 irradiance outside the atmosphere, facing the sun
  */
-public record SunHour(
-        double sunlitFraction, double zenithDeg, double azimuthDeg, double extraterrestrialNormalWPerM2) {
+public record SunHour(double sunlitFraction, double zenithDeg, double azimuthDeg, double extraterrestrialNormalWPerM2) {
 
     /** Below this apparent elevation the beam is ignored and the sky is taken as isotropic (model equation 4.4). */
     public static final double LEAST_BEAM_ELEVATION_DEG = 1.0;

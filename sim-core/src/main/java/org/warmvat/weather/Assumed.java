@@ -91,8 +91,9 @@ final class Assumed {
         boolean beam = table.columns().containsKey(Quantity.BEAM);
         boolean diffuse = table.columns().containsKey(Quantity.DIFFUSE);
         if (global && !beam && !diffuse) {
-            told.add("The weather file has only global irradiance: it was split into beam and diffuse by Erbs, Klein and"
-                    + " Duffie (1982).");
+            told.add(
+                    "The weather file has only global irradiance: it was split into beam and diffuse by Erbs, Klein and"
+                            + " Duffie (1982).");
         } else if (!global || !beam || !diffuse) {
             String missing = !global ? "global" : !beam ? "beam" : "diffuse";
             told.add("The weather file has no " + missing + " irradiance: it was closed from the other two.");

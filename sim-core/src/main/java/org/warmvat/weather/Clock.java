@@ -25,7 +25,11 @@ final class Clock {
             return OptionalLong.empty();
         }
         return minutes(
-                number(text, 0, 4), number(text, 5, 7), number(text, 8, 10), number(text, 11, 13), number(text, 14, 16));
+                number(text, 0, 4),
+                number(text, 5, 7),
+                number(text, 8, 10),
+                number(text, 11, 13),
+                number(text, 14, 16));
     }
 
     /** Minutes since 1970, empty when there is no such moment; hour 24 is midnight at the end of the day. */

@@ -12,8 +12,8 @@ record Sunlight(SunHour[] sun, Irradiance[] light) {
 
     static Sunlight of(HourlyTable table, double meanPressureHPa) {
         Site site = table.site();
-        Observer observer = new Observer(
-                site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), meanPressureHPa, REFRACTION_C);
+        Observer observer =
+                new Observer(site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), meanPressureHPa, REFRACTION_C);
         SunHour[] sun = SunTrack.over(observer, table.start(), site.utcOffsetH(), table.hours());
         double[] global = table.columns().get(Quantity.GLOBAL);
         double[] beam = table.columns().get(Quantity.BEAM);

@@ -23,7 +23,8 @@ final class TextFile {
             throw new WeatherRefused(file + ": is a folder, expected a file");
         }
         if (Files.size(path) > MOST_BYTES) {
-            throw new WeatherRefused(file + ": " + (Files.size(path) >> 20) + " MB, expected at most 256 MB of hourly rows");
+            throw new WeatherRefused(
+                    file + ": " + (Files.size(path) >> 20) + " MB, expected at most 256 MB of hourly rows");
         }
         return decode(file, Files.readAllBytes(path));
     }

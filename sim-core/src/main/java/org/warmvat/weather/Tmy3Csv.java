@@ -59,7 +59,8 @@ final class Tmy3Csv {
     private Site site(CsvRecord first) throws WeatherRefused {
         if (first.getFieldCount() < 7) {
             throw faults.refusedAt(
-                    1, first.getFieldCount() + " cells, expected 7: station, name, state, UTC offset, latitude, longitude,"
+                    1,
+                    first.getFieldCount() + " cells, expected 7: station, name, state, UTC offset, latitude, longitude,"
                             + " elevation");
         }
         double offset = number(first, 3, "UTC offset", -12, 14);
@@ -103,7 +104,8 @@ final class Tmy3Csv {
                 faults.add(line, row.getFieldCount() + " cells, expected " + headings.size() + " as in line 2");
                 continue;
             }
-            OptionalLong time = time(line, row.getField(0).strip(), row.getField(timeColumn).strip());
+            OptionalLong time =
+                    time(line, row.getField(0).strip(), row.getField(timeColumn).strip());
             if (time.isPresent()) {
                 rows.begin(line, time.getAsLong());
                 take(rows, line, row, columns);
@@ -117,7 +119,8 @@ final class Tmy3Csv {
         for (Map.Entry<Quantity, Integer> column : columns.entrySet()) {
             Quantity quantity = column.getKey();
             String cell = row.getField(column.getValue()).strip();
-            if (cell.isEmpty() || (cell.startsWith("-99") && Decimal.isNumber(cell) && Double.parseDouble(cell) == MISSING)) {
+            if (cell.isEmpty()
+                    || (cell.startsWith("-99") && Decimal.isNumber(cell) && Double.parseDouble(cell) == MISSING)) {
                 continue;
             }
             double divisor = DIVISORS.getOrDefault(quantity, 1.0);

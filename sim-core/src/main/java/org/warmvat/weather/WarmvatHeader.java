@@ -19,13 +19,12 @@ record WarmvatHeader(Site site, Stamp stamp, int lines) {
 
     private static final Pattern FIRST = Pattern.compile("# warmvat weather (\\S+?)[,;\\s]*");
     private static final Pattern ENTRY = Pattern.compile("#\\s*([a-z_]+)\\s*:\\s*(.*?)[,;\\s]*");
-    private static final List<String> KEYS = List.of(
-            "site", "latitude_deg", "longitude_deg", "elevation_m", "utc_offset_h", "stamp", "origin", "note");
+    private static final List<String> KEYS =
+            List.of("site", "latitude_deg", "longitude_deg", "elevation_m", "utc_offset_h", "stamp", "origin", "note");
 
     /** Reads the lead-in; trailing commas, as spreadsheets leave them, are ignored. */
     static WarmvatHeader read(String text, Faults faults) throws WeatherRefused {
-        List<String> lead =
-                text.lines().takeWhile(line -> line.startsWith("#")).toList();
+        List<String> lead = text.lines().takeWhile(line -> line.startsWith("#")).toList();
         Matcher first = FIRST.matcher(lead.isEmpty() ? "" : lead.get(0));
         if (!first.matches() || !first.group(1).equals("1")) {
             throw faults.refusedAt(1, "expected \"# warmvat weather 1\"");
@@ -50,7 +49,9 @@ record WarmvatHeader(Site site, Stamp stamp, int lines) {
 
     private static void take(Map<String, Entry> entries, Entry entry, Faults faults) throws WeatherRefused {
         if (!KEYS.contains(entry.key)) {
-            faults.add(entry.line, "unknown key \"" + entry.key + "\", expected one of " + Nearest.listAnd(entry.key, KEYS));
+            faults.add(
+                    entry.line,
+                    "unknown key \"" + entry.key + "\", expected one of " + Nearest.listAnd(entry.key, KEYS));
         } else if (entries.put(entry.key, entry) != null && !entry.key.equals("note")) {
             faults.add(entry.line, "key " + entry.key + " stands twice");
         }

@@ -43,7 +43,8 @@ public final class Weather {
         this.sky = assumed.sky(dew, pressureHPa);
         assumed.tellOfSunlight();
         this.assumptions = List.copyOf(told);
-        this.sunlight = new Once<>(() -> Sunlight.of(table, Arrays.stream(pressureHPa).average().orElseThrow()));
+        this.sunlight = new Once<>(
+                () -> Sunlight.of(table, Arrays.stream(pressureHPa).average().orElseThrow()));
         this.ground = new Once<>(this::fitGround);
     }
 

@@ -36,7 +36,8 @@ public final class WeatherFiles {
         if (Tmy3Csv.isLike(text)) {
             return new Weather(new Tmy3Csv(text, faults).read());
         }
-        throw new WeatherRefused(file + ": is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor in the open TMY3 layout;"
+        throw new WeatherRefused(file
+                + ": is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor in the open TMY3 layout;"
                 + " any other hourly text can be read with a layout file (--layout)");
     }
 

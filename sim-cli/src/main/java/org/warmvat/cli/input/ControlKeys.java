@@ -6,30 +6,64 @@ import org.warmvat.design.Control;
 
 /** The block {@code control}. */
 record ControlKeys(
-        @JsonProperty("setpoint_c") @Key(says = "Temperature the contents are held at", unit = "C", least = 5, most = 75)
-                double setpointC,
+        @JsonProperty("setpoint_c")
+        @Key(says = "Temperature the contents are held at", unit = "C", least = 5, most = 75)
+        double setpointC,
+
         @JsonProperty("band_k")
-                @Key(says = "Whole width of the thermostat's band: on half of it below the set-point, off half of it above", unit = "K",
-                        least = 0.05, most = 20, usual = "1.0")
-                double bandK,
+        @Key(
+                says = "Whole width of the thermostat's band: on half of it below the set-point, off half of it above",
+                unit = "K",
+                least = 0.05,
+                most = 20,
+                usual = "1.0")
+        double bandK,
+
         @JsonProperty("floor_c")
-                @Key(says = "Temperature below which an hour is short, instead of floor_below_setpoint_k", unit = "C", least = -10,
-                        most = 75)
-                Optional<Double> floorC,
+        @Key(
+                says = "Temperature below which an hour is short, instead of floor_below_setpoint_k",
+                unit = "C",
+                least = -10,
+                most = 75)
+        Optional<Double> floorC,
+
         @JsonProperty("floor_below_setpoint_k")
-                @Key(says = "How far below the set-point an hour is short", unit = "K", least = 0, most = 60, usual = "2.0",
-                        when = "floor_c absent")
-                Optional<Double> floorBelowSetpointK,
+        @Key(
+                says = "How far below the set-point an hour is short",
+                unit = "K",
+                least = 0,
+                most = 60,
+                usual = "2.0",
+                when = "floor_c absent")
+        Optional<Double> floorBelowSetpointK,
+
         @JsonProperty("electronics_w")
-                @Key(says = "Electric power of controls and sensors, always on", unit = "W", least = 0, most = 1000, usual = "3")
-                double electronicsW,
+        @Key(
+                says = "Electric power of controls and sensors, always on",
+                unit = "W",
+                least = 0,
+                most = 1000,
+                usual = "3")
+        double electronicsW,
+
         @JsonProperty("daily_change_notice_k")
-                @Key(says = "Days on which the contents stand further than this from 24 h before are counted (common practice, no source)",
-                        unit = "K", least = 0.01, most = 20, usual = "1")
-                double dailyChangeNoticeK,
+        @Key(
+                says =
+                        "Days on which the contents stand further than this from 24 h before are counted (common practice, no source)",
+                unit = "K",
+                least = 0.01,
+                most = 20,
+                usual = "1")
+        double dailyChangeNoticeK,
+
         @JsonProperty("daily_change_warning_k")
-                @Key(says = "The same, the larger change (common practice, no source)", unit = "K", least = 0.01, most = 20, usual = "2")
-                double dailyChangeWarningK) {
+        @Key(
+                says = "The same, the larger change (common practice, no source)",
+                unit = "K",
+                least = 0.01,
+                most = 20,
+                usual = "2")
+        double dailyChangeWarningK) {
 
     void check(Faults faults) {
         faults.unwanted(

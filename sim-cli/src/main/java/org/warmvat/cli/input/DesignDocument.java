@@ -167,7 +167,8 @@ public final class DesignDocument {
         try {
             return new DesignDocument(name, tree, filled, assumed, file);
         } catch (IllegalArgumentException e) {
-            // ranges and checks above are meant to come first; should one be missing, the record still has the last word
+            // ranges and checks above are meant to come first; should one be missing, the record still has the last
+            // word
             throw new InputRefused(List.of(name + ": " + e.getMessage()));
         }
     }

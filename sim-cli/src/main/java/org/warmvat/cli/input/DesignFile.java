@@ -11,27 +11,64 @@ import org.warmvat.design.Site;
 
 /** The whole design file. */
 record DesignFile(
-        @JsonProperty("title") @Key(says = "Name of the design, printed on every result", usual = "\"untitled tank\"", pattern = "\\S", form = "text that is not blank") String title,
-        @JsonProperty("tank") @Key(says = "Shape, size and place of the tank") TankKeys tank,
-        @JsonProperty("envelope") @Key(says = "Wall, lid and floor: as lists of layers from inside to outside, or as shell and insulation")
-                EnvelopeKeys envelope,
-        @JsonProperty("materials") @Key(says = "Extra materials, or other numbers for known ones, by name", usual = "{}")
-                Map<String, MaterialKeys> materials,
-        @JsonProperty("fittings") @Key(says = "Losses beside the envelope: inlets, outlets, gas neck, shaft, hatches, legs, straps", usual = "[]")
-                List<FittingKeys> fittings,
-        @JsonProperty("feed") @Key(says = "What is fed, when and how warm") FeedKeys feed,
-        @JsonProperty("mixer") @Key(says = "Paddle and drive", usual = "{}") MixerKeys mixer,
-        @JsonProperty("control") @Key(says = "Set-point, band and floor temperature") ControlKeys control,
-        @JsonProperty("solar") @Key(says = "Solar circuit; leave the block out for none") Optional<SolarKeys> solar,
-        @JsonProperty("gas") @Key(says = "Gas side; leave the block out to compute no gas") Optional<GasKeys> gas,
-        @JsonProperty("backup") @Key(says = "The other heat source; leave the block out for none") Optional<BackupKeys> backup,
-        @JsonProperty("contents") @Key(says = "Properties of the slurry in the tank", usual = "{}") ContentsKeys contents,
-        @JsonProperty("ground") @Key(says = "The ground around the tank", usual = "{}") GroundKeys ground,
-        @JsonProperty("sky") @Key(says = "Conventions about sun and sky", usual = "{}") SkyKeys sky,
+        @JsonProperty("title")
+        @Key(
+                says = "Name of the design, printed on every result",
+                usual = "\"untitled tank\"",
+                pattern = "\\S",
+                form = "text that is not blank")
+        String title,
+
+        @JsonProperty("tank") @Key(says = "Shape, size and place of the tank")
+        TankKeys tank,
+
+        @JsonProperty("envelope")
+        @Key(says = "Wall, lid and floor: as lists of layers from inside to outside, or as shell and insulation")
+        EnvelopeKeys envelope,
+
+        @JsonProperty("materials")
+        @Key(says = "Extra materials, or other numbers for known ones, by name", usual = "{}")
+        Map<String, MaterialKeys> materials,
+
+        @JsonProperty("fittings")
+        @Key(says = "Losses beside the envelope: inlets, outlets, gas neck, shaft, hatches, legs, straps", usual = "[]")
+        List<FittingKeys> fittings,
+
+        @JsonProperty("feed") @Key(says = "What is fed, when and how warm")
+        FeedKeys feed,
+
+        @JsonProperty("mixer") @Key(says = "Paddle and drive", usual = "{}")
+        MixerKeys mixer,
+
+        @JsonProperty("control") @Key(says = "Set-point, band and floor temperature")
+        ControlKeys control,
+
+        @JsonProperty("solar") @Key(says = "Solar circuit; leave the block out for none")
+        Optional<SolarKeys> solar,
+
+        @JsonProperty("gas") @Key(says = "Gas side; leave the block out to compute no gas")
+        Optional<GasKeys> gas,
+
+        @JsonProperty("backup") @Key(says = "The other heat source; leave the block out for none")
+        Optional<BackupKeys> backup,
+
+        @JsonProperty("contents") @Key(says = "Properties of the slurry in the tank", usual = "{}")
+        ContentsKeys contents,
+
+        @JsonProperty("ground") @Key(says = "The ground around the tank", usual = "{}")
+        GroundKeys ground,
+
+        @JsonProperty("sky") @Key(says = "Conventions about sun and sky", usual = "{}")
+        SkyKeys sky,
+
         @JsonProperty("assumed_weather") @Key(says = "What is taken where the weather file has no column", usual = "{}")
-                AssumedWeatherKeys assumedWeather,
-        @JsonProperty("run_in") @Key(says = "How long a year is run in before its first hour counts", usual = "{}") RunInKeys runIn,
-        @JsonProperty("prices") @Key(says = "Money, carbon and the weight of electricity", usual = "{}") PricesKeys prices) {
+        AssumedWeatherKeys assumedWeather,
+
+        @JsonProperty("run_in") @Key(says = "How long a year is run in before its first hour counts", usual = "{}")
+        RunInKeys runIn,
+
+        @JsonProperty("prices") @Key(says = "Money, carbon and the weight of electricity", usual = "{}")
+        PricesKeys prices) {
 
     /** Adds what is wrong across keys; each key alone is within the schema. */
     void check(Faults faults) {

@@ -23,8 +23,8 @@ final class DesignSchema {
 
     private static final String TEXT = load();
     private static final JsonNode ROOT = parse();
-    private static final Schema VALIDATOR =
-            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(ROOT);
+    private static final Schema VALIDATOR = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(ROOT);
 
     private DesignSchema() {}
 

@@ -12,57 +12,108 @@ import org.warmvat.design.OuterFace;
 
 /** The block {@code envelope}. */
 record EnvelopeKeys(
-        @JsonProperty("wall") @Key(says = "Layers of the wall, from inside to outside", entries = 1) Optional<List<LayerKeys>> wall,
-        @JsonProperty("lid") @Key(says = "Layers of the lid, from inside to outside", entries = 1) Optional<List<LayerKeys>> lid,
-        @JsonProperty("floor") @Key(says = "Layers of the floor, from inside to outside", entries = 1) Optional<List<LayerKeys>> floor,
+        @JsonProperty("wall") @Key(says = "Layers of the wall, from inside to outside", entries = 1)
+        Optional<List<LayerKeys>> wall,
+
+        @JsonProperty("lid") @Key(says = "Layers of the lid, from inside to outside", entries = 1)
+        Optional<List<LayerKeys>> lid,
+
+        @JsonProperty("floor") @Key(says = "Layers of the floor, from inside to outside", entries = 1)
+        Optional<List<LayerKeys>> floor,
+
         @JsonProperty("shell")
-                @Key(says = "Material of the shell, instead of the three lists", usual = "\"stainless_steel\"",
-                        when = "wall absent and lid absent and floor absent")
-                Optional<MaterialChoice> shell,
+        @Key(
+                says = "Material of the shell, instead of the three lists",
+                usual = "\"stainless_steel\"",
+                when = "wall absent and lid absent and floor absent")
+        Optional<MaterialChoice> shell,
+
         @JsonProperty("shell_mm")
-                @Key(says = "Thickness of the shell", unit = "mm", above = 0, most = 500, usual = "2",
-                        when = "wall absent and lid absent and floor absent")
-                Optional<Double> shellMm,
+        @Key(
+                says = "Thickness of the shell",
+                unit = "mm",
+                above = 0,
+                most = 500,
+                usual = "2",
+                when = "wall absent and lid absent and floor absent")
+        Optional<Double> shellMm,
+
         @JsonProperty("insulation")
-                @Key(says = "Material of the insulation outside the shell", usual = "\"pir_foam\"",
-                        when = "wall absent and lid absent and floor absent")
-                Optional<MaterialChoice> insulation,
+        @Key(
+                says = "Material of the insulation outside the shell",
+                usual = "\"pir_foam\"",
+                when = "wall absent and lid absent and floor absent")
+        Optional<MaterialChoice> insulation,
+
         @JsonProperty("insulation_mm")
-                @Key(says = "Thickness of the insulation; 0 for none", unit = "mm", least = 0, most = 2000)
-                Optional<Double> insulationMm,
+        @Key(says = "Thickness of the insulation; 0 for none", unit = "mm", least = 0, most = 2000)
+        Optional<Double> insulationMm,
+
         @JsonProperty("lid_insulation_mm")
-                @Key(says = "Thickness of the lid's insulation", unit = "mm", least = 0, most = 2000,
-                        when = "wall absent and lid absent and floor absent", otherwise = "as insulation_mm")
-                Optional<Double> lidInsulationMm,
+        @Key(
+                says = "Thickness of the lid's insulation",
+                unit = "mm",
+                least = 0,
+                most = 2000,
+                when = "wall absent and lid absent and floor absent",
+                otherwise = "as insulation_mm")
+        Optional<Double> lidInsulationMm,
+
         @JsonProperty("floor_insulation_mm")
-                @Key(says = "Thickness of the floor's insulation", unit = "mm", least = 0, most = 2000,
-                        when = "wall absent and lid absent and floor absent", otherwise = "as insulation_mm")
-                Optional<Double> floorInsulationMm,
+        @Key(
+                says = "Thickness of the floor's insulation",
+                unit = "mm",
+                least = 0,
+                most = 2000,
+                when = "wall absent and lid absent and floor absent",
+                otherwise = "as insulation_mm")
+        Optional<Double> floorInsulationMm,
+
         @JsonProperty("outer_absorptance")
-                @Key(says = "Share of sunlight the outermost face takes up", least = 0, most = 1, usual = "0.5")
-                double outerAbsorptance,
+        @Key(says = "Share of sunlight the outermost face takes up", least = 0, most = 1, usual = "0.5")
+        double outerAbsorptance,
+
         @JsonProperty("outer_emissivity")
-                @Key(says = "Long-wave emissivity of the outermost face", least = 0, most = 1, usual = "0.9")
-                double outerEmissivity,
-        @JsonProperty("films") @Key(says = "Surface coefficients inside and outside", usual = "{}") FilmsKeys films,
+        @Key(says = "Long-wave emissivity of the outermost face", least = 0, most = 1, usual = "0.9")
+        double outerEmissivity,
+
+        @JsonProperty("films") @Key(says = "Surface coefficients inside and outside", usual = "{}")
+        FilmsKeys films,
+
         @JsonProperty("insulation_below_w_mk")
-                @Key(says = "A layer of lower conductivity counts as insulation (sub-nodes, edges)", unit = "W/mK", least = 0.01,
-                        most = 1, usual = "0.1")
-                double insulationBelowWPerMK,
+        @Key(
+                says = "A layer of lower conductivity counts as insulation (sub-nodes, edges)",
+                unit = "W/mK",
+                least = 0.01,
+                most = 1,
+                usual = "0.1")
+        double insulationBelowWPerMK,
+
         @JsonProperty("insulation_sub_nodes")
-                @Key(says = "Sub-nodes of an insulation layer that does not say its own", least = 1, most = 50, usual = "3")
-                int insulationSubNodes,
+        @Key(says = "Sub-nodes of an insulation layer that does not say its own", least = 1, most = 50, usual = "3")
+        int insulationSubNodes,
+
         @JsonProperty("edge_shape_factor")
-                @Key(says = "Loss of an edge per its length and foam conductivity, two adjoining walls (Incropera, table 4.1); 0 for no edges",
-                        least = 0, most = 5, usual = "0.54")
-                double edgeShapeFactor,
+        @Key(
+                says =
+                        "Loss of an edge per its length and foam conductivity, two adjoining walls (Incropera, table 4.1); 0 for no edges",
+                least = 0,
+                most = 5,
+                usual = "0.54")
+        double edgeShapeFactor,
+
         @JsonProperty("merge_metal_sheets")
-                @Key(says = "Whether touching metal sheets become one node, their resistance kept", usual = "false")
-                boolean mergeMetalSheets,
+        @Key(says = "Whether touching metal sheets become one node, their resistance kept", usual = "false")
+        boolean mergeMetalSheets,
+
         @JsonProperty("soil_resistance_m2k_w")
-                @Key(says = "Resistance between a floor on the ground and the ground's temperature", unit = "m2K/W", least = 0, most = 20,
-                        usual = "0.5")
-                double soilResistanceM2KPerW) {
+        @Key(
+                says = "Resistance between a floor on the ground and the ground's temperature",
+                unit = "m2K/W",
+                least = 0,
+                most = 20,
+                usual = "0.5")
+        double soilResistanceM2KPerW) {
 
     private boolean layered() {
         return wall.isPresent() || lid.isPresent() || floor.isPresent();

@@ -109,7 +109,8 @@ final class Faults {
         found.stream()
                 .sorted(Comparator.comparingInt(Fault::line))
                 .limit(MOST_TOLD)
-                .forEach(fault -> told.add(file + (fault.line() > 0 ? " line " + fault.line() : "") + ": " + fault.text()));
+                .forEach(fault ->
+                        told.add(file + (fault.line() > 0 ? " line " + fault.line() : "") + ": " + fault.text()));
         if (found.size() > MOST_TOLD) {
             told.add(file + ": and " + (found.size() - MOST_TOLD) + " more");
         }

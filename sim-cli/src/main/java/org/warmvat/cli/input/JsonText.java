@@ -38,7 +38,10 @@ final class JsonText {
             return new JsonText(parser, lines, faults).document();
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-            faults.addAtLine(line, "this is not JSON: " + e.getOriginalMessage().lines().findFirst().orElse(""));
+            faults.addAtLine(
+                    line,
+                    "this is not JSON: "
+                            + e.getOriginalMessage().lines().findFirst().orElse(""));
             return NODES.objectNode();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -48,7 +51,9 @@ final class JsonText {
     private ObjectNode document() throws IOException {
         lines.put("", 1);
         if (parser.nextToken() != JsonToken.START_OBJECT) {
-            faults.addAtLine(line(), "a list or a single value, expected blocks of keys such as tank, envelope, feed and control");
+            faults.addAtLine(
+                    line(),
+                    "a list or a single value, expected blocks of keys such as tank, envelope, feed and control");
             return NODES.objectNode();
         }
         ObjectNode root = block("", 0);

@@ -30,8 +30,8 @@ final class KeyPath {
      */
     static List<String> steps(String path) {
         if (!path.matches("[^.\\[\\]]+(\\[[^\\[\\]]+])*(\\.[^.\\[\\]]+(\\[[^\\[\\]]+])*)*")) {
-            throw new IllegalArgumentException(
-                    Faults.quoted(path) + " is no path of a key, expected one such as solar.area_m2 or envelope.wall[1].thickness_mm");
+            throw new IllegalArgumentException(Faults.quoted(path)
+                    + " is no path of a key, expected one such as solar.area_m2 or envelope.wall[1].thickness_mm");
         }
         List<String> steps = new ArrayList<>();
         for (String part : path.split("\\.(?![^\\[]*])|(?=\\[)")) {

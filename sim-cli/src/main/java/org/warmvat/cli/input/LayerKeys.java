@@ -5,28 +5,42 @@ import java.util.Optional;
 
 /** One layer of a wall, lid or floor. */
 record LayerKeys(
-        @JsonProperty("material") @Key(says = "Name of a material, or its own numbers in its place") Optional<MaterialChoice> material,
+        @JsonProperty("material") @Key(says = "Name of a material, or its own numbers in its place")
+        Optional<MaterialChoice> material,
+
         @JsonProperty("conductivity_w_mk")
-                @Key(says = "Own thermal conductivity, instead of a material", unit = "W/mK", least = 0.002, most = 500)
-                Optional<Double> conductivityWPerMK,
-        @JsonProperty("density_kg_m3") @Key(says = "Own density, instead of a material", unit = "kg/m3", least = 1, most = 20000)
-                Optional<Double> densityKgPerM3,
+        @Key(says = "Own thermal conductivity, instead of a material", unit = "W/mK", least = 0.002, most = 500)
+        Optional<Double> conductivityWPerMK,
+
+        @JsonProperty("density_kg_m3")
+        @Key(says = "Own density, instead of a material", unit = "kg/m3", least = 1, most = 20000)
+        Optional<Double> densityKgPerM3,
+
         @JsonProperty("specific_heat_j_kgk")
-                @Key(says = "Own specific heat, instead of a material", unit = "J/kgK", least = 100, most = 5000)
-                Optional<Double> specificHeatJPerKgK,
-        @JsonProperty("thickness_mm") @Key(says = "Thickness", unit = "mm", above = 0, most = 2000) double thicknessMm,
+        @Key(says = "Own specific heat, instead of a material", unit = "J/kgK", least = 100, most = 5000)
+        Optional<Double> specificHeatJPerKgK,
+
+        @JsonProperty("thickness_mm") @Key(says = "Thickness", unit = "mm", above = 0, most = 2000)
+        double thicknessMm,
+
         @JsonProperty("sub_nodes")
-                @Key(says = "Into how many sub-nodes of equal thickness the layer is cut; absent, 1, or for insulation envelope.insulation_sub_nodes",
-                        least = 1, most = 50)
-                Optional<Integer> subNodes) {
+        @Key(
+                says =
+                        "Into how many sub-nodes of equal thickness the layer is cut; absent, 1, or for insulation envelope.insulation_sub_nodes",
+                least = 1,
+                most = 50)
+        Optional<Integer> subNodes) {
 
     /** The material of this layer, where it is complete. */
     Optional<MaterialChoice> choice() {
-        if (material.isPresent() || conductivityWPerMK.isEmpty() || densityKgPerM3.isEmpty() || specificHeatJPerKgK.isEmpty()) {
+        if (material.isPresent()
+                || conductivityWPerMK.isEmpty()
+                || densityKgPerM3.isEmpty()
+                || specificHeatJPerKgK.isEmpty()) {
             return material;
         }
-        return Optional.of(new MaterialChoice.Own(new MaterialKeys(
-                conductivityWPerMK.get(), densityKgPerM3.get(), specificHeatJPerKgK.get())));
+        return Optional.of(new MaterialChoice.Own(
+                new MaterialKeys(conductivityWPerMK.get(), densityKgPerM3.get(), specificHeatJPerKgK.get())));
     }
 
     void check(Faults faults, String path, Materials materials) {

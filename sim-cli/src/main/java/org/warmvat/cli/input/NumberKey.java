@@ -94,7 +94,8 @@ final class NumberKey {
             }
             full = full.path(step);
             if (!at.has(step)) {
-                // a list that comes from a default is taken over whole, a block starts empty and keeps its other defaults
+                // a list that comes from a default is taken over whole, a block starts empty and keeps its other
+                // defaults
                 ((ObjectNode) at).set(step, full.isArray() ? full.deepCopy() : ((ObjectNode) at).objectNode());
             }
             at = at.path(step);
@@ -114,7 +115,8 @@ final class NumberKey {
         }
         for (int i = 0; i < list.size(); i++) {
             JsonNode candidate = list.get(i);
-            if (candidate.path("material").asText().equals(inside) || candidate.path("name").asText().equals(inside)) {
+            if (candidate.path("material").asText().equals(inside)
+                    || candidate.path("name").asText().equals(inside)) {
                 return Optional.of(i);
             }
         }

@@ -19,9 +19,11 @@ final class PlainScalar {
     private static final Pattern WHOLE = Pattern.compile("[-+]?(0|[1-9][0-9]*)");
     private static final Pattern DECIMAL =
             Pattern.compile("[-+]?(0|[1-9][0-9]*)?(\\.[0-9]+|(?<=[0-9])\\.)?([eE][-+]?[0-9]+)?");
-    private static final Pattern LEADING_ZERO = Pattern.compile("[-+]?0[0-9]+(\\.[0-9]*)?([eE][-+]?[0-9]+)?|[-+]?0[oO][0-7]+");
+    private static final Pattern LEADING_ZERO =
+            Pattern.compile("[-+]?0[0-9]+(\\.[0-9]*)?([eE][-+]?[0-9]+)?|[-+]?0[oO][0-7]+");
     private static final Pattern BASE = Pattern.compile("[-+]?0([xX][0-9a-fA-F_]+|[bB][01_]+)");
-    private static final Pattern UNDERSCORED = Pattern.compile("[-+]?[0-9][0-9_]*_[0-9_]*(\\.[0-9_]*)?([eE][-+]?[0-9]+)?");
+    private static final Pattern UNDERSCORED =
+            Pattern.compile("[-+]?[0-9][0-9_]*_[0-9_]*(\\.[0-9_]*)?([eE][-+]?[0-9]+)?");
     private static final Pattern SIXTIES = Pattern.compile("[-+]?[0-9]+(:[0-9]{1,2})+(\\.[0-9]*)?");
     private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]+,[0-9]+");
     private static final Pattern NOT_FINITE = Pattern.compile("[-+]?\\.?(inf|infinity)|\\.?nan");
@@ -50,7 +52,8 @@ final class PlainScalar {
     static Optional<String> trap(String raw) {
         String low = raw.toLowerCase(Locale.ROOT);
         if (LEADING_ZERO.matcher(raw).matches()) {
-            return Optional.of(raw + ": some readers take a leading zero as octal, expected a number without it, or quotes for text");
+            return Optional.of(raw
+                    + ": some readers take a leading zero as octal, expected a number without it, or quotes for text");
         }
         if (BASE.matcher(raw).matches()) {
             return Optional.of(raw + ", expected a decimal number, or quotes for text");
@@ -59,7 +62,8 @@ final class PlainScalar {
             return Optional.of(raw + ", expected a number without underscores, or quotes for text");
         }
         if (SIXTIES.matcher(raw).matches()) {
-            return Optional.of(raw + ": some readers count this in sixties, expected quotes around a time: \"" + raw + "\"");
+            return Optional.of(
+                    raw + ": some readers count this in sixties, expected quotes around a time: \"" + raw + "\"");
         }
         if (COMMA.matcher(raw).matches()) {
             return Optional.of(raw + ", expected a decimal point: " + raw.replace(',', '.'));
@@ -68,7 +72,9 @@ final class PlainScalar {
             return Optional.of(raw + ", expected a finite number, or quotes for text");
         }
         if (SAYS_YES_OR_NO.matcher(low).matches() && !raw.equals("true") && !raw.equals("false")) {
-            return Optional.of(raw + ": readers differ on whether this is true, false or text, expected true, false, or quotes for text");
+            return Optional.of(
+                    raw
+                            + ": readers differ on whether this is true, false or text, expected true, false, or quotes for text");
         }
         if (isNumber(raw) && Double.isInfinite(Double.parseDouble(raw))) {
             return Optional.of(raw + ", expected a number that is not so large");
@@ -77,6 +83,8 @@ final class PlainScalar {
     }
 
     private static boolean isNumber(String raw) {
-        return DECIMAL.matcher(raw).matches() && raw.chars().anyMatch(c -> c >= '0' && c <= '9') && !raw.matches("[-+]?[eE].*");
+        return DECIMAL.matcher(raw).matches()
+                && raw.chars().anyMatch(c -> c >= '0' && c <= '9')
+                && !raw.matches("[-+]?[eE].*");
     }
 }

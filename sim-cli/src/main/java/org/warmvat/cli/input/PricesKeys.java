@@ -6,24 +6,37 @@ import org.warmvat.design.Prices;
 /** The block {@code prices}. */
 record PricesKeys(
         @JsonProperty("electricity_per_kwh")
-                @Key(says = "Price of electricity", unit = "per kWh", least = 0, most = 1000, usual = "0.30")
-                double electricityPerKwh,
-        @JsonProperty("fuel_per_kwh") @Key(says = "Price of bought fuel", unit = "per kWh", least = 0, most = 1000, usual = "0.09")
-                double fuelPerKwh,
+        @Key(says = "Price of electricity", unit = "per kWh", least = 0, most = 1000, usual = "0.30")
+        double electricityPerKwh,
+
+        @JsonProperty("fuel_per_kwh")
+        @Key(says = "Price of bought fuel", unit = "per kWh", least = 0, most = 1000, usual = "0.09")
+        double fuelPerKwh,
+
         @JsonProperty("gas_worth_per_kwh")
-                @Key(says = "Worth of the gas made", unit = "per kWh", least = 0, most = 1000, usual = "0.09")
-                double gasWorthPerKwh,
-        @JsonProperty("currency") @Key(says = "Name of the money", usual = "\"EUR\"", pattern = "\\S", form = "text that is not blank") String currency,
+        @Key(says = "Worth of the gas made", unit = "per kWh", least = 0, most = 1000, usual = "0.09")
+        double gasWorthPerKwh,
+
+        @JsonProperty("currency")
+        @Key(says = "Name of the money", usual = "\"EUR\"", pattern = "\\S", form = "text that is not blank")
+        String currency,
+
         @JsonProperty("electricity_kg_co2_per_kwh")
-                @Key(says = "CO2 of electricity", unit = "kg/kWh", least = 0, most = 5, usual = "0.25")
-                double electricityKgCo2PerKwh,
+        @Key(says = "CO2 of electricity", unit = "kg/kWh", least = 0, most = 5, usual = "0.25")
+        double electricityKgCo2PerKwh,
+
         @JsonProperty("fuel_kg_co2_per_kwh")
-                @Key(says = "CO2 of bought fuel; the default is natural gas, rounded, from memory", unit = "kg/kWh", least = 0, most = 5,
-                        usual = "0.20")
-                double fuelKgCo2PerKwh,
+        @Key(
+                says = "CO2 of bought fuel; the default is natural gas, rounded, from memory",
+                unit = "kg/kWh",
+                least = 0,
+                most = 5,
+                usual = "0.20")
+        double fuelKgCo2PerKwh,
+
         @JsonProperty("primary_energy_factor")
-                @Key(says = "Weight of electricity in the weighted net energy", least = 0, most = 10, usual = "2.5")
-                double primaryEnergyFactor) {
+        @Key(says = "Weight of electricity in the weighted net energy", least = 0, most = 10, usual = "2.5")
+        double primaryEnergyFactor) {
 
     Prices prices() {
         return new Prices(

@@ -56,6 +56,7 @@ final class SchemaCheck {
     }
 
     /** A choice reports the faults of all its branches: of a block only those of the block's branch count. */
+    @SuppressWarnings("ReferenceEquality") // whether a branch was found: the very same node otherwise
     private void addWrong(String path, JsonNode value, JsonNode schema, Error error) {
         JsonNode resolved = DesignSchema.resolved(schema);
         boolean wordForChoice = resolved.has("anyOf") && !value.isObject();
@@ -77,7 +78,9 @@ final class SchemaCheck {
         if (value.isNumber()) {
             return Faults.number(value.doubleValue());
         }
-        return value.isNull() ? "is empty" : value.isArray() ? "is a list" + size(value) : value.isObject() ? "is a block" : value.toString();
+        return value.isNull()
+                ? "is empty"
+                : value.isArray() ? "is a list" + size(value) : value.isObject() ? "is a block" : value.toString();
     }
 
     private static String size(JsonNode list) {

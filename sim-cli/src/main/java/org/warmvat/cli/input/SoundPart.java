@@ -62,8 +62,11 @@ final class SoundPart {
         for (JsonNode key : schema.path("required")) {
             JsonNode property = schema.path("properties").path(key.asText());
             if (!block.has(key.asText()) && property.has("maximum")) {
-                block.set(key.asText(), DoubleNode.valueOf(property.path("maximum").doubleValue()));
-            } else if (!block.has(key.asText()) && property.path("type").asText().equals("string")) {
+                block.set(
+                        key.asText(),
+                        DoubleNode.valueOf(property.path("maximum").doubleValue()));
+            } else if (!block.has(key.asText())
+                    && property.path("type").asText().equals("string")) {
                 block.put(key.asText(), "?");
             }
         }

@@ -10,7 +10,8 @@ record TemperatureChoice(FeedTemperature temperature) {
 
     /** The block of a fixed temperature. */
     record FixedKeys(
-            @JsonProperty("fixed_c") @Key(says = "Always this warm", unit = "C", least = -40, most = 100) double fixedC) {}
+            @JsonProperty("fixed_c") @Key(says = "Always this warm", unit = "C", least = -40, most = 100)
+            double fixedC) {}
 
     /** The words that may stand in its place. */
     enum Word {
@@ -22,7 +23,8 @@ record TemperatureChoice(FeedTemperature temperature) {
     @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
     static TemperatureChoice of(JsonNode node) {
         if (node.isObject()) {
-            return new TemperatureChoice(new FeedTemperature.Fixed(node.path("fixed_c").doubleValue()));
+            return new TemperatureChoice(
+                    new FeedTemperature.Fixed(node.path("fixed_c").doubleValue()));
         }
         return new TemperatureChoice(
                 switch (node.textValue()) {

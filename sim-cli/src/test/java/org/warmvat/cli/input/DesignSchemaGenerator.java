@@ -36,9 +36,7 @@ final class DesignSchemaGenerator {
         SchemaGeneratorConfigBuilder builder =
                 new SchemaGeneratorConfigBuilder(MAPPER, SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON);
         builder.with(new JacksonModule());
-        builder.with(
-                Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT,
-                Option.DEFINITIONS_FOR_ALL_OBJECTS);
+        builder.with(Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT, Option.DEFINITIONS_FOR_ALL_OBJECTS);
         builder.without(Option.FLATTENED_OPTIONALS);
         builder.forTypesInGeneral()
                 .withPropertySorter((a, b) -> 0)
@@ -52,14 +50,20 @@ final class DesignSchemaGenerator {
     private static void describeFields(SchemaGeneratorConfigBuilder builder) {
         builder.forFields()
                 .withTargetTypeOverridesResolver(DesignSchemaGenerator::insideOptional)
-                .withRequiredCheck(field -> key(field).usual().isEmpty() && !field.getRawMember().getType().equals(Optional.class))
+                .withRequiredCheck(field -> key(field).usual().isEmpty()
+                        && !field.getRawMember().getType().equals(Optional.class))
                 .withDescriptionResolver(field -> whole(field).map(Key::says).orElse(null))
-                .withDefaultResolver(field -> whole(field).map(DesignSchemaGenerator::usual).orElse(null))
+                .withDefaultResolver(
+                        field -> whole(field).map(DesignSchemaGenerator::usual).orElse(null))
                 .withNumberInclusiveMinimumResolver(field -> number(key(field).least()))
                 .withNumberExclusiveMinimumResolver(field -> number(key(field).above()))
                 .withNumberInclusiveMaximumResolver(field -> number(key(field).most()))
-                .withArrayMinItemsResolver(field -> whole(field).map(Key::entries).filter(n -> n > 0).orElse(null))
-                .withStringPatternResolver(field -> isText(field) && !key(field).pattern().isEmpty() ? key(field).pattern() : null)
+                .withArrayMinItemsResolver(field ->
+                        whole(field).map(Key::entries).filter(n -> n > 0).orElse(null))
+                .withStringPatternResolver(
+                        field -> isText(field) && !key(field).pattern().isEmpty()
+                                ? key(field).pattern()
+                                : null)
                 .withInstanceAttributeOverride((node, field, context) -> addOwnAttributes(node, field));
     }
 
@@ -125,7 +129,9 @@ final class DesignSchemaGenerator {
     private static CustomDefinition choice(ResolvedType type, SchemaGenerationContext context) {
         if (type.getErasedType() == Map.class) {
             ObjectNode map = MAPPER.createObjectNode().put("type", "object");
-            map.set("additionalProperties", context.createDefinitionReference(context.getTypeContext().resolve(MaterialKeys.class)));
+            map.set(
+                    "additionalProperties",
+                    context.createDefinitionReference(context.getTypeContext().resolve(MaterialKeys.class)));
             return new CustomDefinition(map, true);
         }
         if (type.getErasedType().isEnum()) {
