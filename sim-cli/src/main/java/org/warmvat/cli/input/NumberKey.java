@@ -64,6 +64,9 @@ final class NumberKey {
         if (!(descend(filled, above) instanceof ObjectNode)) {
             throw refused("has no place: this design has no " + blockPath());
         }
+        if (!Double.isFinite(value)) {
+            throw refused(value + ", expected a finite number");
+        }
         boolean whole = type.equals("integer") && value == Math.rint(value);
         ObjectNode block = (ObjectNode) make(written, filled, above);
         block.set(steps.get(steps.size() - 1), whole ? LongNode.valueOf((long) value) : DoubleNode.valueOf(value));
