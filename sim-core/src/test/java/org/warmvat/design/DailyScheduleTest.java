@@ -50,7 +50,8 @@ class DailyScheduleTest {
     @Test
     void wholeDayFromAnyStartIsContinuous() {
         assertTrue(DailySchedule.continuous().isContinuous());
-        assertTrue(DailySchedule.of(List.of(new DailyWindow(15 * HOUR, 24 * HOUR))).isContinuous());
+        assertTrue(
+                DailySchedule.of(List.of(new DailyWindow(15 * HOUR, 24 * HOUR))).isContinuous());
     }
 
     @Test
@@ -75,7 +76,8 @@ class DailyScheduleTest {
             for (double second = 0.5; second < DailyWindow.DAY_S; second += 997) {
                 double at = second;
                 boolean open = windows.stream()
-                        .anyMatch(w -> (at - w.startSecondOfDay() + DailyWindow.DAY_S) % DailyWindow.DAY_S < w.durationS());
+                        .anyMatch(w ->
+                                (at - w.startSecondOfDay() + DailyWindow.DAY_S) % DailyWindow.DAY_S < w.durationS());
                 assertEquals(open, schedule.isOpenAt(at), windows + " at " + at);
             }
         }
@@ -87,8 +89,7 @@ class DailyScheduleTest {
                 "daily schedule has no entry, expected at least one",
                 assertThrows(IllegalArgumentException.class, () -> DailySchedule.of(List.of()))
                         .getMessage());
-        List<DailySchedule.Span> touching =
-                List.of(new DailySchedule.Span(0, 10), new DailySchedule.Span(10, 20));
+        List<DailySchedule.Span> touching = List.of(new DailySchedule.Span(0, 10), new DailySchedule.Span(10, 20));
         assertEquals(
                 "spans of a day touch or are out of order, expected disjoint spans in rising order",
                 assertThrows(IllegalArgumentException.class, () -> new DailySchedule(touching))

@@ -64,8 +64,7 @@ class DesignTest {
 
     @Test
     void groundIsUsedByFloorFeedOrWater() {
-        Tank onGround =
-                new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.GROUND, SampleDesign.outdoors());
+        Tank onGround = new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.GROUND, SampleDesign.outdoors());
         Tank onLegs = SampleDesign.tank(SampleDesign.outdoors());
         Feed byAir = SampleDesign.usualFeed();
         Feed byGround = SampleDesign.feed(new FeedTemperature.Ground(), Optional.empty(), SampleDesign.SCRAPS);
@@ -74,8 +73,10 @@ class DesignTest {
                 Optional.of(new DilutionWater(1, new FeedTemperature.Ground())),
                 SampleDesign.SCRAPS);
         assertTrue(SampleDesign.design(onGround, byAir, Optional.empty(), USUAL).usesGround());
-        assertTrue(SampleDesign.design(onLegs, byGround, Optional.empty(), USUAL).usesGround());
-        assertTrue(SampleDesign.design(onLegs, waterByGround, Optional.empty(), USUAL).usesGround());
+        assertTrue(
+                SampleDesign.design(onLegs, byGround, Optional.empty(), USUAL).usesGround());
+        assertTrue(SampleDesign.design(onLegs, waterByGround, Optional.empty(), USUAL)
+                .usesGround());
         assertFalse(SampleDesign.design(onLegs, byAir, Optional.empty(), USUAL).usesGround());
     }
 
@@ -84,10 +85,8 @@ class DesignTest {
         Feed byRoom = SampleDesign.feed(new FeedTemperature.Room(), Optional.empty(), SampleDesign.SCRAPS);
         assertRefused(
                 "feed or water from a room, expected a tank indoors",
-                () -> SampleDesign.design(
-                        SampleDesign.tank(SampleDesign.outdoors()), byRoom, Optional.empty(), USUAL));
-        assertTrue(SampleDesign.design(
-                        SampleDesign.tank(new Place.Indoors(15)), byRoom, Optional.empty(), USUAL)
+                () -> SampleDesign.design(SampleDesign.tank(SampleDesign.outdoors()), byRoom, Optional.empty(), USUAL));
+        assertTrue(SampleDesign.design(SampleDesign.tank(new Place.Indoors(15)), byRoom, Optional.empty(), USUAL)
                 .tank()
                 .place()
                 .isIndoors());
@@ -120,6 +119,7 @@ class DesignTest {
     }
 
     private static void assertRefused(String message, org.junit.jupiter.api.function.Executable birth) {
-        assertEquals(message, assertThrows(IllegalArgumentException.class, birth).getMessage());
+        assertEquals(
+                message, assertThrows(IllegalArgumentException.class, birth).getMessage());
     }
 }

@@ -76,8 +76,10 @@ class PartsTest {
         assertEquals(20, feed.totalKgPerDay());
         assertEquals((6 * 0.22 + 4 * 0.20) / 10, feed.feedstockTotalSolidsFraction(), 1e-15);
         assertEquals(6 * 0.22 * 0.88, SampleDesign.SCRAPS.volatileSolidsKgPerDay(), 1e-15);
-        assertEquals(0, SampleDesign.feed(new FeedTemperature.Air(), Optional.empty(), SampleDesign.SCRAPS)
-                .waterKgPerDay());
+        assertEquals(
+                0,
+                SampleDesign.feed(new FeedTemperature.Air(), Optional.empty(), SampleDesign.SCRAPS)
+                        .waterKgPerDay());
     }
 
     @Test

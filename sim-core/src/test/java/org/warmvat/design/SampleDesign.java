@@ -91,7 +91,10 @@ final class SampleDesign {
                 new Control(36, 1, 34, 3, new Control.DailyChange(1, 2)),
                 gas,
                 contents,
-                new Site(new Ground(Optional.empty(), 0.05, 0.5, 0.2), new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5)),
+                new Site(
+                        new Ground(Optional.empty(), 0.05, 0.5, 0.2),
+                        new Sky(1, 0.8, 10),
+                        new AssumedWeather(3, 0.75, 0.5)),
                 new RunIn(OptionalInt.empty(), 10, 3, 90),
                 new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5));
     }

@@ -56,8 +56,13 @@ final class YamlText {
             int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
             faults.addAtLine(line, "this is not YAML: " + e.getProblem() + context(e));
         } catch (ReaderException e) {
-            int line = 1 + (int) text.codePoints().limit(e.getPosition()).filter(c -> c == '\n').count();
-            faults.addAtLine(line, String.format(Locale.ROOT, "control character 0x%02X, expected text", e.getCodePoint()));
+            int line = 1
+                    + (int) text.codePoints()
+                            .limit(e.getPosition())
+                            .filter(c -> c == '\n')
+                            .count();
+            faults.addAtLine(
+                    line, String.format(Locale.ROOT, "control character 0x%02X, expected text", e.getCodePoint()));
         } catch (YAMLException e) {
             faults.addAtLine(0, "this is not YAML: " + e.getMessage());
         }
@@ -72,7 +77,10 @@ final class YamlText {
         int number = 0;
         for (String line : text.lines().toList()) {
             number++;
-            if (line.stripLeading().length() > 0 && line.substring(0, line.length() - line.stripLeading().length()).indexOf('\t') >= 0) {
+            if (line.stripLeading().length() > 0
+                    && line.substring(0, line.length() - line.stripLeading().length())
+                                    .indexOf('\t')
+                            >= 0) {
                 faults.addAtLine(number, "a tab before the key, expected spaces");
             }
         }
@@ -85,7 +93,9 @@ final class YamlText {
             first = next();
         }
         if (!(first instanceof MappingStartEvent)) {
-            String found = first instanceof ScalarEvent ? "a single value" : first.is(Event.ID.StreamEnd) ? "nothing" : "a list";
+            String found = first instanceof ScalarEvent
+                    ? "a single value"
+                    : first.is(Event.ID.StreamEnd) ? "nothing" : "a list";
             faults.addAtLine(line(first), found + ", expected blocks of keys such as tank, envelope, feed and control");
             return NODES.objectNode();
         }
@@ -163,7 +173,8 @@ final class YamlText {
         if (event instanceof AliasEvent alias) {
             faults.add(path, "*" + alias.getAnchor() + " is an alias, expected the value itself written out");
         } else if (event instanceof NodeEvent node && node.getAnchor() != null) {
-            faults.add(path, "&" + node.getAnchor() + " is an anchor, expected none: write the value out in each place");
+            faults.add(
+                    path, "&" + node.getAnchor() + " is an anchor, expected none: write the value out in each place");
         }
         String tag = event instanceof ScalarEvent scalar
                 ? scalar.getTag()

@@ -74,8 +74,7 @@ class AcrossKeysTest {
     @Test
     void layerWithMaterialAndNumbers() {
         assertFaults(
-                smallWith(
-                        """
+                smallWith("""
                         envelope:
                           wall: [{material: steel, thickness_mm: 2, density_kg_m3: 100}]
                           lid: [{thickness_mm: 2, density_kg_m3: 100}]
@@ -95,7 +94,8 @@ class AcrossKeysTest {
 
     @Test
     void feedFromARoomThatIsNotThere() {
-        String fact = " room, but the tank is not in a room, expected place: indoors with room_c, or air, ground or {fixed_c: number}";
+        String fact =
+                " room, but the tank is not in a room, expected place: indoors with room_c, or air, ground or {fixed_c: number}";
         assertFaults(
                 smallWith("feed: {feedstocks: [{kg_per_day: 10}], temperature: room, water: {temperature: room}}"),
                 "d.yaml line 4: feed.temperature" + fact,
@@ -105,7 +105,8 @@ class AcrossKeysTest {
     @Test
     void windowsAndContinuous() {
         assertFaults(
-                smallWith("feed: {feedstocks: [{kg_per_day: 10}], continuous: true, windows: [{start: \"08:00\", hours: 1}]}"),
+                smallWith(
+                        "feed: {feedstocks: [{kg_per_day: 10}], continuous: true, windows: [{start: \"08:00\", hours: 1}]}"),
                 "d.yaml line 4: feed.windows has no place here: continuous: true is given: give the one or the other");
     }
 
@@ -122,7 +123,8 @@ class AcrossKeysTest {
     void startDifferenceNotAboveStopDifference(String start, String stop) {
         assertFaults(
                 smallWith("solar: {start_difference_k: " + start + ", stop_difference_k: " + stop + "}"),
-                "d.yaml line 5: solar.start_difference_k " + start + ", expected above stop_difference_k, " + stop + " K");
+                "d.yaml line 5: solar.start_difference_k " + start + ", expected above stop_difference_k, " + stop
+                        + " K");
     }
 
     @Test
@@ -204,6 +206,7 @@ class AcrossKeysTest {
                 smallWith("run_in: {days: 5, most_days: 4}"),
                 "d.yaml line 5: run_in.most_days has no place here: days is given: give the one or the other");
         assertFaults(
-                smallWith("run_in: {most_days: 4}"), "d.yaml line 5: run_in.most_days 4, expected least_days, 10 days, or above");
+                smallWith("run_in: {most_days: 4}"),
+                "d.yaml line 5: run_in.most_days 4, expected least_days, 10 days, or above");
     }
 }

@@ -23,7 +23,8 @@ class DesignDocumentTest {
     void theDemonstrationSaysItIsInvented() {
         assertEquals("built-in demonstration design", full.name());
         assertEquals("Thornacre community garden, 900 litre tank", full.design().title());
-        assertTrue(new String(DesignDocument.demonstrationBytes(), java.nio.charset.StandardCharsets.UTF_8).contains("invented"));
+        assertTrue(new String(DesignDocument.demonstrationBytes(), java.nio.charset.StandardCharsets.UTF_8)
+                .contains("invented"));
         assertEquals(903.2, 1000 * full.design().tank().liquidVolumeM3(), 0.05);
         assertEquals(List.of(), full.cautions());
     }
@@ -52,31 +53,65 @@ class DesignDocumentTest {
     @Test
     void whatFollowsFromTheNumberFollows() {
         assertEquals(
-                28.5, full.with("control.setpoint_c", 25).design().solar().orElseThrow().pumpControl().tankHighLimitC());
+                28.5,
+                full.with("control.setpoint_c", 25)
+                        .design()
+                        .solar()
+                        .orElseThrow()
+                        .pumpControl()
+                        .tankHighLimitC());
         assertEquals(23, full.with("control.setpoint_c", 25).design().control().floorC());
-        assertEquals(0.05, full.with("envelope.wall[pir_foam].thickness_mm", 50).design().envelope().wall().get(1).thicknessM());
+        assertEquals(
+                0.05,
+                full.with("envelope.wall[pir_foam].thickness_mm", 50)
+                        .design()
+                        .envelope()
+                        .wall()
+                        .get(1)
+                        .thicknessM());
     }
 
     @Test
     void keysThatOnlyDefaultsHave() {
         assertEquals(5, small.with("mixer.torque_nm", 5).number("mixer.torque_nm"));
         assertEquals(4, small.with("mixer.torque_nm", 5).number("mixer.revolutions_per_hour"));
-        assertEquals(50, small.with("envelope.films.wet_w_m2k", 50).design().envelope().films().wetWPerM2K());
+        assertEquals(
+                50,
+                small.with("envelope.films.wet_w_m2k", 50)
+                        .design()
+                        .envelope()
+                        .films()
+                        .wetWPerM2K());
         assertEquals(5, small.with("feed.windows[0].hours", 5).number("feed.windows[0].hours"));
-        assertEquals(7, small.with("envelope.insulation_sub_nodes", 7).design().envelope().wall().get(1).subNodes());
+        assertEquals(
+                7,
+                small.with("envelope.insulation_sub_nodes", 7)
+                        .design()
+                        .envelope()
+                        .wall()
+                        .get(1)
+                        .subNodes());
     }
 
     @Test
     void keysWithoutADefault() {
         assertEquals(0.3, small.with("tank.exposure_factor", 0.3).number("tank.exposure_factor"));
-        assertEquals(40, full.with("solar.coil.u_still_w_m2k", 40).design().solar().orElseThrow().coil().uStillWPerM2K());
+        assertEquals(
+                40,
+                full.with("solar.coil.u_still_w_m2k", 40)
+                        .design()
+                        .solar()
+                        .orElseThrow()
+                        .coil()
+                        .uStillWPerM2K());
     }
 
     @Test
     void refusesWhatIsNoNumberOrHasNoPlace() {
         assertRefused("d.yaml: tank.shape is no number, expected the path of one", () -> small.with("tank.shape", 1));
         assertRefused("d.yaml: feed is no number, expected the path of one", () -> small.with("feed", 1));
-        assertRefused("d.yaml: solar.area_m2 has no place: this design has no solar", () -> small.with("solar.area_m2", 1));
+        assertRefused(
+                "d.yaml: solar.area_m2 has no place: this design has no solar", () -> small.with("solar.area_m2", 1));
         assertRefused(
                 "d.yaml: envelope.wall[1].thickness_mm has no place: this design has no envelope.wall[1]",
                 () -> small.with("envelope.wall[1].thickness_mm", 1));
@@ -89,15 +124,19 @@ class DesignDocumentTest {
 
     @Test
     void refusesUnknownPaths() {
-        assertRefused("d.yaml: contrl.setpoint_c is not a known key, did you mean control?", () -> small.with("contrl.setpoint_c", 1));
         assertRefused(
-                "d.yaml: solar.coil.are_m2 is not a known key, did you mean solar.coil.area_m2?", () -> small.number("solar.coil.are_m2"));
+                "d.yaml: contrl.setpoint_c is not a known key, did you mean control?",
+                () -> small.with("contrl.setpoint_c", 1));
+        assertRefused(
+                "d.yaml: solar.coil.are_m2 is not a known key, did you mean solar.coil.area_m2?",
+                () -> small.number("solar.coil.are_m2"));
         assertRefused(
                 "d.yaml: sky.marmalade is not a known key, known here: beam_from_elevation_deg, cloud_factor, refraction_air_c",
                 () -> small.with("sky.marmalade", 1));
         for (String path : List.of("", ".", "a..b", "[1]", "a[", "a[]", "a.", "a]b")) {
             assertRefused(
-                    "d.yaml: \"" + path + "\" is no path of a key, expected one such as solar.area_m2 or envelope.wall[1].thickness_mm",
+                    "d.yaml: \"" + path
+                            + "\" is no path of a key, expected one such as solar.area_m2 or envelope.wall[1].thickness_mm",
                     () -> small.with(path, 1));
         }
     }

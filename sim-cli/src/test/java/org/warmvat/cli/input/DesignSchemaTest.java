@@ -33,7 +33,8 @@ class DesignSchemaTest {
     @Test
     void isPrintedAsItIsShipped() throws IOException {
         assertEquals(Files.readString(FILE, StandardCharsets.UTF_8), DesignDocument.schema());
-        assertTrue(DesignDocument.schema().startsWith("{\n  \"$schema\" : \"https://json-schema.org/draft/2020-12/schema\""));
+        assertTrue(DesignDocument.schema()
+                .startsWith("{\n  \"$schema\" : \"https://json-schema.org/draft/2020-12/schema\""));
     }
 
     @Test
@@ -61,7 +62,10 @@ class DesignSchemaTest {
     void everyBlockRefusesUnknownKeys() {
         DesignSchema.root().path("$defs").properties().forEach(definition -> {
             if (definition.getValue().has("properties")) {
-                assertEquals("false", definition.getValue().path("additionalProperties").toString(), definition.getKey());
+                assertEquals(
+                        "false",
+                        definition.getValue().path("additionalProperties").toString(),
+                        definition.getKey());
             }
         });
         assertFalse(DesignSchema.root().path("additionalProperties").asBoolean(true));
@@ -79,10 +83,14 @@ class DesignSchemaTest {
             JsonNode key = DesignSchema.key(block, name);
             JsonNode usual = key.path("default");
             if (usual.isNumber() && !(usual.asDouble() <= key.path("maximum").asDouble())
-                    || usual.isNumber() && usual.asDouble() < key.path("minimum").asDouble(-1e9)) {
+                    || usual.isNumber()
+                            && usual.asDouble() < key.path("minimum").asDouble(-1e9)) {
                 refused.add(KeyPath.key(path, name));
             }
-            collectRefusedDefaults(KeyPath.key(path, name), DesignSchema.entries(key).isMissingNode() ? key : DesignSchema.entries(key), refused);
+            collectRefusedDefaults(
+                    KeyPath.key(path, name),
+                    DesignSchema.entries(key).isMissingNode() ? key : DesignSchema.entries(key),
+                    refused);
         }
     }
 }

@@ -9,8 +9,7 @@ import java.util.List;
 final class Designs {
 
     /** The smallest design, one key block a line. */
-    static final String SMALL =
-            """
+    static final String SMALL = """
             tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.2}
             envelope: {insulation_mm: 100}
             control: {setpoint_c: 36}

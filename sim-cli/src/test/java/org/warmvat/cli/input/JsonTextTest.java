@@ -8,8 +8,7 @@ import org.junit.jupiter.api.Test;
 /** JSON designs: the same keys, the same messages. */
 class JsonTextTest {
 
-    private static final String SMALL =
-            """
+    private static final String SMALL = """
             {
             \t"tank": {"inner_diameter_m": 1.0, "liquid_depth_m": 1.2},
             \t"envelope": {"insulation_mm": 100},
@@ -27,7 +26,8 @@ class JsonTextTest {
 
     @Test
     void isKnownByItsLooksToo() {
-        assertEquals(36, DesignDocument.parse("design", SMALL).design().control().setpointC());
+        assertEquals(
+                36, DesignDocument.parse("design", SMALL).design().control().setpointC());
     }
 
     @Test
@@ -63,7 +63,8 @@ class JsonTextTest {
     @Test
     void somethingElseThanBlocks() {
         assertJsonFaults(
-                "[1]", "d.json line 1: a list or a single value, expected blocks of keys such as tank, envelope, feed and control");
+                "[1]",
+                "d.json line 1: a list or a single value, expected blocks of keys such as tank, envelope, feed and control");
     }
 
     @Test

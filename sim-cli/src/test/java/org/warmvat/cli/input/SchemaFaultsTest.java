@@ -199,8 +199,12 @@ class SchemaFaultsTest {
         text.append("  - {name: hatch, ua_w_k: -1}\n".repeat(23));
         InputRefused refused = assertThrows(InputRefused.class, () -> Designs.yaml(text.toString()));
         assertEquals(21, refused.faults().size());
-        assertEquals("d.yaml line 6: fittings[0].ua_w_k -1, expected a number, 0 to 1000 W/K", refused.faults().get(0));
-        assertEquals("d.yaml line 25: fittings[19].ua_w_k -1, expected a number, 0 to 1000 W/K", refused.faults().get(19));
+        assertEquals(
+                "d.yaml line 6: fittings[0].ua_w_k -1, expected a number, 0 to 1000 W/K",
+                refused.faults().get(0));
+        assertEquals(
+                "d.yaml line 25: fittings[19].ua_w_k -1, expected a number, 0 to 1000 W/K",
+                refused.faults().get(19));
         assertEquals("d.yaml: and 3 more", refused.faults().get(20));
     }
 }

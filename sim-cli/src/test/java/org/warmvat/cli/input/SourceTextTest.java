@@ -75,12 +75,16 @@ class SourceTextTest {
         bytes.write(0xBB);
         bytes.write(0xBF);
         bytes.writeBytes(Designs.SMALL.getBytes(StandardCharsets.UTF_8));
-        assertEquals(Designs.yaml(Designs.SMALL).design(), DesignDocument.read(file(bytes.toByteArray())).design());
+        assertEquals(
+                Designs.yaml(Designs.SMALL).design(),
+                DesignDocument.read(file(bytes.toByteArray())).design());
     }
 
     @Test
     void windowsLineEndsAreRead() throws IOException {
         byte[] text = Designs.SMALL.replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8);
-        assertEquals(Designs.yaml(Designs.SMALL).design(), DesignDocument.read(file(text)).design());
+        assertEquals(
+                Designs.yaml(Designs.SMALL).design(),
+                DesignDocument.read(file(text)).design());
     }
 }

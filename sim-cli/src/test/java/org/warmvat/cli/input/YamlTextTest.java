@@ -14,14 +14,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class YamlTextTest {
 
     private static void assertTrap(String raw, String fault) {
-        assertFaults(
-                smallWith("control: {setpoint_c: " + raw + "}"), "d.yaml line 3: control.setpoint_c " + fault);
+        assertFaults(smallWith("control: {setpoint_c: " + raw + "}"), "d.yaml line 3: control.setpoint_c " + fault);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"035", "0o43", "-007", "00", "036.5"})
     void leadingZero(String raw) {
-        assertTrap(raw, raw + ": some readers take a leading zero as octal, expected a number without it, or quotes for text");
+        assertTrap(
+                raw,
+                raw + ": some readers take a leading zero as octal, expected a number without it, or quotes for text");
     }
 
     @ParameterizedTest
@@ -52,7 +53,9 @@ class YamlTextTest {
     @ValueSource(strings = {"yes", "No", "ON", "off", "y", "N", "True", "FALSE"})
     void wordsForTrueAndFalse(String raw) {
         assertTrap(
-                raw, raw + ": readers differ on whether this is true, false or text, expected true, false, or quotes for text");
+                raw,
+                raw
+                        + ": readers differ on whether this is true, false or text, expected true, false, or quotes for text");
     }
 
     @Test
@@ -78,7 +81,12 @@ class YamlTextTest {
     @ParameterizedTest
     @CsvSource({"36, 36", "36.0, 36", "3.6e1, 36", "+36, 36", "36., 36", "0.36E+2, 36"})
     void plainNumbers(String raw, double value) {
-        assertEquals(value, Designs.yaml(smallWith("control: {setpoint_c: " + raw + "}")).design().control().setpointC());
+        assertEquals(
+                value,
+                Designs.yaml(smallWith("control: {setpoint_c: " + raw + "}"))
+                        .design()
+                        .control()
+                        .setpointC());
     }
 
     @ParameterizedTest
@@ -120,7 +128,12 @@ class YamlTextTest {
         assertFaults(
                 Designs.SMALL + "---\n" + Designs.SMALL,
                 "d.yaml line 5: a second document starts here (---), expected one document");
-        assertEquals(36, Designs.yaml("---\n" + Designs.SMALL + "...\n").design().control().setpointC());
+        assertEquals(
+                36,
+                Designs.yaml("---\n" + Designs.SMALL + "...\n")
+                        .design()
+                        .control()
+                        .setpointC());
     }
 
     @Test
@@ -132,9 +145,7 @@ class YamlTextTest {
 
     @Test
     void tabs() {
-        assertFaults(
-                "tank:\n\tshape: box\n",
-                "d.yaml line 2: a tab before the key, expected spaces");
+        assertFaults("tank:\n\tshape: box\n", "d.yaml line 2: a tab before the key, expected spaces");
     }
 
     @Test
@@ -172,7 +183,8 @@ class YamlTextTest {
 
     @Test
     void linesAreCountedThroughCommentsAndBlocks() {
-        String text = "# one\n\n" + Designs.SMALL.replace("control: {setpoint_c: 36}", "control:\n\n  # c\n  setpoint_c: 99");
+        String text =
+                "# one\n\n" + Designs.SMALL.replace("control: {setpoint_c: 36}", "control:\n\n  # c\n  setpoint_c: 99");
         assertFaults(text, "d.yaml line 8: control.setpoint_c 99, expected a number, 5 to 75 C");
         assertTrue(text.lines().toList().get(7).contains("99"));
     }
