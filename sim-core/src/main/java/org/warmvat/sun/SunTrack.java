@@ -106,8 +106,7 @@ public final class SunTrack {
             }
             return offset == span.end() ? after : exact.elevationDeg(from + offset);
         };
-        double crossing =
-                new PegasusSolver(CROSSING_ACCURACY_S).solve(100, elevationDeg, span.begin(), span.end());
+        double crossing = new PegasusSolver(CROSSING_ACCURACY_S).solve(100, elevationDeg, span.begin(), span.end());
         return after > 0 ? new Span(crossing, span.end()) : new Span(span.begin(), crossing);
     }
 

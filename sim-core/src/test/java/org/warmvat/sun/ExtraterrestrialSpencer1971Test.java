@@ -25,8 +25,14 @@ class ExtraterrestrialSpencer1971Test {
      */
     @Test
     void dailyIrradiationNorthAndSouth() {
-        assertEquals(33.8 * 1361 / 1367, dailyMj(new Observer(43, 0, 0, 1013, 10), LocalDateTime.of(2025, 4, 15, 0, 0)), 0.02 * 33.8);
-        assertEquals(32.2 * 1361 / 1367, dailyMj(new Observer(-20, 0, 0, 1013, 10), LocalDateTime.of(2025, 9, 3, 0, 0)), 0.02 * 32.2);
+        assertEquals(
+                33.8 * 1361 / 1367,
+                dailyMj(new Observer(43, 0, 0, 1013, 10), LocalDateTime.of(2025, 4, 15, 0, 0)),
+                0.02 * 33.8);
+        assertEquals(
+                32.2 * 1361 / 1367,
+                dailyMj(new Observer(-20, 0, 0, 1013, 10), LocalDateTime.of(2025, 9, 3, 0, 0)),
+                0.02 * 32.2);
     }
 
     private static double dailyMj(Observer observer, LocalDateTime day) {

@@ -65,7 +65,8 @@ class PlaneTest {
         Irradiance beyondTheAtmosphere = new Irradiance(900, 2000, 80);
         assertEquals(
                 80 * plane.cosIncidence(SUN) / SUN.cosZenith(),
-                plane.irradiance(SkyModel.HAY_DAVIES, 0, beyondTheAtmosphere, SUN).skyDiffuseWPerM2(),
+                plane.irradiance(SkyModel.HAY_DAVIES, 0, beyondTheAtmosphere, SUN)
+                        .skyDiffuseWPerM2(),
                 1e-12);
     }
 
@@ -77,14 +78,25 @@ class PlaneTest {
         Plane plane = new Plane(90, 180);
         double expected = 40 * (a * plane.cosIncidence(low) / Math.cos(Math.toRadians(85)) + (1 - a) * 0.5);
         Irradiance light = new Irradiance(57, 500, 40);
-        assertEquals(expected, plane.irradiance(SkyModel.HAY_DAVIES, 0, light, low).skyDiffuseWPerM2(), 1e-9);
+        assertEquals(
+                expected, plane.irradiance(SkyModel.HAY_DAVIES, 0, light, low).skyDiffuseWPerM2(), 1e-9);
     }
 
     @Test
     void closingTheThird() {
-        assertEquals(500, Irradiance.ofGlobalAndDiffuse(500 * SUN.cosZenith() + 90, 90, SUN).beamWPerM2(), 1e-9);
-        assertEquals(90, Irradiance.ofGlobalAndBeam(500 * SUN.cosZenith() + 90, 500, SUN).diffuseWPerM2(), 1e-9);
-        assertEquals(500 * SUN.cosZenith() + 90, Irradiance.ofBeamAndDiffuse(500, 90, SUN).globalWPerM2(), 1e-9);
+        assertEquals(
+                500,
+                Irradiance.ofGlobalAndDiffuse(500 * SUN.cosZenith() + 90, 90, SUN)
+                        .beamWPerM2(),
+                1e-9);
+        assertEquals(
+                90,
+                Irradiance.ofGlobalAndBeam(500 * SUN.cosZenith() + 90, 500, SUN).diffuseWPerM2(),
+                1e-9);
+        assertEquals(
+                500 * SUN.cosZenith() + 90,
+                Irradiance.ofBeamAndDiffuse(500, 90, SUN).globalWPerM2(),
+                1e-9);
         assertEquals(0, Irradiance.ofGlobalAndBeam(10, 500, SUN).diffuseWPerM2());
         Irradiance tooBright = Irradiance.ofGlobalAndDiffuse(1200, 20, SUN);
         assertEquals(1361, tooBright.beamWPerM2());

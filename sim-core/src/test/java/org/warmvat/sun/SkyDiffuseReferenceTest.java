@@ -43,12 +43,17 @@ class SkyDiffuseReferenceTest {
     @Test
     void theLowSunGrazesThePlane() {
         assertEquals(0.0518, PLANE.cosIncidence(LOW), 5e-5);
-        assertEquals(646.22886049 * 0.0518, PLANE.irradiance(SkyModel.PEREZ, 0.2, CASE_A, LOW).beamWPerM2(), 0.04);
+        assertEquals(
+                646.22886049 * 0.0518,
+                PLANE.irradiance(SkyModel.PEREZ, 0.2, CASE_A, LOW).beamWPerM2(),
+                0.04);
     }
 
     @Test
     void theSunBehindThePlaneGivesNoBeam() {
-        assertEquals(0, new Plane(60, 180).irradiance(SkyModel.PEREZ, 0.2, CASE_A, LOW).beamWPerM2());
+        assertEquals(
+                0,
+                new Plane(60, 180).irradiance(SkyModel.PEREZ, 0.2, CASE_A, LOW).beamWPerM2());
     }
 
     /** Relative air mass of Kasten and Young (1989), quoted with the two cases. */

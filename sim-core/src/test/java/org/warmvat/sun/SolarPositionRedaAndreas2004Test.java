@@ -33,7 +33,8 @@ class SolarPositionRedaAndreas2004Test {
     @Test
     void incidenceOnTheReportsSurface() {
         // Slope 30, turned 10 degrees east of south: azimuth 170 from north.
-        SunHour sun = new SunHour(1, reportPosition().zenithAngle(), reportPosition().azimuth(), 1361);
+        SunHour sun =
+                new SunHour(1, reportPosition().zenithAngle(), reportPosition().azimuth(), 1361);
         double incidence = Math.toDegrees(Math.acos(new Plane(30, 170).cosIncidence(sun)));
         assertEquals(25.187000, incidence, CLAIMED_DEG);
     }
@@ -41,7 +42,8 @@ class SolarPositionRedaAndreas2004Test {
     @Test
     void theAlmanacsRoughElevationIsGoodToAHundredthOfADegree() {
         AlmanacSun rough = new AlmanacSun(REPORT);
-        AlmanacSun.Place place = rough.at(LocalDateTime.of(2003, 10, 17, 19, 30, 30).toEpochSecond(ZoneOffset.UTC));
+        AlmanacSun.Place place =
+                rough.at((double) LocalDateTime.of(2003, 10, 17, 19, 30, 30).toEpochSecond(ZoneOffset.UTC));
         assertEquals(11.10590, place.hourAngleDeg(), 0.01);
         assertEquals(39.872046, rough.elevationDeg(place.sinDeclination(), place.hourAngleDeg()), 0.01);
     }
@@ -81,7 +83,8 @@ class SolarPositionRedaAndreas2004Test {
         if (hour.sunlitFraction() == 0 || hour.sunlitFraction() == 1) {
             return 3600 * hour.sunlitFraction();
         }
-        double climbDegPerS = Math.cos(Math.toRadians(39.742476)) * Math.abs(Math.sin(Math.toRadians(hour.azimuthDeg())))
+        double climbDegPerS = Math.cos(Math.toRadians(39.742476))
+                * Math.abs(Math.sin(Math.toRadians(hour.azimuthDeg())))
                 * 15.041
                 / 3600;
         return 3600 * hour.sunlitFraction() + (0.8333 - 0.575) / climbDegPerS;

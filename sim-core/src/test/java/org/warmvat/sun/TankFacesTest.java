@@ -32,7 +32,9 @@ class TankFacesTest {
         double sum = 0;
         int planes = 3600;
         for (int i = 0; i < planes; i++) {
-            sum += new Plane(90, 360.0 * i / planes).irradiance(SkyModel.ISOTROPIC, 0.2, LIGHT, sun(45, 77)).totalWPerM2();
+            sum += new Plane(90, 360.0 * i / planes)
+                    .irradiance(SkyModel.ISOTROPIC, 0.2, LIGHT, sun(45, 77))
+                    .totalWPerM2();
         }
         assertEquals(sum / planes, TankFaces.cylinderWallWPerM2(LIGHT, sun(45, 77), 0.2), 1e-3);
     }
@@ -44,7 +46,8 @@ class TankFacesTest {
                 double sum = 0;
                 for (int side = 0; side < 4; side++) {
                     Plane wall = new Plane(90, turn + 90 * side);
-                    sum += wall.irradiance(SkyModel.ISOTROPIC, 0.2, LIGHT, sun(60, azimuth)).totalWPerM2();
+                    sum += wall.irradiance(SkyModel.ISOTROPIC, 0.2, LIGHT, sun(60, azimuth))
+                            .totalWPerM2();
                 }
                 assertEquals(sum / 4, TankFaces.boxWallsWPerM2(LIGHT, sun(60, azimuth), 0.2, turn), 1e-9);
             }

@@ -55,8 +55,9 @@ class GapFillingTest {
         }
         String shortened = rows;
         assertEquals(
-                List.of("year.csv line 15: time 2025-01-01T14:00 comes after a gap of 7 hours, expected rows for every hour"
-                        + " (up to 6 missing ones are filled)"),
+                List.of(
+                        "year.csv line 15: time 2025-01-01T14:00 comes after a gap of 7 hours, expected rows for every hour"
+                                + " (up to 6 missing ones are filled)"),
                 assertThrows(WeatherRefused.class, () -> read(shortened)).faults());
     }
 
@@ -93,6 +94,7 @@ class GapFillingTest {
                 "air_c,global_w_m2,dew_point_c,relative_humidity", 24, i -> "5,0," + (i < 12 ? "" : "2") + ",0.6"));
         assertEquals(Humidity.dewPointC(5, 0.6), weather.dewPointC().value(3), 1e-12);
         assertEquals(2, weather.dewPointC().value(13));
-        assertTrue(weather.assumptions().contains("12 missing values of dew_point_c were taken from relative_humidity."));
+        assertTrue(
+                weather.assumptions().contains("12 missing values of dew_point_c were taken from relative_humidity."));
     }
 }

@@ -36,7 +36,8 @@ class GroundKusudaAchenbach1965Test {
         double dt = 0.01;
         double a = ground.diffusivityM2PerDay();
         double change = (ground.temperatureC(0.7, 50 + dt) - ground.temperatureC(0.7, 50 - dt)) / (2 * dt);
-        double bend = (ground.temperatureC(0.7 + dz, 50) - 2 * ground.temperatureC(0.7, 50)
+        double bend = (ground.temperatureC(0.7 + dz, 50)
+                        - 2 * ground.temperatureC(0.7, 50)
                         + ground.temperatureC(0.7 - dz, 50))
                 / (dz * dz);
         assertEquals(change, a * bend, 1e-5);

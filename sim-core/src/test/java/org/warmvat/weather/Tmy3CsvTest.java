@@ -38,7 +38,9 @@ class Tmy3CsvTest {
 
     @Test
     void twoMonthsOfDifferentYears() throws WeatherRefused {
-        String text = LEAD + month(1980, 1, "0,0,1,0,0,7,-2.0,-5.0,80,990,3.1") + month(1996, 2, "0,0,1,0,0,4,1.5,0,89,991,4");
+        String text = LEAD
+                + month(1980, 1, "0,0,1,0,0,7,-2.0,-5.0,80,990,3.1")
+                + month(1996, 2, "0,0,1,0,0,4,1.5,0,89,991,4");
         Weather weather = read(text);
         assertEquals(new Site("THORNACRE (INVENTED) ZZ", 42.9, -78.7, 215, -5), weather.site());
         assertEquals(LocalDateTime.of(2025, 1, 1, 0, 0), weather.start());
@@ -100,8 +102,9 @@ class Tmy3CsvTest {
                 assertThrows(WeatherRefused.class, () -> read(text)).faults());
         String short1 = "1,2\n" + LEAD.substring(LEAD.indexOf('\n') + 1);
         assertEquals(
-                List.of("typical.csv line 1: 2 cells, expected 7: station, name, state, UTC offset, latitude, longitude,"
-                        + " elevation"),
+                List.of(
+                        "typical.csv line 1: 2 cells, expected 7: station, name, state, UTC offset, latitude, longitude,"
+                                + " elevation"),
                 assertThrows(WeatherRefused.class, () -> read(short1)).faults());
     }
 

@@ -50,7 +50,8 @@ class WarmvatCsvTest {
     void absentColumnsAreAssumedAndTold() throws WeatherRefused {
         Weather weather = read(day("air_c,global_w_m2", "10,0"));
         assertEquals(3, weather.windMPerS().at(0));
-        assertEquals(0.75, Humidity.relativeHumidityFraction(10, weather.dewPointC().at(0)), 1e-9);
+        assertEquals(
+                0.75, Humidity.relativeHumidityFraction(10, weather.dewPointC().at(0)), 1e-9);
         // Standard atmosphere at 120 m: 1013.25 (1 - 2.25577e-5 120)^5.25588 = 998.9 hPa.
         assertEquals(998.9, weather.pressureHPa(0), 0.05);
         assertEquals(
@@ -193,8 +194,9 @@ class WarmvatCsvTest {
     void timesMustBeReadableAndInOrder() {
         String good = day("air_c,global_w_m2", "1,0");
         assertEquals(
-                List.of("year.csv line 10: time \"01/01/2025 02:00\", expected a date and time like 2025-01-31T14:00 (local"
-                        + " standard time)"),
+                List.of(
+                        "year.csv line 10: time \"01/01/2025 02:00\", expected a date and time like 2025-01-31T14:00 (local"
+                                + " standard time)"),
                 faults(Text.withLine(good, 10, "01/01/2025 02:00,1,0")));
         assertEquals(
                 List.of("year.csv line 10: time 2025-01-01T01:00 does not follow the row before, expected an hour after"
@@ -208,8 +210,9 @@ class WarmvatCsvTest {
                                 + " after 2025-01-01T02:20"),
                 faults(Text.withLine(good, 10, "2025-01-01T02:20,1,0")));
         assertEquals(
-                List.of("year.csv line 10: time \"2025-02-30T02:00\", expected a date and time like 2025-01-31T14:00 (local"
-                        + " standard time)"),
+                List.of(
+                        "year.csv line 10: time \"2025-02-30T02:00\", expected a date and time like 2025-01-31T14:00 (local"
+                                + " standard time)"),
                 faults(Text.withLine(good, 10, "2025-02-30T02:00,1,0")));
     }
 
@@ -221,15 +224,14 @@ class WarmvatCsvTest {
 
     @Test
     void aHeaderAloneIsRefused() {
-        assertEquals(
-                List.of("year.csv line 8: the file ends, expected a line of column names"), faults(Text.HEADER));
-        assertEquals(
-                List.of("year.csv: has no rows of weather"), faults(Text.HEADER + "time,air_c,global_w_m2\n"));
+        assertEquals(List.of("year.csv line 8: the file ends, expected a line of column names"), faults(Text.HEADER));
+        assertEquals(List.of("year.csv: has no rows of weather"), faults(Text.HEADER + "time,air_c,global_w_m2\n"));
     }
 
     @Test
     void columnsThatNeverHoldAValueCountAsAbsent() throws WeatherRefused {
-        assertEquals(3, read(day("air_c,global_w_m2,wind_m_s", "1,0,")).windMPerS().at(0));
+        assertEquals(
+                3, read(day("air_c,global_w_m2,wind_m_s", "1,0,")).windMPerS().at(0));
         assertEquals(
                 List.of(
                         "year.csv: the column of air temperature holds no value",

@@ -102,7 +102,8 @@ class YearsTest {
         String text = from(LocalDateTime.of(2025, 1, 1, 0, 0), 48);
         String[] lines = text.split("\n");
         String moved = Text.withLine(Text.withLine(text, 20, lines[29]), 30, lines[19]);
-        List<String> faults = assertThrows(WeatherRefused.class, () -> read(moved)).faults();
+        List<String> faults =
+                assertThrows(WeatherRefused.class, () -> read(moved)).faults();
         assertEquals(
                 "year.csv line 20: time 2025-01-01T22:00 comes after a gap of 10 hours, expected rows for every hour (up to"
                         + " 6 missing ones are filled)",
