@@ -16,7 +16,7 @@ import org.warmvat.network.Network;
 import org.warmvat.network.State;
 
 /** One network's integration by the library, interval after interval, switching after switching. */
-final class ReferenceIntegration implements FirstOrderDifferentialEquations, SecondaryEquations, StepHandler {
+final class ReferenceIntegration implements FirstOrderDifferentialEquations, StepHandler {
 
     private static final double SHORTEST_STEP_S = 1e-7;
     private static final double ABSOLUTE_TOLERANCE = 1e-8;
@@ -80,7 +80,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Sec
         triggered = -1;
         pack(state, vector);
         ExpandableStatefulODE ode = new ExpandableStatefulODE(this);
-        ode.addSecondaryEquations(this);
+        ode.addSecondaryEquations(new Meters());
         ode.setTime(fromS);
         ode.setPrimaryState(vector);
         ode.setSecondaryState(0, new double[record.meters().length]);
@@ -113,11 +113,12 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Sec
         }
     }
 
+    /** The library hands events the meters behind the state proper. */
     private void unpack(double[] from, State into) {
         for (int i = 0; i < massive.length; i++) {
             into.setNodeC(massive[i], from[i]);
         }
-        for (int i = massive.length; i < from.length; i++) {
+        for (int i = massive.length; i < vector.length; i++) {
             into.setStock(i - massive.length, from[i]);
         }
     }
@@ -150,13 +151,6 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Sec
             int stock = i - massive.length;
             yDot[i] = equations.flows().gainPerS(stock) - equations.flows().lossPerS(stock) * y[i];
         }
-    }
-
-    /** Rates of the meters; the library asks for them right after the derivatives at the same instant. */
-    @Override
-    public void computeDerivatives(double timeS, double[] y, double[] yDot, double[] metered, double[] meterRate) {
-        Arrays.fill(meterRate, 0);
-        equations.flows().addMeters(scratch, scratch, network.parents(), 1, meterRate);
     }
 
     @Override
@@ -207,6 +201,21 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Sec
         @Override
         public void resetState(double timeS, double[] y) {
             throw new IllegalStateException("a switch never resets the state");
+        }
+    }
+
+    /** Rates of the meters; the library asks for them right after the derivatives at the same instant. */
+    private final class Meters implements SecondaryEquations {
+
+        @Override
+        public int getDimension() {
+            return record.meters().length;
+        }
+
+        @Override
+        public void computeDerivatives(double timeS, double[] y, double[] yDot, double[] metered, double[] meterRate) {
+            Arrays.fill(meterRate, 0);
+            equations.flows().addMeters(scratch, scratch, network.parents(), 1, meterRate);
         }
     }
 }
