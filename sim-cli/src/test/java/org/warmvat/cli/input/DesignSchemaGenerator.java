@@ -39,7 +39,7 @@ final class DesignSchemaGenerator {
         builder.with(Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT, Option.DEFINITIONS_FOR_ALL_OBJECTS);
         builder.without(Option.FLATTENED_OPTIONALS);
         builder.forTypesInGeneral()
-                .withPropertySorter((a, b) -> 0)
+                .withPropertySorter((unusedLeft, unusedRight) -> 0)
                 .withCustomDefinitionProvider(DesignSchemaGenerator::choice);
         describeFields(builder);
         ObjectNode schema = new SchemaGenerator(builder.build()).generateSchema(DesignFile.class);
