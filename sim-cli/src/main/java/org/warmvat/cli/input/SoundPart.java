@@ -12,6 +12,9 @@ import java.util.Optional;
 /** What is left of a faulty tree without its faulty keys, so that the rest can still be judged in the same go. */
 final class SoundPart {
 
+    /** Passes as a name and as a time of day. */
+    private static final String ANY_TEXT = "00:00";
+
     private final Faults faults;
 
     private SoundPart(Faults faults) {
@@ -67,7 +70,7 @@ final class SoundPart {
                         DoubleNode.valueOf(property.path("maximum").doubleValue()));
             } else if (!block.has(key.asText())
                     && property.path("type").asText().equals("string")) {
-                block.put(key.asText(), "?");
+                block.put(key.asText(), ANY_TEXT);
             }
         }
     }

@@ -15,13 +15,13 @@ record TankKeys(
         Form shape,
 
         @JsonProperty("inner_diameter_m")
-        @Key(says = "Inner diameter of an upright cylinder", unit = "m", least = 0.2, most = 20)
+        @Key(says = "Inner diameter of an upright cylinder, which needs it", unit = "m", least = 0.2, most = 20)
         Optional<Double> innerDiameterM,
 
-        @JsonProperty("inner_length_m") @Key(says = "Inner length of a box", unit = "m", least = 0.2, most = 20)
+        @JsonProperty("inner_length_m") @Key(says = "Inner length of a box, which needs it", unit = "m", least = 0.2, most = 20)
         Optional<Double> innerLengthM,
 
-        @JsonProperty("inner_width_m") @Key(says = "Inner width of a box", unit = "m", least = 0.2, most = 20)
+        @JsonProperty("inner_width_m") @Key(says = "Inner width of a box, which needs it", unit = "m", least = 0.2, most = 20)
         Optional<Double> innerWidthM,
 
         @JsonProperty("box_azimuth_deg")
@@ -55,7 +55,7 @@ record TankKeys(
         Spot place,
 
         @JsonProperty("room_c")
-        @Key(says = "Temperature of the room of a tank indoors", unit = "C", least = -30, most = 50)
+        @Key(says = "Temperature of the room of a tank indoors, which needs it", unit = "C", least = -30, most = 50)
         Optional<Double> roomC,
 
         @JsonProperty("exposure_factor")
