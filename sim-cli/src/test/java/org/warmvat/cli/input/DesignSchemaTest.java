@@ -51,7 +51,7 @@ class DesignSchemaTest {
             String type = key.path("type").asText();
             boolean number = type.equals("number") || type.equals("integer");
             boolean ranged = (key.has("minimum") || key.has("exclusiveMinimum")) && key.has("maximum");
-            if (!key.has("description") || number && !ranged) {
+            if (!key.has("description") || (number && !ranged)) {
                 lacking.add(at);
             }
             collect(at, DesignSchema.entries(key).isMissingNode() ? key : DesignSchema.entries(key), lacking);
@@ -82,9 +82,9 @@ class DesignSchemaTest {
         for (String name : DesignSchema.keys(block)) {
             JsonNode key = DesignSchema.key(block, name);
             JsonNode usual = key.path("default");
-            if (usual.isNumber() && !(usual.asDouble() <= key.path("maximum").asDouble())
-                    || usual.isNumber()
-                            && usual.asDouble() < key.path("minimum").asDouble(-1e9)) {
+            if (usual.isNumber()
+                    && (!(usual.asDouble() <= key.path("maximum").asDouble())
+                            || usual.asDouble() < key.path("minimum").asDouble(-1e9))) {
                 refused.add(KeyPath.key(path, name));
             }
             collectRefusedDefaults(
