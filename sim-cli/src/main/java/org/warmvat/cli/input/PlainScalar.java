@@ -24,7 +24,6 @@ final class PlainScalar {
     private static final Pattern BASE = Pattern.compile("[-+]?0([xX][0-9a-fA-F_]+|[bB][01_]+)");
     private static final Pattern UNDERSCORED =
             Pattern.compile("[-+]?[0-9][0-9_]*_[0-9_]*(\\.[0-9_]*)?([eE][-+]?[0-9]+)?");
-    private static final Pattern SIXTIES = Pattern.compile("[-+]?[0-9]+(:[0-9]{1,2})+(\\.[0-9]*)?");
     private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]+,[0-9]+");
     private static final Pattern NOT_FINITE = Pattern.compile("[-+]?\\.?(inf|infinity)|\\.?nan");
     private static final Pattern SAYS_YES_OR_NO = Pattern.compile("yes|no|on|off|y|n|true|false");
@@ -60,10 +59,6 @@ final class PlainScalar {
         }
         if (UNDERSCORED.matcher(raw).matches()) {
             return Optional.of(raw + ", expected a number without underscores, or quotes for text");
-        }
-        if (SIXTIES.matcher(raw).matches()) {
-            return Optional.of(
-                    raw + ": some readers count this in sixties, expected quotes around a time: \"" + raw + "\"");
         }
         if (COMMA.matcher(raw).matches()) {
             return Optional.of(raw + ", expected a decimal point: " + raw.replace(',', '.'));
