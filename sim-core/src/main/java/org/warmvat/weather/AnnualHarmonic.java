@@ -13,7 +13,7 @@ final class AnnualHarmonic {
     /**
      * Fits.
      *
-     * @param days time of each value from the 1 January of its year
+     * @param days time of each value from the 1 January before the first
      * @param valuesC as many temperatures
      */
     static Ground fit(double[] days, double[] valuesC) {

@@ -180,9 +180,11 @@ public final class Weather {
         if (hours() < HOURS_PER_YEAR) {
             return Optional.empty();
         }
+        // counted on from the first 1 January, as the ground temperature itself is
+        double firstDay = dayOfYear(airC.firstStampS());
         double[] days = new double[hours()];
         for (int i = 0; i < days.length; i++) {
-            days[i] = dayOfYear(airC.firstStampS() + i * SECONDS_PER_HOUR);
+            days[i] = firstDay + i / 24.0;
         }
         return Optional.of(AnnualHarmonic.fit(days, table.columns().get(Quantity.AIR)));
     }
