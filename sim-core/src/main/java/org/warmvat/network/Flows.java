@@ -195,6 +195,17 @@ public final class Flows {
         }
     }
 
+    /** How far a node with a heat that depends on its temperature lies from where it was contributed, K; the furthest. */
+    public double movedFromK(State contributed, State now) {
+        double moved = 0;
+        for (int i = 0; i < heats; i++) {
+            if (heatSlopeWPerK[i] != 0) {
+                moved = Math.max(moved, Math.abs(now.nodeC(heatNode[i]) - contributed.nodeC(heatNode[i])));
+            }
+        }
+        return moved;
+    }
+
     /** Gain of a stock, per second. */
     public double gainPerS(int stock) {
         return gainPerS[stock];

@@ -1,0 +1,222 @@
+package org.warmvat.engine;
+
+import java.util.Arrays;
+import org.warmvat.network.Flows;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+
+/**
+ * One implicit step of the method: every stage is a linear system on a tree, solved from the leaves to the slurry and back.
+ * Heats that are not linear are linearised about the stage's own temperatures by repeating the stage until they stand.
+ */
+final class TreeStep {
+
+    /** A stage is repeated while a node with a non-linear heat moves more than this from where it was linearised, K. */
+    private static final double LINEAR_WITHIN_K = 0.1;
+
+    private static final int MOST_REPEATS = 8;
+
+    private final Network network;
+    private final int[] parent;
+    private final double[] capacity;
+    private final int nodes;
+    private final int stocks;
+    private final Flows flows;
+    private final double[] conductance;
+    private final double[] source;
+    private final double[] link;
+    private final double[] diagonal;
+    private final double[] right;
+    private final double[][] heat;
+    private final double[][] gain;
+    private final double[] base;
+    private final State linearised;
+    private final State result;
+    private final double[][] meterRate;
+    private boolean firstStageKnown;
+
+    TreeStep(Network network, State state) {
+        this.network = network;
+        parent = network.parents();
+        capacity = network.capacitiesJPerK();
+        nodes = parent.length;
+        stocks = network.stocks().size();
+        flows = network.newFlows();
+        conductance = new double[nodes];
+        source = new double[nodes];
+        link = new double[nodes];
+        diagonal = new double[nodes];
+        right = new double[nodes];
+        heat = new double[Tableau.STAGES][nodes];
+        gain = new double[Tableau.STAGES][stocks];
+        base = new double[nodes];
+        linearised = state.copy();
+        result = state.copy();
+        meterRate = new double[Tableau.STAGES][network.meters().size()];
+    }
+
+    /** Forgets the first stage: something jumped or switched. */
+    void restart() {
+        firstStageKnown = false;
+    }
+
+    /** The state at the end of the step just tried. */
+    State result() {
+        return result;
+    }
+
+    /** Adds the integrals of the meters over the step just tried. */
+    void addMeters(double stepS, double[] totals) {
+        for (int stage = 0; stage < Tableau.STAGES; stage++) {
+            double weight = Tableau.B[stage] * stepS;
+            double[] rate = meterRate[stage];
+            for (int i = 0; i < totals.length; i++) {
+                totals[i] += weight * rate[i];
+            }
+        }
+    }
+
+    /** Rate of a node at the beginning (stage 0) or the end (last stage) of the step just tried, K/s. */
+    double rateKPerS(int stage, int node) {
+        return heat[stage][node] / capacity[node];
+    }
+
+    /** Difference between the step's two orders at a node, K. */
+    double errorK(int node, double stepS) {
+        double sum = 0;
+        for (int stage = 0; stage < Tableau.STAGES; stage++) {
+            sum += (Tableau.B[stage] - Tableau.B_LOWER[stage]) * heat[stage][node];
+        }
+        return Math.abs(sum) * stepS / capacity[node];
+    }
+
+    /** Makes the end of the step just taken the beginning of the next. */
+    void advance() {
+        int last = Tableau.STAGES - 1;
+        System.arraycopy(heat[last], 0, heat[0], 0, nodes);
+        System.arraycopy(gain[last], 0, gain[0], 0, stocks);
+        System.arraycopy(meterRate[last], 0, meterRate[0], 0, meterRate[0].length);
+    }
+
+    /** Tries a step from a state. */
+    void attempt(double timeS, double stepS, State from) {
+        if (!firstStageKnown) {
+            firstStage(timeS, from);
+            firstStageKnown = true;
+        }
+        result.set(from);
+        for (int stage = 1; stage < Tableau.STAGES; stage++) {
+            stage(stage, timeS + Tableau.C[stage] * stepS, stepS, from);
+        }
+    }
+
+    /** The explicit stage: rates at the beginning. */
+    private void firstStage(double timeS, State from) {
+        gather(timeS, from);
+        settleJunctions(from);
+        explicitRates(from);
+        keepMeters(0, from, from);
+    }
+
+    private void keepMeters(int stage, State at, State contributed) {
+        double[] rate = meterRate[stage];
+        Arrays.fill(rate, 0);
+        flows.addMeters(at, contributed, parent, 1, rate);
+    }
+
+    private void gather(double timeS, State at) {
+        network.contribute(timeS, at, flows);
+        flows.sum(conductance, source, at);
+        for (int i = 1; i < nodes; i++) {
+            link[i] = flows.linkWPerK(i);
+        }
+    }
+
+    private void settleJunctions(State state) {
+        for (int i = 1; i < nodes; i++) {
+            if (capacity[i] == 0) {
+                double weight = link[i] + conductance[i];
+                double sum = link[i] * state.nodeC(parent[i]) + source[i];
+                for (int child = i + 1; child < nodes; child++) {
+                    if (parent[child] == i) {
+                        weight += link[child];
+                        sum += link[child] * state.nodeC(child);
+                    }
+                }
+                state.setNodeC(i, sum / weight);
+            }
+        }
+    }
+
+    private void explicitRates(State from) {
+        double[] first = heat[0];
+        for (int i = 0; i < nodes; i++) {
+            first[i] = source[i] - conductance[i] * from.nodeC(i);
+        }
+        for (int i = 1; i < nodes; i++) {
+            double intoParent = link[i] * (from.nodeC(i) - from.nodeC(parent[i]));
+            first[i] -= intoParent;
+            first[parent[i]] += intoParent;
+        }
+        for (int i = 0; i < stocks; i++) {
+            gain[0][i] = flows.gainPerS(i) - flows.lossPerS(i) * from.stock(i);
+        }
+    }
+
+    private void stage(int stage, double timeS, double stepS, State from) {
+        double[] weights = Tableau.A[stage];
+        for (int i = 0; i < nodes; i++) {
+            double sum = 0;
+            for (int earlier = 0; earlier < stage; earlier++) {
+                sum += weights[earlier] * heat[earlier][i];
+            }
+            base[i] = capacity[i] * from.nodeC(i) + stepS * sum;
+        }
+        double implicitS = Tableau.GAMMA * stepS;
+        int repeats = 0;
+        do {
+            linearised.set(result);
+            gather(timeS, linearised);
+            solveStocks(stage, weights, stepS, implicitS, from);
+            solveTree(implicitS);
+        } while (flows.movedFromK(linearised, result) > LINEAR_WITHIN_K && ++repeats < MOST_REPEATS);
+        double[] rate = heat[stage];
+        for (int i = 0; i < nodes; i++) {
+            rate[i] = (capacity[i] * result.nodeC(i) - base[i]) / implicitS;
+        }
+        keepMeters(stage, result, linearised);
+    }
+
+    private void solveStocks(int stage, double[] weights, double stepS, double implicitS, State from) {
+        for (int i = 0; i < stocks; i++) {
+            double known = from.stock(i);
+            for (int earlier = 0; earlier < stage; earlier++) {
+                known += stepS * weights[earlier] * gain[earlier][i];
+            }
+            double content = (known + implicitS * flows.gainPerS(i)) / (1 + implicitS * flows.lossPerS(i));
+            result.setStock(i, content);
+            gain[stage][i] = (content - known) / implicitS;
+        }
+    }
+
+    /** Solves {@code C/(gamma h) (T - base) = source - conductance T + links} on the tree. */
+    private void solveTree(double implicitS) {
+        double inverse = 1 / implicitS;
+        for (int i = 0; i < nodes; i++) {
+            diagonal[i] = capacity[i] * inverse + conductance[i];
+            right[i] = base[i] * inverse + source[i];
+        }
+        for (int i = nodes - 1; i >= 1; i--) {
+            double own = diagonal[i] + link[i];
+            double share = link[i] / own;
+            int up = parent[i];
+            diagonal[up] += link[i] - link[i] * share;
+            right[up] += share * right[i];
+            diagonal[i] = 1 / own;
+        }
+        result.setNodeC(0, right[0] / diagonal[0]);
+        for (int i = 1; i < nodes; i++) {
+            result.setNodeC(i, (right[i] + link[i] * result.nodeC(parent[i])) * diagonal[i]);
+        }
+    }
+}
