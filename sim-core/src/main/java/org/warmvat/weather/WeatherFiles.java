@@ -8,7 +8,7 @@ import java.nio.file.Path;
 
 /** Reads weather files: Warmvat's own and the open TMY3 layout, told apart by their first lines. */
 public final class WeatherFiles {
-    private static final String DEMONSTRATION = "demonstration-weather.csv";
+    private static final String DEMONSTRATION = "cool-maritime-hills.csv";
 
     private WeatherFiles() {}
 
