@@ -106,6 +106,8 @@ class MadeYearTest {
             months.set(month, new MonthNormals(m.airC(), m.dailyRangeK(), 0, m.humidity(), m.windMPerS()));
         }
         months.set(1, new MonthNormals(-11, 9, 0.1, 0.77, 4));
+        months.set(2, new MonthNormals(-4, 9, 1, 0.77, 4));
+        months.set(3, new MonthNormals(-2, 9, 3, 0.77, 4));
         months.set(9, new MonthNormals(5, 10, 0.2, 0.65, 4));
         months.set(8, new MonthNormals(13, 12, 1.5, 0.54, 3.5));
         Site north = new Site("Far North (invented)", 73, 15, 20, 1);
