@@ -1,11 +1,13 @@
 package org.warmvat.cli;
 
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** The program {@code warmvat}: one subcommand per question. */
@@ -13,35 +15,53 @@ import picocli.CommandLine.Spec;
         name = "warmvat",
         description = "Says from hourly weather whether a small heated digester returns more energy than it eats.",
         mixinStandardHelpOptions = true,
-        versionProvider = ProgramVersion.class)
+        versionProvider = ProgramVersion.class,
+        subcommands = {CheckCommand.class, YearCommand.class, SchemaCommand.class},
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done",
+            "1:a fault of the program",
+            "2:wrong use",
+            "3:an input was refused",
+            "4:the run could not be completed"
+        })
 public final class Warmvat implements Runnable {
 
     @Spec
     private CommandSpec spec;
 
-    /** Runs the program and ends the process with an {@link ExitCode}. */
+    /** Runs the program and ends the process with an {@link ExitCode}; all text is UTF-8 whatever the locale. */
     public static void main(String[] args) {
-        System.exit(commandLine().execute(args));
+        CommandLine line = commandLine();
+        line.setOut(utf8(System.out));
+        line.setErr(utf8(System.err));
+        System.exit(line.execute(args));
+    }
+
+    private static PrintWriter utf8(OutputStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
     }
 
     /** The whole command line with its exit codes; the streams can be set by the caller. */
     public static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Warmvat());
-        line.setExecutionExceptionHandler(Warmvat::ourFault);
-        line.setExitCodeExceptionMapper(
-                e -> (e instanceof ParameterException ? ExitCode.WRONG_USE : ExitCode.OUR_FAULT).number());
+        line.setExecutionStrategy(Warmvat::run);
+        line.setParameterExceptionHandler(Failures::wrongUse);
+        line.setExecutionExceptionHandler(Failures::handle);
         return line;
+    }
+
+    /** Runs the last command given; errors of the Java machine, such as too little memory, are told like other faults. */
+    private static int run(CommandLine.ParseResult parsed) {
+        try {
+            return new CommandLine.RunLast().execute(parsed);
+        } catch (StackOverflowError | OutOfMemoryError | LinkageError fault) {
+            return Failures.ourFault(fault, parsed.commandSpec().commandLine(), parsed);
+        }
     }
 
     @Override
     public void run() {
         throw new ParameterException(spec.commandLine(), "Which command?");
-    }
-
-    private static int ourFault(Exception fault, CommandLine line, ParseResult parsed) {
-        PrintWriter err = line.getErr();
-        err.println("warmvat broke down, which is a fault of the program: " + fault);
-        err.flush();
-        return ExitCode.OUR_FAULT.number();
     }
 }

@@ -1,6 +1,7 @@
 package org.warmvat.result;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Everything a run over a weather file found.
@@ -28,4 +29,25 @@ public record RunResult(
         List<Period> days,
         Hourly hourly,
         List<Warning> warnings,
-        List<String> assumed) {}
+        List<String> assumed) {
+
+    /** The same run with the assumptions of its design file before its own, and with more to know. */
+    public RunResult with(List<String> assumedBefore, List<Warning> moreWarnings) {
+        return new RunResult(
+                title,
+                location,
+                engine,
+                runInDays,
+                marks,
+                year,
+                months,
+                days,
+                hourly,
+                joined(warnings, moreWarnings),
+                joined(assumedBefore, assumed));
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
+    }
+}

@@ -23,6 +23,17 @@ public final class WeatherFiles {
     }
 
     /**
+     * Reads the bytes of a file, for a caller that also hashes them.
+     *
+     * @param file its name for messages
+     * @param bytes UTF-8 text, with or without a byte-order mark
+     * @throws WeatherRefused when it cannot be used, with every fault found
+     */
+    public static Weather read(String file, byte[] bytes) throws WeatherRefused {
+        return parse(file, TextFile.decode(file, bytes));
+    }
+
+    /**
      * Reads the text of a file.
      *
      * @param file its name for messages
@@ -46,12 +57,19 @@ public final class WeatherFiles {
         return new Weather(demonstrationTable());
     }
 
-    private static HourlyTable demonstrationTable() {
+    /** The file of the built-in year, UTF-8. */
+    public static byte[] demonstrationBytes() {
         try (InputStream in = WeatherFiles.class.getResourceAsStream(DEMONSTRATION)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return new WarmvatCsv(text, new Faults(DEMONSTRATION)).read();
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static HourlyTable demonstrationTable() {
+        try {
+            String text = new String(demonstrationBytes(), StandardCharsets.UTF_8);
+            return new WarmvatCsv(text, new Faults(DEMONSTRATION)).read();
         } catch (WeatherRefused e) {
             throw new IllegalStateException("the built-in weather is broken", e);
         }

@@ -33,8 +33,8 @@ final class ElectricityByConsumer {
                 .filter(consumer -> consumer.kWh().applyAsDouble(run.year().electricity()) > 0)
                 .toList();
         StackedBarRenderer bars = new StackedBarRenderer();
-        bars.setBarPainter(new HatchedBars(
-                consumers.stream().map(Consumer::swatch).toList()));
+        bars.setBarPainter(
+                new HatchedBars(consumers.stream().map(Consumer::swatch).toList()));
         bars.setShadowVisible(false);
         CategoryPlot plot = new CategoryPlot(
                 dataset(run.months(), consumers), Months.axis(run.months()), Charts.amounts("kWh a month"), bars);

@@ -5,8 +5,8 @@ import java.awt.geom.Ellipse2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
@@ -56,14 +56,17 @@ final class HeatBySource {
     private static List<Source> sources(RunResult run) {
         List<Source> sources = new ArrayList<>();
         if (run.marks().hasBackup()) {
-            sources.add(new Source("backup", Palette.BACKUP_AREA, day -> day.heats().backupKWh()));
+            sources.add(
+                    new Source("backup", Palette.BACKUP_AREA, day -> day.heats().backupKWh()));
         }
         if (run.marks().hasSolar()) {
             sources.add(new Source("sun", Palette.SUN_AREA, day -> day.heats().solarKWh()));
         }
-        sources.add(new Source("mixer's shaft", Palette.SHAFT_AREA, day -> day.heats().shaftKWh()));
+        sources.add(new Source(
+                "mixer's shaft", Palette.SHAFT_AREA, day -> day.heats().shaftKWh()));
         if (run.year().heats().reactionKWh() != 0) {
-            sources.add(new Source("reaction", Palette.REACTION_AREA, day -> day.heats().reactionKWh()));
+            sources.add(new Source(
+                    "reaction", Palette.REACTION_AREA, day -> day.heats().reactionKWh()));
         }
         return sources;
     }

@@ -82,7 +82,8 @@ final class HourByHour {
         Strip strip = new Strip(axis);
         hourly.solarHeatW().ifPresent(values -> strip.add("heat from the sun", means(values), SOLAR_HEAT));
         hourly.backupHeatW().ifPresent(values -> strip.add("heat from the backup", means(values), BACKUP_HEAT));
-        return strip.add("heat taken by the feed", means(hourly.feedW()), FEED_HEAT).plot();
+        return strip.add("heat taken by the feed", means(hourly.feedW()), FEED_HEAT)
+                .plot();
     }
 
     /** Values at the ends of the hours. */

@@ -32,8 +32,21 @@ final class Legend {
     /** A line with a mark on it. */
     Legend markedLine(String label, LineStyle style, Shape mark) {
         items.add(new LegendItem(
-                label, null, null, null, true, mark, true, style.colour(), false, style.colour(),
-                new BasicStroke(1), true, LINE, style.stroke(), style.colour()));
+                label,
+                null,
+                null,
+                null,
+                true,
+                mark,
+                true,
+                style.colour(),
+                false,
+                style.colour(),
+                new BasicStroke(1),
+                true,
+                LINE,
+                style.stroke(),
+                style.colour()));
         return this;
     }
 

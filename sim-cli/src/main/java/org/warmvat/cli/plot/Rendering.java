@@ -1,9 +1,9 @@
 package org.warmvat.cli.plot;
 
 import java.awt.Color;
+import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.Dimension;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -29,8 +29,7 @@ final class Rendering {
 
     static Picture of(Drawing drawing) {
         try {
-            return new Picture(
-                    drawing.name(), drawing.title(), drawing.caption(), svg(drawing), png(drawing));
+            return new Picture(drawing.name(), drawing.title(), drawing.caption(), svg(drawing), png(drawing));
         } catch (IOException | ParserConfigurationException impossible) {
             throw new IllegalStateException("drawing into memory failed", impossible);
         }

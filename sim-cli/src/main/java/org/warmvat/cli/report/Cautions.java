@@ -18,5 +18,10 @@ public final class Cautions {
                     + " checked and commissioned by licensed people.",
             "The figures are a calculation from the stated inputs, not a measurement, and no proof of safety.");
 
+    /** All of them in one line, for a terminal. */
+    public static final String SHORT =
+            "Caution: biogas burns, explodes, poisons and suffocates, and hot water scalds. Follow local codes and leave the"
+                    + " work to licensed people; these figures are a calculation, no proof of safety.";
+
     private Cautions() {}
 }

@@ -39,7 +39,8 @@ final class ConsumptionSentences {
     private static String heat(RunResult run) {
         Heats heats = run.year().heats();
         String byGas = run.marks().hasGas() ? ", " + Words.kWh(heats.gasKWh()) + " with the gas" : "";
-        return "Heat went out through envelope and fittings (" + Words.kWh(run.year().losses().totalKWh())
+        return "Heat went out through envelope and fittings ("
+                + Words.kWh(run.year().losses().totalKWh())
                 + ") and into warming the feed (" + Words.kWh(heats.feedKWh()) + ")" + byGas
                 + "; the mixer's shaft gave back " + Words.kWh(heats.shaftKWh()) + " as heat.";
     }

@@ -83,7 +83,10 @@ final class Figures {
         electricity("backup_pump", Needs.BACKUP, Electricity::backupPumpKWh);
         electricity("air_pump", Needs.GAS, Electricity::airPumpKWh);
         electricity("electronics", Needs.NOTHING, Electricity::electronicsKWh);
-        alone("electricity_total_kwh", Needs.NOTHING, period -> period.electricity().totalKWh());
+        alone(
+                "electricity_total_kwh",
+                Needs.NOTHING,
+                period -> period.electricity().totalKWh());
     }
 
     private void gas() {
@@ -162,9 +165,8 @@ final class Figures {
         in("ledger", part, needs, Period::ledger, value);
     }
 
-    private <T> void in(
-            String group, String key, Needs needs, Function<Period, T> part, ToDoubleFunction<T> value) {
-        figures.add(new Figure(
-                group, key, needs, period -> OptionalDouble.of(value.applyAsDouble(part.apply(period)))));
+    private <T> void in(String group, String key, Needs needs, Function<Period, T> part, ToDoubleFunction<T> value) {
+        figures.add(
+                new Figure(group, key, needs, period -> OptionalDouble.of(value.applyAsDouble(part.apply(period)))));
     }
 }

@@ -31,8 +31,10 @@ record Findings(
         return new Findings(
                 Seasons.of(run),
                 WorstWeek.of(run),
-                date(days.stream().min(Comparator.comparingDouble(day -> day.slurry().leastC()))),
-                date(days.stream().max(Comparator.comparingDouble(day -> day.slurry().mostC()))),
+                date(days.stream()
+                        .min(Comparator.comparingDouble(day -> day.slurry().leastC()))),
+                date(days.stream()
+                        .max(Comparator.comparingDouble(day -> day.slurry().mostC()))),
                 run.marks().hasSolar()
                         ? Optional.of(Starts.of(run.year(), days, Counts::solarPumpStarts))
                         : Optional.empty(),

@@ -20,7 +20,8 @@ final class HeatSentences {
         }
         run.marks()
                 .backup()
-                .ifPresent(source -> sentences.add(bought(source, run.year().circuits().backupBoughtKWh())));
+                .ifPresent(source ->
+                        sentences.add(bought(source, run.year().circuits().backupBoughtKWh())));
         return sentences;
     }
 
@@ -43,9 +44,7 @@ final class HeatSentences {
     }
 
     private static String share(RunResult run) {
-        return run.year()
-                .solarShare()
-                .stream()
+        return run.year().solarShare().stream()
                 .mapToObj(share -> "; the sun's share of the two was " + Words.percent(share))
                 .findFirst()
                 .orElse("");

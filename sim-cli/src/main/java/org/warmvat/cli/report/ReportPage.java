@@ -20,12 +20,7 @@ import org.warmvat.result.Warning;
  * @param origin program and inputs
  */
 public record ReportPage(
-        Heading heading,
-        List<Paragraph> answer,
-        List<Plate> pictures,
-        Tables tables,
-        Notes notes,
-        Origin origin) {
+        Heading heading, List<Paragraph> answer, List<Plate> pictures, Tables tables, Notes notes, Origin origin) {
 
     /**
      * Head of the page.
@@ -64,17 +59,15 @@ public record ReportPage(
                         StartsTable.of(findings, Span.of(run)),
                         BalanceTables.of(run),
                         BalanceTables.closing(run)),
-                new Notes(
-                        run.warnings().stream().map(Warning::sentence).toList(),
-                        run.assumed(),
-                        Cautions.ALL),
+                new Notes(run.warnings().stream().map(Warning::sentence).toList(), run.assumed(), Cautions.ALL),
                 origin);
     }
 
     private static String subtitle(RunResult run) {
         return Words.fixed(run.marks().liquidVolumeM3() * 1000, 0) + " litres of slurry, set-point "
                 + Words.celsius(run.marks().setpointC()) + ", floor "
-                + Words.celsius(run.marks().floorC()) + "; weather of " + run.location().site() + ", "
+                + Words.celsius(run.marks().floorC()) + "; weather of "
+                + run.location().site() + ", "
                 + Words.fixed(run.year().hours(), 0) + " hours from "
                 + Words.day(run.hourly().firstHourStart().toLocalDate(), true) + "; " + run.engine() + " engine, "
                 + run.runInDays() + " days of run-in";

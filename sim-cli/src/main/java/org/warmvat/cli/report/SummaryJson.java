@@ -1,12 +1,7 @@
 package org.warmvat.cli.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
@@ -27,17 +22,7 @@ final class SummaryJson {
     }
 
     static byte[] of(RunResult run, Findings findings, Origin origin) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
-            DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(
-                    new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
-            new SummaryJson(json).write(run, findings, origin);
-            json.writeRaw('\n');
-        } catch (IOException impossible) {
-            throw new UncheckedIOException("writing to memory failed", impossible);
-        }
-        return bytes.toByteArray();
+        return Json.bytes(json -> new SummaryJson(json).write(run, findings, origin));
     }
 
     private void write(RunResult run, Findings findings, Origin origin) throws IOException {
@@ -141,17 +126,11 @@ final class SummaryJson {
     }
 
     private void number(String key, OptionalDouble value) throws IOException {
-        if (value.isEmpty() || Double.isInfinite(value.getAsDouble())) {
-            json.writeNullField(key);
-        } else if (value.getAsDouble() == 0) {
-            json.writeNumberField(key, 0); // neither 0.0 nor -0.0
-        } else {
-            json.writeNumberField(key, value.getAsDouble());
-        }
+        Json.number(json, key, value);
     }
 
     private void number(String key, double value) throws IOException {
-        number(key, OptionalDouble.of(value));
+        Json.number(json, key, OptionalDouble.of(value));
     }
 
     private void seasons(List<Season> seasons) throws IOException {

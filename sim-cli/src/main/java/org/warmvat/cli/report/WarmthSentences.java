@@ -18,13 +18,15 @@ final class WarmthSentences {
         double below = run.year().counts().belowFloorHours();
         double hours = run.year().hours();
         return switch (Warmth.of(run.year())) {
-            case ALWAYS -> "The tank was warm " + span.throughout() + ": the slurry was never below its floor of "
-                    + floor + ".";
-            case SHORT_AT_TIMES -> "The tank was not warm " + span.throughout()
-                    + ": the slurry was below its floor of " + floor + " for " + Words.hours(below) + " of "
-                    + Words.hours(hours) + " hours (" + Words.percent(below / hours) + ").";
-            case NEVER -> "The tank was never warm: the slurry was below its floor of " + floor + " in all "
-                    + Words.hours(hours) + " hours.";
+            case ALWAYS ->
+                "The tank was warm " + span.throughout() + ": the slurry was never below its floor of " + floor + ".";
+            case SHORT_AT_TIMES ->
+                "The tank was not warm " + span.throughout()
+                        + ": the slurry was below its floor of " + floor + " for " + Words.hours(below) + " of "
+                        + Words.hours(hours) + " hours (" + Words.percent(below / hours) + ").";
+            case NEVER ->
+                "The tank was never warm: the slurry was below its floor of " + floor + " in all " + Words.hours(hours)
+                        + " hours.";
         };
     }
 

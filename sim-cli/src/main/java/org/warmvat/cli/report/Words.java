@@ -50,7 +50,7 @@ final class Words {
         if (percent >= 99.95 && percent < 100) {
             return "more than 99.9 %";
         }
-        boolean nearAnEnd = percent < 9.95 || percent >= 99.5 && percent < 100;
+        boolean nearAnEnd = percent < 9.95 || (percent >= 99.5 && percent < 100);
         return fixed(percent, nearAnEnd ? 1 : 0) + " %";
     }
 

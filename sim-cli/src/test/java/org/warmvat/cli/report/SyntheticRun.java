@@ -57,8 +57,7 @@ public final class SyntheticRun {
 
         /** The usual case: a year in the north with sun and an electric backup. */
         public static Case usual() {
-            return new Case(
-                    "Invented tank", at(2025, 1), 8760, 53, true, Optional.of(BoughtEnergy.ELECTRICITY));
+            return new Case("Invented tank", at(2025, 1), 8760, 53, true, Optional.of(BoughtEnergy.ELECTRICITY));
         }
     }
 
@@ -163,7 +162,11 @@ public final class SyntheticRun {
                 months,
                 days,
                 hourly(),
-                List.of(new Warning("slurry_moves", "The slurry moved more than 1 K in a day on 12 days, at worst 1.7 K.", 12, 1.7)),
+                List.of(new Warning(
+                        "slurry_moves",
+                        "The slurry moved more than 1 K in a day on 12 days, at worst 1.7 K.",
+                        12,
+                        1.7)),
                 List.of("Wind is 3 m/s throughout: the weather file has none.", "outer_emissivity is 0.9."));
     }
 
@@ -203,8 +206,8 @@ public final class SyntheticRun {
         mixerW[hour] = 41;
         augerW[hour] = feeding ? 13 : 0;
         otherW[hour] = 3 + (feeding ? 33 : 0) + (pumping ? 12 : 0) + (heating ? 15 : 0) + (gasScale > 0 ? 2 : 0);
-        double next = temperature
-                + 3600 * (solarW[hour] + heaterW[hour] + 7 - lossW[hour] - feedW[hour]) / CAPACITY_J_PER_K;
+        double next =
+                temperature + 3600 * (solarW[hour] + heaterW[hour] + 7 - lossW[hour] - feedW[hour]) / CAPACITY_J_PER_K;
         slurryC[hour] = next;
         return next;
     }

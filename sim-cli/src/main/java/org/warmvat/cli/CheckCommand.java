@@ -1,0 +1,123 @@
+package org.warmvat.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.report.DesignCheck;
+import org.warmvat.cli.report.Paragraph;
+import org.warmvat.study.DerivedFigures;
+import org.warmvat.study.StudyRefused;
+import org.warmvat.weather.Weather;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code check}: every problem of the inputs, and the figures that follow from a design without running it. */
+@Command(
+        name = "check",
+        sortOptions = false,
+        description = {
+            "Looks through a design, and weather if given, and names every problem; then says what follows from the design"
+                    + " alone: loss by part, time constant, retention time, what each coil can pass, gas at steady state.",
+            "Without a design the built-in invented demonstration is used."
+        })
+final class CheckCommand implements Callable<Integer> {
+
+    private static final double USUAL_WIND_M_PER_S = 3;
+    private static final double USUAL_AIR_C = 10;
+    private static final double USUAL_COLD_C = -10;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
+    private Optional<Path> designFile = Optional.empty();
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
+    private Optional<Path> weatherFile = Optional.empty();
+
+    @Option(
+            names = "--cold",
+            paramLabel = "C",
+            description = "Cold air to tell the loss for, °C (the coldest 24 hours of the weather, or -10).")
+    private Optional<Double> coldC = Optional.empty();
+
+    @Option(names = "--json", description = "Print the figures as JSON.")
+    private boolean json;
+
+    @Override
+    public Integer call() throws StudyRefused {
+        PrintWriter to = spec.commandLine().getOut();
+        DesignCheck check;
+        if (weatherFile.isPresent()) {
+            Inputs inputs = Inputs.read(designFile, weatherFile);
+            StudyRefused.check(inputs.design().design(), inputs.weather());
+            check = inWeather(inputs.design(), inputs.weather());
+        } else {
+            check = alone(Inputs.design(designFile, new ArrayList<>()));
+        }
+        if (json) {
+            to.print(new String(check.json(), StandardCharsets.UTF_8));
+        } else {
+            print(check, to);
+        }
+        to.flush();
+        return ExitCode.DONE.number();
+    }
+
+    private void print(DesignCheck check, PrintWriter to) {
+        to.println(check.design().title() + ": no faults found.");
+        if (designFile.isEmpty()) {
+            to.println(Inputs.INVENTED_DESIGN);
+        }
+        for (Paragraph paragraph : check.paragraphs()) {
+            to.println();
+            to.println(paragraph.heading());
+            paragraph.sentences().forEach(sentence -> to.println("  " + sentence));
+        }
+    }
+
+    private DesignCheck alone(DesignDocument document) {
+        DerivedFigures figures = DerivedFigures.of(
+                document.design(), USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C));
+        return new DesignCheck(document.design(), USUAL_WIND_M_PER_S, figures, notes(document));
+    }
+
+    private DesignCheck inWeather(DesignDocument document, Weather weather) {
+        DerivedFigures figures = DerivedFigures.of(
+                document.design(),
+                weather.meanWindMPerS(),
+                weather.meanAirC(),
+                coldC.orElseGet(() -> coldestDayC(weather)));
+        List<String> notes = new ArrayList<>(notes(document));
+        notes.addAll(weather.assumptions());
+        return new DesignCheck(document.design(), weather.meanWindMPerS(), figures, notes);
+    }
+
+    private static List<String> notes(DesignDocument document) {
+        List<String> notes = new ArrayList<>(document.cautions());
+        notes.addAll(document.assumed());
+        return notes;
+    }
+
+    /** Mean air of the coldest 24 hours in a row. */
+    private static double coldestDayC(Weather weather) {
+        double day = 24 * 3600.0;
+        double coldest = weather.meanAirC();
+        for (int hour = 0; hour + 24 <= weather.hours(); hour++) {
+            coldest = Math.min(coldest, weather.airC().mean(hour * 3600.0, hour * 3600.0 + day));
+        }
+        return coldest;
+    }
+}

@@ -1,0 +1,31 @@
+package org.warmvat.cli;
+
+import picocli.CommandLine.Option;
+
+/** Options that every command has. */
+final class CommonOptions {
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help and leave.")
+    private boolean help;
+
+    @Option(
+            names = {"-q", "--quiet"},
+            description = "No messages and no progress; answers and faults are still printed.")
+    private boolean quiet;
+
+    @Option(
+            names = "--trace",
+            description = "Should the program break down, show where (also: WARMVAT_TRACE=1 in the environment).")
+    private boolean trace;
+
+    boolean quiet() {
+        return quiet;
+    }
+
+    boolean trace() {
+        return trace;
+    }
+}

@@ -1,0 +1,80 @@
+package org.warmvat.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.warmvat.cli.input.InputRefused;
+import org.warmvat.cli.report.ResultsRefused;
+import org.warmvat.engine.EngineFailure;
+import org.warmvat.study.StudyRefused;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Turns whatever ends a command early into messages and an exit code; a stack trace only on request. */
+final class Failures {
+
+    private static final String TRACE_VARIABLE = "WARMVAT_TRACE";
+
+    private Failures() {}
+
+    static int handle(Exception failure, CommandLine line, ParseResult parsed) {
+        if (failure instanceof InputRefused refused) {
+            return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
+        }
+        if (failure instanceof StudyRefused refused) {
+            return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
+        }
+        if (failure instanceof ResultsRefused) {
+            return told(line, List.of(failure.getMessage()), ExitCode.WRONG_USE);
+        }
+        if (failure instanceof EngineFailure || failure instanceof CancellationException) {
+            String fact = "The run could not be completed: " + failure.getMessage();
+            return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
+        }
+        if (failure instanceof IOException) {
+            String fact = "The results could not be written: " + reason((IOException) failure);
+            return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
+        }
+        return ourFault(failure, line, parsed);
+    }
+
+    /** The message of an I/O failure is often a bare path; its type then says what is wrong with it. */
+    private static String reason(IOException failure) {
+        return failure.getClass() == IOException.class
+                ? failure.getMessage()
+                : failure.getClass().getSimpleName() + " " + failure.getMessage();
+    }
+
+    static int ourFault(Throwable fault, CommandLine line, ParseResult parsed) {
+        boolean traced = System.getenv(TRACE_VARIABLE) != null
+                || parsed.originalArgs().contains("--trace");
+        PrintWriter err = line.getErr();
+        err.println("warmvat broke down, which is a fault of the program: " + fault
+                + (traced ? "" : " (again with --trace shows where)"));
+        if (traced) {
+            fault.printStackTrace(err);
+        }
+        err.flush();
+        return ExitCode.OUR_FAULT.number();
+    }
+
+    /** What is wrong with the command line, what may have been meant, and where to read on. */
+    static int wrongUse(ParameterException wrong, String[] args) {
+        CommandLine line = wrong.getCommandLine();
+        PrintWriter err = line.getErr();
+        err.println(wrong.getMessage());
+        UnmatchedArgumentException.printSuggestions(wrong, err);
+        err.println("See " + line.getCommandSpec().qualifiedName() + " --help");
+        err.flush();
+        return ExitCode.WRONG_USE.number();
+    }
+
+    private static int told(CommandLine line, List<String> facts, ExitCode code) {
+        facts.forEach(line.getErr()::println);
+        line.getErr().flush();
+        return code.number();
+    }
+}

@@ -1,0 +1,107 @@
+package org.warmvat.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.input.InputRefused;
+import org.warmvat.cli.report.InputFile;
+import org.warmvat.weather.Weather;
+import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.WeatherRefused;
+
+/**
+ * Design and weather of a command, each from its file or from the built-in demonstration.
+ *
+ * @param design the design
+ * @param weather the weather
+ * @param files what they were read from, hashed
+ * @param invented one sentence for each that is the built-in demonstration
+ */
+record Inputs(DesignDocument design, Weather weather, List<InputFile> files, List<String> invented) {
+
+    private static final String DEMONSTRATION = "built-in demonstration";
+    private static final long MOST_BYTES = 256L << 20;
+    static final String INVENTED_DESIGN =
+            "No design was given: this is the built-in demonstration, an invented tank.";
+    private static final String INVENTED_WEATHER =
+            "No weather was given: this is the built-in demonstration, an invented year.";
+
+    /**
+     * Reads both.
+     *
+     * @throws InputRefused with the faults of both files
+     */
+    static Inputs read(Optional<Path> designFile, Optional<Path> weatherFile) {
+        List<String> faults = new ArrayList<>();
+        List<InputFile> files = new ArrayList<>();
+        Optional<DesignDocument> design = tried(() -> design(designFile, files), faults);
+        Optional<Weather> weather = tried(() -> weather(weatherFile, files), faults);
+        if (!faults.isEmpty()) {
+            throw new InputRefused(faults);
+        }
+        List<String> invented = new ArrayList<>();
+        if (designFile.isEmpty()) {
+            invented.add(INVENTED_DESIGN);
+        }
+        if (weatherFile.isEmpty()) {
+            invented.add(INVENTED_WEATHER);
+        }
+        return new Inputs(design.orElseThrow(), weather.orElseThrow(), files, invented);
+    }
+
+    /** Reads a design. */
+    static DesignDocument design(Optional<Path> file, List<InputFile> files) {
+        byte[] bytes = file.map(Inputs::bytes).orElseGet(DesignDocument::demonstrationBytes);
+        files.add(InputFile.of("design", name(file), bytes));
+        return DesignDocument.read(file.map(Path::toString).orElse(DEMONSTRATION), bytes);
+    }
+
+    /** Reads weather. */
+    static Weather weather(Optional<Path> file, List<InputFile> files) {
+        byte[] bytes = file.map(Inputs::bytes).orElseGet(WeatherFiles::demonstrationBytes);
+        files.add(InputFile.of("weather", name(file), bytes));
+        try {
+            return WeatherFiles.read(file.map(Path::toString).orElse(DEMONSTRATION), bytes);
+        } catch (WeatherRefused refused) {
+            throw new InputRefused(refused.faults());
+        }
+    }
+
+    private static String name(Optional<Path> file) {
+        return file.map(path -> path.getFileName().toString()).orElse(DEMONSTRATION);
+    }
+
+    private interface Reading<T> {
+        T read();
+    }
+
+    private static <T> Optional<T> tried(Reading<T> reading, List<String> faults) {
+        try {
+            return Optional.of(reading.read());
+        } catch (InputRefused refused) {
+            faults.addAll(refused.faults());
+            return Optional.empty();
+        }
+    }
+
+    private static byte[] bytes(Path file) {
+        try {
+            if (Files.isDirectory(file)) {
+                throw new InputRefused(List.of(file + ": is a folder, expected a file"));
+            }
+            if (Files.size(file) > MOST_BYTES) {
+                throw new InputRefused(List.of(file + ": larger than 256 MB, expected an input file"));
+            }
+            return Files.readAllBytes(file);
+        } catch (NoSuchFileException missing) {
+            throw new InputRefused(List.of(file + ": no such file"));
+        } catch (IOException unreadable) {
+            throw new InputRefused(List.of(file + ": cannot be read (" + unreadable.getMessage() + ")"));
+        }
+    }
+}
