@@ -39,6 +39,7 @@ final class CheckCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Mixin
+    @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
     private CommonOptions common;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")

@@ -3,6 +3,7 @@ package org.warmvat.cli;
 import picocli.CommandLine.Option;
 
 /** Options that every command has. */
+@SuppressWarnings("UnusedVariable") // help and trace are read by the argument parser and from the arguments
 final class CommonOptions {
 
     @Option(
@@ -23,9 +24,5 @@ final class CommonOptions {
 
     boolean quiet() {
         return quiet;
-    }
-
-    boolean trace() {
-        return trace;
     }
 }

@@ -34,8 +34,8 @@ final class Failures {
             String fact = "The run could not be completed: " + failure.getMessage();
             return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
         }
-        if (failure instanceof IOException) {
-            String fact = "The results could not be written: " + reason((IOException) failure);
+        if (failure instanceof IOException unwritten) {
+            String fact = "The results could not be written: " + reason(unwritten);
             return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
         }
         return ourFault(failure, line, parsed);

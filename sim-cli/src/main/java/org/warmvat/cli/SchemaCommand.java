@@ -15,6 +15,7 @@ final class SchemaCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Mixin
+    @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
     private CommonOptions common;
 
     @Override
