@@ -90,8 +90,8 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private DesignCheck alone(DesignDocument document) {
-        DerivedFigures figures = DerivedFigures.of(
-                document.design(), USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C));
+        DerivedFigures figures =
+                DerivedFigures.of(document.design(), USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C));
         return new DesignCheck(document.design(), USUAL_WIND_M_PER_S, figures, notes(document));
     }
 

@@ -49,8 +49,8 @@ final class Failures {
     }
 
     static int ourFault(Throwable fault, CommandLine line, ParseResult parsed) {
-        boolean traced = System.getenv(TRACE_VARIABLE) != null
-                || parsed.originalArgs().contains("--trace");
+        boolean traced =
+                System.getenv(TRACE_VARIABLE) != null || parsed.originalArgs().contains("--trace");
         PrintWriter err = line.getErr();
         err.println("warmvat broke down, which is a fault of the program: " + fault
                 + (traced ? "" : " (again with --trace shows where)"));

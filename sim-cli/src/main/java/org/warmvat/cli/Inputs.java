@@ -26,8 +26,7 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
 
     private static final String DEMONSTRATION = "built-in demonstration";
     private static final long MOST_BYTES = 256L << 20;
-    static final String INVENTED_DESIGN =
-            "No design was given: this is the built-in demonstration, an invented tank.";
+    static final String INVENTED_DESIGN = "No design was given: this is the built-in demonstration, an invented tank.";
     private static final String INVENTED_WEATHER =
             "No weather was given: this is the built-in demonstration, an invented year.";
 

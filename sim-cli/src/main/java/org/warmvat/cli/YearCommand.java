@@ -39,9 +39,6 @@ import picocli.CommandLine.Spec;
         })
 final class YearCommand implements Callable<Integer> {
 
-    private static final String NO_PICTURES = "The pictures could not be drawn (%s); the report has none. Drawing needs"
-            + " fonts and a full Java: on Debian, apt-get install fontconfig fonts-dejavu-core openjdk-17-jre";
-
     @Spec
     private CommandSpec spec;
 
@@ -88,17 +85,22 @@ final class YearCommand implements Callable<Integer> {
 
     private RunResult run(Inputs inputs) throws StudyRefused {
         PrintWriter err = spec.commandLine().getErr();
-        boolean onTerminal = System.console() != null && !common.quiet();
         RunResult run = YearStudy.run(
                 inputs.design().design(),
                 inputs.weather(),
                 engine.engine(),
-                new Progress(err, onTerminal, inputs.weather().hours()));
+                new Progress(
+                        err, !common.quiet() && onTerminal(), inputs.weather().hours()));
         List<Warning> doubts = inputs.design().cautions().stream()
                 .map(sentence -> new Warning("design", sentence, 1, 0))
                 .toList();
-        return run.with(inputs.invented(), List.of())
-                .with(inputs.design().assumed(), doubts);
+        return run.with(inputs.invented(), List.of()).with(inputs.design().assumed(), doubts);
+    }
+
+    @SuppressWarnings(
+            "SystemConsoleNull") // later Java always has a console, and then progress shows in logs, which is harmless
+    private static boolean onTerminal() {
+        return System.console() != null;
     }
 
     /** Pictures, or none and a word about it: a machine without fonts fails with errors, not exceptions. */
@@ -106,7 +108,12 @@ final class YearCommand implements Callable<Integer> {
         try {
             return Pictures.of(run);
         } catch (Exception | LinkageError | InternalError cannotDraw) {
-            spec.commandLine().getErr().println(String.format(NO_PICTURES, cannotDraw));
+            spec.commandLine()
+                    .getErr()
+                    .println(
+                            "The pictures could not be drawn (" + cannotDraw
+                                    + "); the report has none. Drawing needs fonts"
+                                    + " and a full Java: on Debian, apt-get install fontconfig fonts-dejavu-core openjdk-17-jre");
             return List.of();
         }
     }

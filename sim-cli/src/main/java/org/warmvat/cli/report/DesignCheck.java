@@ -49,10 +49,12 @@ public record DesignCheck(Design design, double windMPerS, DerivedFigures figure
 
     private List<String> coils() {
         List<String> coils = new ArrayList<>();
-        solarCoil().ifPresent(wPerK -> coils.add(
-                "The solar coil passes " + Words.number(wPerK) + " W for each kelvin between circuit and slurry."));
-        backupCoil().ifPresent(watts -> coils.add("The backup coil passes " + Words.number(watts)
-                + " W at most, at the set-point and its flow limit."));
+        solarCoil()
+                .ifPresent(wPerK -> coils.add("The solar coil passes " + Words.number(wPerK)
+                        + " W for each kelvin between circuit and slurry."));
+        backupCoil()
+                .ifPresent(watts -> coils.add("The backup coil passes " + Words.number(watts)
+                        + " W at most, at the set-point and its flow limit."));
         return coils.isEmpty() ? List.of("There is no coil.") : coils;
     }
 
@@ -101,9 +103,7 @@ public record DesignCheck(Design design, double windMPerS, DerivedFigures figure
         Json.number(
                 json,
                 "methane_nm3_day",
-                design.gas().isPresent()
-                        ? OptionalDouble.of(figures.methaneNm3PerDay())
-                        : OptionalDouble.empty());
+                design.gas().isPresent() ? OptionalDouble.of(figures.methaneNm3PerDay()) : OptionalDouble.empty());
         json.writeArrayFieldStart("notes");
         for (String note : notes) {
             json.writeString(note);

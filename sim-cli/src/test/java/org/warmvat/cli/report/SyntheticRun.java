@@ -147,7 +147,7 @@ public final class SyntheticRun {
         double temperature = startC;
         boolean calling = false;
         for (int hour = 0; hour < with.hours(); hour++) {
-            calling = temperature <= SETPOINT_C - 0.5 || calling && temperature < SETPOINT_C + 0.5;
+            calling = temperature <= SETPOINT_C - 0.5 || (calling && temperature < SETPOINT_C + 0.5);
             temperature = step(hour, temperature, calling && with.backup().isPresent());
         }
         List<Period> months = split(hour -> YearMonth.from(time(hour)).toString());
