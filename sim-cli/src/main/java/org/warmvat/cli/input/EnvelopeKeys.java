@@ -46,7 +46,11 @@ record EnvelopeKeys(
         Optional<MaterialChoice> insulation,
 
         @JsonProperty("insulation_mm")
-        @Key(says = "Thickness of the insulation, needed without the three lists; 0 for none", unit = "mm", least = 0, most = 2000)
+        @Key(
+                says = "Thickness of the insulation, needed without the three lists; 0 for none",
+                unit = "mm",
+                least = 0,
+                most = 2000)
         Optional<Double> insulationMm,
 
         @JsonProperty("lid_insulation_mm")

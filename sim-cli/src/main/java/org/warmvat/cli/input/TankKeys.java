@@ -18,10 +18,12 @@ record TankKeys(
         @Key(says = "Inner diameter of an upright cylinder, which needs it", unit = "m", least = 0.2, most = 20)
         Optional<Double> innerDiameterM,
 
-        @JsonProperty("inner_length_m") @Key(says = "Inner length of a box, which needs it", unit = "m", least = 0.2, most = 20)
+        @JsonProperty("inner_length_m")
+        @Key(says = "Inner length of a box, which needs it", unit = "m", least = 0.2, most = 20)
         Optional<Double> innerLengthM,
 
-        @JsonProperty("inner_width_m") @Key(says = "Inner width of a box, which needs it", unit = "m", least = 0.2, most = 20)
+        @JsonProperty("inner_width_m")
+        @Key(says = "Inner width of a box, which needs it", unit = "m", least = 0.2, most = 20)
         Optional<Double> innerWidthM,
 
         @JsonProperty("box_azimuth_deg")

@@ -114,20 +114,23 @@ final class DesignKeyTables {
 
     private static String suffix(JsonNode key) {
         JsonNode at = DesignSchema.resolved(key);
-        return at.path("additionalProperties").isObject() ? ".NAME" : DesignSchema.entries(at).isMissingNode() ? "" : "[]";
+        return at.path("additionalProperties").isObject()
+                ? ".NAME"
+                : DesignSchema.entries(at).isMissingNode() ? "" : "[]";
     }
 
     private void materials() {
         page.append("\n### Materials\n\n");
         page.append("| material | conductivity W/mK | density kg/m3 | specific heat J/kgK |\n|---|---|---|---|\n");
-        Materials.table().forEach((name, numbers) -> page.append("| `")
-                .append(name)
-                .append("` | ")
-                .append(Faults.number(numbers.conductivityWPerMK()))
-                .append(" | ")
-                .append(Faults.number(numbers.densityKgPerM3()))
-                .append(" | ")
-                .append(Faults.number(numbers.specificHeatJPerKgK()))
-                .append(" |\n"));
+        Materials.table()
+                .forEach((name, numbers) -> page.append("| `")
+                        .append(name)
+                        .append("` | ")
+                        .append(Faults.number(numbers.conductivityWPerMK()))
+                        .append(" | ")
+                        .append(Faults.number(numbers.densityKgPerM3()))
+                        .append(" | ")
+                        .append(Faults.number(numbers.specificHeatJPerKgK()))
+                        .append(" |\n"));
     }
 }
