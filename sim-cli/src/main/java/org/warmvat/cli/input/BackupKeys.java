@@ -120,7 +120,7 @@ record BackupKeys(
                 entries = 1,
                 usual = "[\"00:00-24:00\"]",
                 pattern = Clock.STRETCH,
-                form = "a stretch in quotes such as \"22:00-06:00\"")
+                form = "a stretch such as \"22:00-06:00\"")
         List<String> allowedHours) {
 
     /** Ways of the heat into the contents. */

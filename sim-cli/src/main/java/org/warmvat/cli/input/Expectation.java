@@ -26,7 +26,7 @@ final class Expectation {
             case "number" -> "a number" + range(at);
             case "integer" -> "a whole number" + range(at);
             case "boolean" -> "true or false";
-            case "array" -> "a list" + (at.has("minItems") ? " with at least one entry" : "");
+            case "array" -> "a list" + entries(at);
             case "object" -> "a block" + keys(at);
             default -> at.path("x-form").asText("text");
         };
@@ -38,6 +38,11 @@ final class Expectation {
         return at.has("exclusiveMinimum")
                 ? ", above " + Faults.number(at.path("exclusiveMinimum").asDouble()) + " and up to " + most
                 : ", " + Faults.number(at.path("minimum").asDouble()) + " to " + most;
+    }
+
+    private static String entries(JsonNode at) {
+        String form = at.path("items").path("x-form").asText();
+        return (at.has("minItems") ? " with at least one entry" : "") + (form.isEmpty() ? "" : ", each " + form);
     }
 
     private static String keys(JsonNode at) {

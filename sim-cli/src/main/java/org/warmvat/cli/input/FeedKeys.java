@@ -133,10 +133,7 @@ record FeedKeys(
     /** One daily window. */
     record WindowKeys(
             @JsonProperty("start")
-            @Key(
-                    says = "Start, by the weather file's clock",
-                    pattern = Clock.TIME,
-                    form = "a time in quotes such as \"08:00\"")
+            @Key(says = "Start, by the weather file's clock", pattern = Clock.TIME, form = "a time such as \"08:00\"")
             String start,
 
             @JsonProperty("hours") @Key(says = "Length", unit = "h", above = 0, most = 24)

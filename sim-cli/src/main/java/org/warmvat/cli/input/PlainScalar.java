@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 
 /**
  * What an unquoted YAML word means here: a decimal number, true or false, nothing, or text; and which words are refused because YAML
- * readers differ about them.
+ * readers differ about them. A clock time, which some readers count in sixties, is text here and never a number.
  */
 final class PlainScalar {
 

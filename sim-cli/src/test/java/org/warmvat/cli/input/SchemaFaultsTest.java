@@ -128,6 +128,13 @@ class SchemaFaultsTest {
     }
 
     @Test
+    void wordForAListOfThem() {
+        assertFaults(
+                smallWith("backup: {allowed_hours: 22:00-06:00}"),
+                "d.yaml line 5: backup.allowed_hours \"22:00-06:00\", expected a list with at least one entry, each a stretch such as \"22:00-06:00\"");
+    }
+
+    @Test
     void faultInsideAList() {
         assertFaults(
                 smallWith("feed: {feedstocks: [{kg_per_day: 10}, {kg_per_day: -1}]}"),
@@ -156,11 +163,11 @@ class SchemaFaultsTest {
     void timesThatAreNone() {
         assertFaults(
                 smallWith("feed: {feedstocks: [{kg_per_day: 10}], windows: [{start: \"8:00\", hours: 25}]}"),
-                "d.yaml line 4: feed.windows[0].start \"8:00\", expected a time in quotes such as \"08:00\"",
+                "d.yaml line 4: feed.windows[0].start \"8:00\", expected a time such as \"08:00\"",
                 "d.yaml line 4: feed.windows[0].hours 25, expected a number, above 0 and up to 24 h");
         assertFaults(
                 smallWith("backup: {allowed_hours: [\"22:00-25:00\"]}"),
-                "d.yaml line 5: backup.allowed_hours[0] \"22:00-25:00\", expected a stretch in quotes such as \"22:00-06:00\"");
+                "d.yaml line 5: backup.allowed_hours[0] \"22:00-25:00\", expected a stretch such as \"22:00-06:00\"");
     }
 
     @Test
