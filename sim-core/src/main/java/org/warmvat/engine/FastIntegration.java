@@ -9,10 +9,10 @@ import org.warmvat.network.State;
 final class FastIntegration {
 
     /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 5e-5;
+    private static final double SLURRY_TOLERANCE_K = 2e-5;
 
     /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 0.05;
+    private static final double CIRCUIT_TOLERANCE_K = 0.01;
 
     /** A switching is placed to within this of its threshold, K. */
     private static final double THRESHOLD_K = 1e-5;

@@ -173,6 +173,7 @@ final class TreeStep {
             base[i] = capacity[i] * from.nodeC(i) + stepS * sum;
         }
         double implicitS = Tableau.GAMMA * stepS;
+        predict(stage, stepS);
         int repeats = 0;
         do {
             linearised.set(result);
@@ -185,6 +186,15 @@ final class TreeStep {
             rate[i] = (capacity[i] * result.nodeC(i) - base[i]) / implicitS;
         }
         keepMeters(stage, result, linearised);
+    }
+
+    /** Foresees the slow states at a stage, so that rates that depend on them need no repeat: slurry and stocks. */
+    private void predict(int stage, double stepS) {
+        double aheadS = (Tableau.C[stage] - Tableau.C[stage - 1]) * stepS;
+        result.setNodeC(0, result.nodeC(0) + aheadS * heat[stage - 1][0] / capacity[0]);
+        for (int i = 0; i < stocks; i++) {
+            result.setStock(i, result.stock(i) + aheadS * gain[stage - 1][i]);
+        }
     }
 
     private void solveStocks(int stage, double[] weights, double stepS, double implicitS, State from) {
