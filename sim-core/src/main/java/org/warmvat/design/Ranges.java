@@ -2,18 +2,16 @@ package org.warmvat.design;
 
 import java.util.List;
 import java.util.Locale;
+import org.warmvat.physics.Require;
 
-/** Range checks that name the quantity, the value found and what is allowed. */
+/** Checks of design numbers beside those of {@link Require}: open ranges, names, lists. */
 final class Ranges {
 
     private Ranges() {}
 
     /** Refuses a value outside {@code least..most}, both ends allowed; NaN is refused too. */
     static void within(String what, double value, double least, double most) {
-        if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(
-                    what + " " + text(value) + ", expected " + text(least) + " to " + text(most));
-        }
+        Require.within(what, value, least, most);
     }
 
     /** Refuses a value that is not above {@code bound} or that is above {@code most}. */

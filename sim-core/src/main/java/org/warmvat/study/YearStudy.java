@@ -29,15 +29,16 @@ public final class YearStudy {
      * Runs a design through a weather file.
      *
      * @param design the design
-     * @param weather the hourly weather
+     * @param file the hourly weather
      * @param engine what integrates
      * @param progress told of each hour of the run; false ends it
      * @return everything found; its assumptions are those of weather and run
      * @throws StudyRefused when design and weather do not go together
      * @throws org.warmvat.engine.EngineFailure when the run cannot be completed
      */
-    public static RunResult run(Design design, Weather weather, Engine engine, HourSink progress) throws StudyRefused {
-        StudyRefused.check(design, weather);
+    public static RunResult run(Design design, Weather file, Engine engine, HourSink progress) throws StudyRefused {
+        StudyRefused.check(design, file);
+        Weather weather = SiteConventions.applied(design, file);
         TankNetwork tank = TankNetwork.of(design, weather, sun(design, weather));
         int runInDays = runInDays(design, weather);
         State state = runIn(tank, weather, engine, runInDays);

@@ -8,10 +8,16 @@ package org.warmvat.sun;
  * @param zenithDeg apparent (refracted) zenith angle at the middle of the sunlit part; 90 when the sun stays down
  * @param azimuthDeg clockwise from north at that time; 0 when the sun stays down
  * @param extraterrestrialNormalWPerM2 irradiance outside the atmosphere, facing the sun
+ * @param leastBeamElevationDeg below this apparent elevation the beam is ignored and the sky is taken as isotropic
  */
-public record SunHour(double sunlitFraction, double zenithDeg, double azimuthDeg, double extraterrestrialNormalWPerM2) {
+public record SunHour(
+        double sunlitFraction,
+        double zenithDeg,
+        double azimuthDeg,
+        double extraterrestrialNormalWPerM2,
+        double leastBeamElevationDeg) {
 
-    /** Below this apparent elevation the beam is ignored and the sky is taken as isotropic (model equation 4.4). */
+    /** The usual least elevation of the beam (model equation 4.4). */
     public static final double LEAST_BEAM_ELEVATION_DEG = 1.0;
 
     /** An hour wholly without sun. */
@@ -25,6 +31,11 @@ public record SunHour(double sunlitFraction, double zenithDeg, double azimuthDeg
         if (!(zenithDeg >= 0 && zenithDeg <= 180)) {
             throw new IllegalArgumentException("zenith out of range: " + zenithDeg);
         }
+    }
+
+    /** An hour with the usual least elevation of the beam. */
+    public SunHour(double sunlitFraction, double zenithDeg, double azimuthDeg, double extraterrestrialNormalWPerM2) {
+        this(sunlitFraction, zenithDeg, azimuthDeg, extraterrestrialNormalWPerM2, LEAST_BEAM_ELEVATION_DEG);
     }
 
     /** Apparent elevation above the horizon, degrees. */
@@ -42,9 +53,9 @@ public record SunHour(double sunlitFraction, double zenithDeg, double azimuthDeg
         return Math.sin(Math.toRadians(zenithDeg));
     }
 
-    /** Whether the sun stands high enough for its beam to count: in the sky, and 1 degree up or more. */
+    /** Whether the sun stands high enough for its beam to count: in the sky, and at the least elevation or above. */
     public boolean beamCounts() {
-        return sunlitFraction > 0 && elevationDeg() >= LEAST_BEAM_ELEVATION_DEG;
+        return sunlitFraction > 0 && elevationDeg() >= leastBeamElevationDeg;
     }
 
     /** Extraterrestrial normal irradiance as a mean over the whole hour, {@code f I0n}. */

@@ -27,11 +27,13 @@ public final class SunTrack {
     private final SunPosition exact;
     private final LocalDateTime start;
     private final double firstEpochS;
+    private final double leastBeamElevationDeg;
 
     private SunTrack(Observer observer, LocalDateTime start, double utcOffsetH) {
         this.rough = new AlmanacSun(observer);
         this.exact = new SunPosition(observer, start.toLocalDate());
         this.start = start;
+        this.leastBeamElevationDeg = observer.leastBeamElevationDeg();
         this.firstEpochS = start.toEpochSecond(ZoneOffset.UTC) - utcOffsetH * HOUR_S;
     }
 
@@ -117,7 +119,8 @@ public final class SunTrack {
                 Math.min(1, sunlit / HOUR_S),
                 position.zenithAngle(),
                 position.azimuth(),
-                Extraterrestrial.normalWPerM2(day));
+                Extraterrestrial.normalWPerM2(day),
+                leastBeamElevationDeg);
     }
 
     /** Part of an hour, in seconds from its beginning. */

@@ -1,20 +1,19 @@
 package org.warmvat.weather;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
 /** The quantities of a table, with what equation 4.1 assumes for absent columns; tells of each assumption. */
 final class Assumed {
-    private static final double WIND_M_PER_S = 3;
-    private static final double RELATIVE_HUMIDITY_FRACTION = 0.75;
-    private static final double CLOUD_FRACTION = 0.5;
-
     private final HourlyTable table;
+    private final Conventions conventions;
     private final List<String> told;
 
-    Assumed(HourlyTable table, List<String> told) {
+    Assumed(HourlyTable table, Conventions conventions, List<String> told) {
         this.table = table;
+        this.conventions = conventions;
         this.told = told;
     }
 
@@ -29,8 +28,9 @@ final class Assumed {
         }
         double[] humidity = table.columns().get(Quantity.RELATIVE_HUMIDITY);
         if (humidity == null) {
-            told.add("The weather file has no humidity: a relative humidity of 0.75 was assumed.");
-            humidity = constant(RELATIVE_HUMIDITY_FRACTION);
+            double assumed = conventions.relativeHumidityFraction();
+            told.add("The weather file has no humidity: a relative humidity of " + text(assumed) + " was assumed.");
+            humidity = constant(assumed);
         }
         double[] air = airC();
         double[] result = new double[air.length];
@@ -43,8 +43,9 @@ final class Assumed {
     double[] windMPerS() {
         double[] wind = table.columns().get(Quantity.WIND);
         if (wind == null) {
-            told.add("The weather file has no wind: 3 m/s at 10 m was assumed.");
-            return constant(WIND_M_PER_S);
+            double assumed = conventions.windMPerS();
+            told.add("The weather file has no wind: " + text(assumed) + " m/s at 10 m was assumed.");
+            return constant(assumed);
         }
         return wind;
     }
@@ -71,9 +72,10 @@ final class Assumed {
         }
         double[] cloud = table.columns().get(Quantity.CLOUD);
         if (cloud == null) {
-            told.add("The weather file has neither long-wave irradiance nor cloud: a cloud fraction of 0.5 was assumed"
-                    + " for the sky temperature.");
-            cloud = constant(CLOUD_FRACTION);
+            double assumed = conventions.cloudFraction();
+            told.add("The weather file has neither long-wave irradiance nor cloud: a cloud fraction of " + text(assumed)
+                    + " was assumed for the sky temperature.");
+            cloud = constant(assumed);
         }
         double firstHour = table.start().toLocalTime().toSecondOfDay() / 3600.0
                 + table.stamp().secondsIntoHour() / 3600;
@@ -81,7 +83,8 @@ final class Assumed {
         double[] result = new double[air.length];
         for (int i = 0; i < result.length; i++) {
             double clear = SkyTemperature.clearEmissivity(dewPointC[i], (firstHour + i) % 24, pressureHPa[i]);
-            result[i] = SkyTemperature.ofEmissivityC(SkyTemperature.cloudyEmissivity(clear, cloud[i]), air[i]);
+            result[i] = SkyTemperature.ofEmissivityC(
+                    SkyTemperature.cloudyEmissivity(clear, cloud[i], conventions.cloudFactor()), air[i]);
         }
         return new SkySeries.Sloped(new Linear(table.stamp().secondsIntoHour(), result));
     }
@@ -98,6 +101,10 @@ final class Assumed {
             String missing = !global ? "global" : !beam ? "beam" : "diffuse";
             told.add("The weather file has no " + missing + " irradiance: it was closed from the other two.");
         }
+    }
+
+    private static String text(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     private double[] constant(double value) {

@@ -36,8 +36,13 @@ public final class SkyTemperature {
 
     /** Emissivity raised by cloud, {@code e0 + 0.8 (1 - e0) n}, never above 1. */
     public static double cloudyEmissivity(double clearEmissivity, double cloudFraction) {
+        return cloudyEmissivity(clearEmissivity, cloudFraction, Conventions.USUAL.cloudFactor());
+    }
+
+    /** The same with another factor than 0.8 for how far full cloud closes the gap to 1. */
+    static double cloudyEmissivity(double clearEmissivity, double cloudFraction, double cloudFactor) {
         double clear = Math.min(1, clearEmissivity);
-        return clear + 0.8 * (1 - clear) * cloudFraction;
+        return clear + cloudFactor * (1 - clear) * cloudFraction;
     }
 
     /** Sky temperature of an emissivity, {@code e^(1/4) T_a} in kelvin. */

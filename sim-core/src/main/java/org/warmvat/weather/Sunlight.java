@@ -7,13 +7,15 @@ import org.warmvat.sun.SunTrack;
 
 /** The sun and the three irradiances of every hour (model equations 4.2 and 4.3). */
 record Sunlight(SunHour[] sun, Irradiance[] light) {
-    /** Air temperature for refraction (equation 4.2). */
-    private static final double REFRACTION_C = 10;
-
-    static Sunlight of(HourlyTable table, double meanPressureHPa) {
+    static Sunlight of(HourlyTable table, double meanPressureHPa, Conventions conventions) {
         Site site = table.site();
-        Observer observer =
-                new Observer(site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), meanPressureHPa, REFRACTION_C);
+        Observer observer = new Observer(
+                site.latitudeDeg(),
+                site.longitudeDeg(),
+                site.elevationM(),
+                meanPressureHPa,
+                conventions.refractionAirC(),
+                conventions.leastBeamElevationDeg());
         SunHour[] sun = SunTrack.over(observer, table.start(), site.utcOffsetH(), table.hours());
         double[] global = table.columns().get(Quantity.GLOBAL);
         double[] beam = table.columns().get(Quantity.BEAM);

@@ -21,6 +21,7 @@ public final class Weather {
     private static final int HOURS_PER_YEAR = 8760;
 
     private final HourlyTable table;
+    private final Conventions conventions;
     private final Linear airC;
     private final Linear dewPointC;
     private final Linear windMPerS;
@@ -32,9 +33,15 @@ public final class Weather {
 
     /** Takes complete columns; what is absent is assumed as equation 4.1 says and told in {@link #assumptions()}. */
     public Weather(HourlyTable table) {
+        this(table, Conventions.USUAL);
+    }
+
+    /** The same with other conventions than the usual ones. */
+    public Weather(HourlyTable table, Conventions conventions) {
         this.table = table;
+        this.conventions = conventions;
         List<String> told = new ArrayList<>(table.notes());
-        Assumed assumed = new Assumed(table, told);
+        Assumed assumed = new Assumed(table, conventions, told);
         this.airC = linear(assumed.airC());
         double[] dew = assumed.dewPointC();
         this.dewPointC = linear(dew);
@@ -44,12 +51,17 @@ public final class Weather {
         assumed.tellOfSunlight();
         this.assumptions = List.copyOf(told);
         this.sunlight = new Once<>(
-                () -> Sunlight.of(table, Arrays.stream(pressureHPa).average().orElseThrow()));
+                () -> Sunlight.of(table, Arrays.stream(pressureHPa).average().orElseThrow(), conventions));
         this.ground = new Once<>(this::fitGround);
     }
 
     private Linear linear(double[] values) {
         return new Linear(table.stamp().secondsIntoHour(), values);
+    }
+
+    /** The same columns under some conventions: this very weather, its sun already computed, where they are its own. */
+    public Weather under(Conventions wanted) {
+        return wanted.equals(conventions) ? this : new Weather(table, wanted);
     }
 
     /** Where. */
