@@ -3,8 +3,7 @@ package org.warmvat.sun;
 /**
  * Sky diffuse irradiance by R. Perez, P. Ineichen, R. Seals, J. Michalsky and R. Stewart (1990), "Modeling daylight
  * availability and irradiance components from direct and global irradiance", Solar Energy 44(5) 271-289, table 6 (all
- * sites), with the air mass of F. Kasten and A. T. Young (1989), "Revised optical air mass tables and approximation
- * formula", Applied Optics 28(22) 4735-4738. Clearness and brightness are those of the sunlit part of the hour.
+ * sites), with {@link AirMass}. Clearness and brightness are those of the sunlit part of the hour.
  */
 final class Perez1990 {
     /** Lower edges of the clearness bins. */
@@ -34,7 +33,8 @@ final class Perez1990 {
         double sunlitDiffuse = diffuse / sun.sunlitFraction();
         double cube = KAPPA * zenith * zenith * zenith;
         double clearness = (1 + light.beamWPerM2() / diffuse + cube) / (1 + cube);
-        double brightness = sunlitDiffuse * kastenYoungAirMass(sun.zenithDeg()) / sun.extraterrestrialNormalWPerM2();
+        double brightness =
+                sunlitDiffuse * AirMass.kastenYoung1989(sun.zenithDeg()) / sun.extraterrestrialNormalWPerM2();
         double[] f = COEFFICIENTS[bin(clearness)];
         double f1 = Math.max(0, f[0] + f[1] * brightness + f[2] * zenith);
         double f2 = f[3] + f[4] * brightness + f[5] * zenith;
@@ -42,11 +42,6 @@ final class Perez1990 {
         double c = Math.max(SkyModel.COS_85_DEG, sun.cosZenith());
         double sinTilt = Math.sin(Math.toRadians(plane.tiltDeg()));
         return Math.max(0, diffuse * ((1 - f1) * plane.skyView() + f1 * a / c + f2 * sinTilt));
-    }
-
-    /** Relative optical air mass, 1 at the zenith to 38 at the horizon; zenith angle up to 90 degrees. */
-    static double kastenYoungAirMass(double zenithDeg) {
-        return 1 / (Math.cos(Math.toRadians(zenithDeg)) + 0.50572 * Math.pow(96.07995 - zenithDeg, -1.6364));
     }
 
     static int bin(double clearness) {

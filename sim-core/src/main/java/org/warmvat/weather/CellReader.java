@@ -30,14 +30,27 @@ final class CellReader {
         if (value >= quantity.least() && value <= quantity.most()) {
             return value;
         }
-        String hint = quantity.least() == 0 && quantity.most() == 1 && value > 1 && value <= 100
-                ? " (a fraction: is this percent?)"
-                : "";
         faults.add(
                 line,
                 quantity.key() + " \"" + found + "\", expected " + plain(quantity.least()) + " to "
-                        + plain(quantity.most()) + hint);
+                        + plain(quantity.most()) + hint(quantity, value));
         return Double.NaN;
+    }
+
+    /** The unit that was probably meant. */
+    private static String hint(Quantity quantity, double value) {
+        return switch (quantity) {
+            case AIR, DEW_POINT, GROUND ->
+                value > 200 && value < 340
+                        ? " (is this kelvin?)"
+                        : value > quantity.most() && value < 130 ? " (is this Fahrenheit?)" : "";
+            case RELATIVE_HUMIDITY, CLOUD ->
+                value > 1 && value <= 100 ? " (a fraction: is this percent, tenths or eighths?)" : "";
+            case WIND -> value > 60 ? " (is this km/h or knots?)" : "";
+            case PRESSURE -> value > 40_000 ? " (is this Pa?)" : value > 40 && value < 120 ? " (is this kPa?)" : "";
+            case GLOBAL, BEAM, DIFFUSE -> value > quantity.most() && value < 5500 ? " (is this kJ/m2?)" : "";
+            case LONGWAVE -> value > 700 && value < 2600 ? " (is this kJ/m2?)" : "";
+        };
     }
 
     private static String plain(double value) {

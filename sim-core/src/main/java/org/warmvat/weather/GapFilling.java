@@ -1,6 +1,7 @@
 package org.warmvat.weather;
 
 import java.time.LocalDateTime;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ final class GapFilling {
     private final Site site;
     private final Faults faults;
     private final List<String> notes;
+    private final BitSet filledHours = new BitSet();
 
     GapFilling(RawRows rows, Calendar.Placed placed, Site site, Faults faults, List<String> notes) {
         this.rows = rows;
@@ -29,8 +31,13 @@ final class GapFilling {
         this.notes = notes;
     }
 
-    /** The whole columns. */
-    Map<Quantity, double[]> columns() throws WeatherRefused {
+    /** The placed rows as a table without holes. */
+    HourlyTable table(Stamp stamp) throws WeatherRefused {
+        Map<Quantity, double[]> columns = columns();
+        return new HourlyTable(site, Clock.moment(placed.startMinute()), stamp, columns, filledHours, notes);
+    }
+
+    private Map<Quantity, double[]> columns() throws WeatherRefused {
         Map<Quantity, double[]> result = new EnumMap<>(Quantity.class);
         for (Quantity quantity : rows.quantities()) {
             column(quantity).ifPresent(values -> result.put(quantity, values));
@@ -110,6 +117,7 @@ final class GapFilling {
             } else if (gap > 0) {
                 bridge(quantity, values, hour, end);
                 filled += gap;
+                filledHours.set(hour, end);
                 longest = Math.max(longest, gap);
             }
             hour = end + 1;

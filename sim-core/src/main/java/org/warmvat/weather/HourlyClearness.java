@@ -1,5 +1,7 @@
 package org.warmvat.weather;
 
+import org.warmvat.sun.AirMass;
+
 /**
  * Hourly clearness within a day of given clearness: R. J. Aguiar and M. Collares-Pereira (1992), "TAG: a time-dependent,
  * autoregressive, Gaussian model for generating synthetic hourly radiation", Solar Energy 49(3) 167-174. The mean curve, the
@@ -31,5 +33,14 @@ final class HourlyClearness {
     /** Highest clearness in an hour of the solar clock, 0 to 24, at its middle. */
     static double clearLimit(double solarHour) {
         return 0.88 * Math.cos(Math.PI * (solarHour - 12.0) / 30);
+    }
+
+    /**
+     * Clearness under a clear sky, falling with the air mass by the law of A. B. Meinel and M. P. Meinel (1976), {@code
+     * 0.7^(m^0.678)} (from memory), to which a quarter is added for the light of the sky (convention).
+     */
+    static double clearSky(double zenithDeg) {
+        double airMass = AirMass.kastenYoung1989(Math.min(90, zenithDeg));
+        return 0.25 + 0.75 * Math.pow(0.7, Math.pow(airMass, 0.678));
     }
 }

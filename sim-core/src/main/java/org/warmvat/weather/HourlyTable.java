@@ -1,6 +1,7 @@
 package org.warmvat.weather;
 
 import java.time.LocalDateTime;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,13 +13,20 @@ import java.util.Map;
  * @param start beginning of the first hour, local standard time
  * @param stamp which moment of its hour a value at the stamp belongs to
  * @param columns the quantities that are known, each with one finite value an hour
+ * @param filledHours the hours in which at least one value was missing and filled
  * @param notes what was changed on the way in, one sentence each
  */
 public record HourlyTable(
-        Site site, LocalDateTime start, Stamp stamp, Map<Quantity, double[]> columns, List<String> notes) {
+        Site site,
+        LocalDateTime start,
+        Stamp stamp,
+        Map<Quantity, double[]> columns,
+        BitSet filledHours,
+        List<String> notes) {
     /** Checks the columns; the arrays are taken over, not copied. */
     public HourlyTable {
         columns = new EnumMap<>(columns);
+        filledHours = (BitSet) filledHours.clone();
         notes = List.copyOf(notes);
         double[] air = columns.get(Quantity.AIR);
         if (air == null || air.length == 0) {
@@ -28,6 +36,11 @@ public record HourlyTable(
         if (!hasSunlight(columns)) {
             throw new IllegalArgumentException("neither global irradiance nor both beam and diffuse");
         }
+    }
+
+    /** With nothing filled or changed. */
+    public HourlyTable(Site site, LocalDateTime start, Stamp stamp, Map<Quantity, double[]> columns) {
+        this(site, start, stamp, columns, new BitSet(), List.of());
     }
 
     /** How many hours. */

@@ -24,8 +24,6 @@ final class MadeSunlight {
     /** No day is clearer than this at sea level. */
     private static final double CLEAREST_DAY = 0.80;
 
-    private static final double CLEAREST_HOUR = 0.85;
-
     private final Normals normals;
     private final SunHour[] sun;
     private final double[] dayOrder;
@@ -146,7 +144,9 @@ final class MadeSunlight {
                 if (hour.sunlitFraction() > 0 && hour.cosZenith() > 0 && k > 0) {
                     double raw = HourlyClearness.mean(k, hour.cosZenith())
                             + value * HourlyClearness.deviation(k, hour.cosZenith());
-                    limit[h] = Math.max(k, HourlyClearness.clearLimit(h + 0.5 + solarShiftH()));
+                    limit[h] = Math.min(
+                            HourlyClearness.clearLimit(h + 0.5 + solarShiftH()),
+                            HourlyClearness.clearSky(hour.zenithDeg()));
                     clearness[h] = Math.max(0.2 * k, Math.min(limit[h], raw));
                 }
             }
@@ -159,7 +159,7 @@ final class MadeSunlight {
         return normals.site().longitudeDeg() / 15 - normals.site().utcOffsetH();
     }
 
-    /** Scales the hours of a day to its sum, first under the clear limit and, where that is too low, above it. */
+    /** Scales the hours of a day to its sum, under the clear limit, which is lifted where it is too low. */
     private void fitDay(int day, double[] clearness, double[] limit) {
         double wanted = dayClearness[day] * dayExtraterrestrialWh[day];
         for (int pass = 0; pass < 60 && wanted > 0; pass++) {
@@ -168,7 +168,7 @@ final class MadeSunlight {
                 sum += clearness[h] * horizontalWPerM2[24 * day + h];
             }
             for (int h = 0; h < 24; h++) {
-                double ceiling = pass < 20 ? limit[h] : CLEAREST_HOUR;
+                double ceiling = limit[h] * (1 + 0.02 * Math.max(0, pass - 20));
                 clearness[h] = Math.min(ceiling, clearness[h] * wanted / sum);
             }
         }

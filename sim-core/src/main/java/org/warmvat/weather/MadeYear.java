@@ -2,7 +2,6 @@ package org.warmvat.weather;
 
 import java.time.LocalDateTime;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -46,7 +45,7 @@ public final class MadeYear {
         columns.put(Quantity.GLOBAL, global);
         columns.put(Quantity.BEAM, beam);
         columns.put(Quantity.DIFFUSE, diffuse);
-        return new HourlyTable(normals.site(), START, Stamp.HOUR_END, columns, List.of());
+        return new HourlyTable(normals.site(), START, Stamp.HOUR_END, columns);
     }
 
     /** One line for the head of a file on where such a year comes from. */

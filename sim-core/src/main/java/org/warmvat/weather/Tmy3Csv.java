@@ -53,7 +53,7 @@ final class Tmy3Csv {
         faults.refuseIfAny();
         Calendar.Placed placed = new Calendar(rows, Stamp.HOUR_END, faults).place(true, notes);
         GapFilling filling = new GapFilling(rows, placed, site, faults, notes);
-        return new HourlyTable(site, Clock.moment(placed.startMinute()), Stamp.HOUR_END, filling.columns(), notes);
+        return filling.table(Stamp.HOUR_END);
     }
 
     private Site site(CsvRecord first) throws WeatherRefused {

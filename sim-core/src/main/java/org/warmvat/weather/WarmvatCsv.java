@@ -36,8 +36,7 @@ final class WarmvatCsv {
         faults.refuseIfAny();
         Calendar.Placed placed = new Calendar(rows, header.stamp(), faults).place(false, notes);
         GapFilling filling = new GapFilling(rows, placed, header.site(), faults, notes);
-        return new HourlyTable(
-                header.site(), Clock.moment(placed.startMinute()), header.stamp(), filling.columns(), notes);
+        return filling.table(header.stamp());
     }
 
     /** What each column holds; empty for the time. */

@@ -86,7 +86,7 @@ class Tmy3CsvTest {
         assertEquals(
                 List.of(
                         "typical.csv line 4: air_c \"-200\", expected -90 to 60",
-                        "typical.csv line 4: cloud_fraction \"17\", expected 0 to 1 (a fraction: is this percent?)",
+                        "typical.csv line 4: cloud_fraction \"17\", expected 0 to 1 (a fraction: is this percent, tenths or eighths?)",
                         "typical.csv line 5: date and time \"01-01-1980,03:00\", expected like 01/31/1988,14:00",
                         "typical.csv line 6: 9 cells, expected 13 as in line 2"),
                 assertThrows(WeatherRefused.class, () -> read(broken)).faults());

@@ -173,8 +173,8 @@ class WarmvatCsvTest {
         assertEquals(
                 List.of(
                         "year.csv line 9: wind_m_s \"-3.2\", expected 0 to 60",
-                        "year.csv line 10: global_w_m2 \"2000\", expected -20 to 1600",
-                        "year.csv line 10: relative_humidity \"85\", expected 0 to 1 (a fraction: is this percent?)",
+                        "year.csv line 10: global_w_m2 \"2000\", expected -20 to 1600 (is this kJ/m2?)",
+                        "year.csv line 10: relative_humidity \"85\", expected 0 to 1 (a fraction: is this percent, tenths or eighths?)",
                         "year.csv line 11: air_c \"1,5\", expected a number with a decimal point or nothing",
                         "year.csv line 12: air_c \"NaN\", expected a number with a decimal point or nothing",
                         "year.csv line 13: 4 cells, expected 5 as in the line of column names",
