@@ -9,26 +9,26 @@ import org.warmvat.network.State;
 final class FastIntegration {
 
     /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 2e-5;
+    private static final double SLURRY_TOLERANCE_K = 1e-4;
 
     /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 0.01;
+    private static final double CIRCUIT_TOLERANCE_K = 0.004;
 
-    /** A switching is placed to within this of its threshold, K. */
-    private static final double THRESHOLD_K = 1e-5;
+    /** A switching is placed to within this, s. */
+    private static final double PLACED_WITHIN_S = 0.05;
 
     private static final double SHORTEST_STEP_S = 1e-3;
     private static final double AFTER_SWITCH_S = 60;
     private static final double MOST_GROWTH = 4;
     private static final double LEAST_SHRINKING = 0.15;
     private static final double CAUTION = 0.9;
-    private static final int MOST_PLACINGS = 30;
 
     private final State state;
     private final HourRecord record;
     private final Network network;
     private final Switchboard switchboard;
     private final FastWatches watches;
+    private final StepCubic cubic;
     private final TreeStep step;
     private final int[] steered;
     private final double[] toleranceK;
@@ -45,7 +45,8 @@ final class FastIntegration {
         steered = IntStream.range(0, network.nodes().size())
                 .filter(i -> !network.nodes().get(i).startsSteady())
                 .toArray();
-        watches = new FastWatches(network, record, steered);
+        cubic = new StepCubic(step, steered, state);
+        watches = new FastWatches(network, record, cubic);
         toleranceK = IntStream.of(steered)
                 .mapToDouble(i -> i == 0 ? SLURRY_TOLERANCE_K : CIRCUIT_TOLERANCE_K)
                 .toArray();
@@ -69,20 +70,28 @@ final class FastIntegration {
         double left = endS - timeS;
         double stepS = accurateStepS(timeS, left);
         double nowS = stepS == left ? endS : timeS + stepS;
-        if (furthest(nowS) < 0) {
-            accept(timeS, stepS, nowS);
-            step.advance();
-            return nowS;
+        boolean switches = furthest(nowS, step.result()) >= 0;
+        if (switches) {
+            stepS = place(timeS, stepS);
+            nowS = stepS == left ? endS : timeS + stepS;
+            double margin = furthest(nowS, step.result());
+            switches = margin >= -placedWithinK(timeS, stepS, margin);
         }
-        stepS = place(timeS, stepS, nowS);
-        nowS = stepS == left ? endS : timeS + stepS;
         accept(timeS, stepS, nowS);
+        if (switches) {
+            moveSwitches(nowS);
+        } else {
+            step.advance();
+        }
+        return nowS;
+    }
+
+    private void moveSwitches(double nowS) {
         switchboard.move(mostEager, state, record);
         switchboard.settle(nowS, state, record);
         watches.begin(nowS, state);
         step.restart();
         usualStepS = Math.min(usualStepS, AFTER_SWITCH_S);
-        return nowS;
     }
 
     /** Tries steps until one is accurate enough; suggests the next. */
@@ -109,11 +118,11 @@ final class FastIntegration {
         return error;
     }
 
-    /** Largest margin of any switch at the end of the step just tried; notes whose it is. */
-    private double furthest(double timeS) {
+    /** Largest margin of any switch at a state; notes whose it is. */
+    private double furthest(double timeS, State at) {
         double furthest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < switchboard.size(); i++) {
-            double margin = switchboard.margin(i, timeS, step.result());
+            double margin = switchboard.margin(i, timeS, at);
             if (margin > furthest) {
                 furthest = margin;
                 mostEager = i;
@@ -123,47 +132,45 @@ final class FastIntegration {
     }
 
     /**
-     * Finds the step that ends at the first switching, by false position on the largest margin; the step of that length is the
-     * last one tried.
+     * Shortens the step just tried, in which a switch moves, until it ends at the first switching or shortly before it. The
+     * crossing is sought on the cubic of the step that overshot, which costs no stage, and then stepped to.
      */
-    private double place(double timeS, double stepS, double nowS) {
-        double lowS = 0;
-        double low = furthestNow(timeS);
-        double highS = stepS;
-        double high = furthest(nowS);
-        for (int round = 0; round < MOST_PLACINGS && highS - lowS > SHORTEST_STEP_S; round++) {
-            double share = Math.max(0.02, Math.min(0.98, low / (low - high)));
-            double tryS = lowS + share * (highS - lowS);
-            step.attempt(timeS, tryS, state);
-            double margin = furthest(timeS + tryS);
-            if (Math.abs(margin) <= THRESHOLD_K) {
-                return tryS;
-            }
-            if (margin < 0) {
-                lowS = tryS;
-                low = margin;
-                high /= 2;
-            } else {
-                highS = tryS;
-                high = margin;
-                low /= 2;
-            }
-        }
-        step.attempt(timeS, highS, state);
-        furthest(timeS + highS);
-        return highS;
+    private double place(double timeS, double overshotS) {
+        double stepS = overshotS;
+        double margin;
+        do {
+            stepS = crossingS(timeS, stepS);
+            step.attempt(timeS, stepS, state);
+            margin = furthest(timeS + stepS, step.result());
+        } while (margin > placedWithinK(timeS, stepS, margin) && stepS > SHORTEST_STEP_S);
+        return stepS;
     }
 
-    private double furthestNow(double timeS) {
-        double furthest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < switchboard.size(); i++) {
-            furthest = Math.max(furthest, switchboard.margin(i, timeS, state));
+    /** First zero of the largest margin on the cubic of the step just tried, s after its beginning. */
+    private double crossingS(double timeS, double stepS) {
+        double low = 0;
+        double high = 1;
+        while ((high - low) * stepS > 0.1 * PLACED_WITHIN_S) {
+            double middle = 0.5 * (low + high);
+            if (furthest(timeS + middle * stepS, cubic.at(middle, stepS, state)) < 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
         }
-        return furthest;
+        return high * stepS;
+    }
+
+    /** What the largest margin gains in {@link #PLACED_WITHIN_S} at the end of the step just tried, K. */
+    private double placedWithinK(double timeS, double stepS, double margin) {
+        double share = 1 - Math.min(0.5, PLACED_WITHIN_S / stepS);
+        int mover = mostEager;
+        double before = switchboard.margin(mover, timeS + share * stepS, cubic.at(share, stepS, state));
+        return Math.abs(margin - before) + 1e-9;
     }
 
     private void accept(double timeS, double stepS, double nowS) {
-        watches.overStep(timeS, stepS, nowS, state, step);
+        watches.overStep(timeS, stepS, nowS, state, step.result());
         step.addMeters(stepS, record.meters());
         state.set(step.result());
     }

@@ -13,16 +13,14 @@ final class FastWatches {
     private final Watch[] conditions;
     private final HourRecord record;
     private final double[] before;
-    private final int[] steered;
-    private final State between;
+    private final StepCubic cubic;
 
-    FastWatches(Network network, HourRecord record, int[] steered) {
+    FastWatches(Network network, HourRecord record, StepCubic cubic) {
         conditions =
                 network.watches().stream().map(Network.NamedWatch::condition).toArray(Watch[]::new);
         this.record = record;
-        this.steered = steered.clone();
+        this.cubic = cubic;
         before = new double[conditions.length];
-        between = network.initialState();
     }
 
     /** Looks at the state after a jump or switching. */
@@ -35,13 +33,12 @@ final class FastWatches {
     }
 
     /** Counts a step about to be accepted. */
-    void overStep(double timeS, double stepS, double nowS, State from, TreeStep step) {
-        State to = step.result();
+    void overStep(double timeS, double stepS, double nowS, State from, State to) {
         record.seeSlurry(to.nodeC(0));
         for (int i = 0; i < conditions.length; i++) {
             double after = conditions[i].margin(nowS, to);
             if (before[i] > 0 != after > 0) {
-                double crossingS = crossingS(i, timeS, stepS, from, step);
+                double crossingS = crossingS(i, timeS, stepS, from);
                 record.addWatch(i, before[i] > 0 ? crossingS : stepS - crossingS);
             } else if (after > 0) {
                 record.addWatch(i, stepS);
@@ -51,13 +48,12 @@ final class FastWatches {
         }
     }
 
-    private double crossingS(int index, double timeS, double stepS, State from, TreeStep step) {
+    private double crossingS(int index, double timeS, double stepS, State from) {
         double lowS = 0;
         double highS = stepS;
-        between.set(from);
         while (highS - lowS > CROSSING_S) {
             double middleS = 0.5 * (lowS + highS);
-            interpolate(middleS / stepS, stepS, from, step);
+            State between = cubic.at(middleS / stepS, stepS, from);
             if (conditions[index].margin(timeS + middleS, between) > 0 == before[index] > 0) {
                 lowS = middleS;
             } else {
@@ -65,17 +61,5 @@ final class FastWatches {
             }
         }
         return 0.5 * (lowS + highS);
-    }
-
-    /** The cubic through temperatures and rates at both ends of the step, for slurry and circuits. */
-    private void interpolate(double share, double stepS, State from, TreeStep step) {
-        double rest = 1 - share;
-        for (int node : steered) {
-            double start = from.nodeC(node);
-            double end = step.result().nodeC(node);
-            double bend = rest * (step.rateKPerS(0, node) * stepS - (end - start))
-                    - share * (step.rateKPerS(Tableau.STAGES - 1, node) * stepS - (end - start));
-            between.setNodeC(node, rest * start + share * end + share * rest * bend);
-        }
     }
 }
