@@ -72,7 +72,14 @@ record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalI
 
     /** The starting state at the start of an hour: slurry at the set-point, envelope steady, collector at the air's temperature. */
     State start(Weather weather, int hour) {
+        return start(weather, hour, network.nodes().get(slurry).initialC());
+    }
+
+    /** The same at another slurry temperature, the backup's water being as warm. */
+    State start(Weather weather, int hour, double slurryC) {
         State state = network.initialState();
+        state.setNodeC(slurry, slurryC);
+        backupWater.ifPresent(node -> state.setNodeC(node, slurryC));
         collector.ifPresent(node -> state.setNodeC(node, weather.airC().at(hour * Hours.HOUR_S)));
         SteadyStart.settle(network, state, hour);
         return state;

@@ -3,14 +3,11 @@ package org.warmvat.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
-import org.warmvat.heating.CollectorSun;
-import org.warmvat.network.State;
 import org.warmvat.result.BoughtEnergy;
 import org.warmvat.result.Location;
 import org.warmvat.result.Marks;
@@ -37,20 +34,24 @@ public final class YearStudy {
      * @throws org.warmvat.engine.EngineFailure when the run cannot be completed
      */
     public static RunResult run(Design design, Weather file, Engine engine, HourSink progress) throws StudyRefused {
-        StudyRefused.check(design, file);
-        Weather weather = SiteConventions.applied(design, file);
-        TankNetwork tank = TankNetwork.of(design, weather, sun(design, weather));
-        int runInDays = runInDays(design, weather);
-        State state = runIn(tank, weather, engine, runInDays);
-        HourLog log = new HourLog(tank, state, 0, weather.hours(), progress);
-        engine.run(tank.network(), state, new Hours(0, weather.hours()), log);
-        return result(design, weather, engine, runInDays, log);
+        return run(design, new Runner(file, engine), progress);
     }
 
-    private static Optional<CollectorSun> sun(Design design, Weather weather) {
-        return design.solar()
-                .map(solar -> new CollectorSun(
-                        weather, solar.collector(), design.site().ground().reflectance()));
+    /**
+     * Runs a design through the weather of a runner that serves other designs too.
+     *
+     * @param design the design
+     * @param runner weather and engine
+     * @param progress told of each hour of the run; false ends it
+     * @throws StudyRefused when design and weather do not go together
+     */
+    public static RunResult run(Design design, Runner runner, HourSink progress) throws StudyRefused {
+        StudyRefused.check(design, runner.file());
+        Weather weather = runner.weather(design);
+        TankRun run = runner.runIn(design);
+        HourLog log = new HourLog(run.tank(), run.state(), 0, weather.hours(), progress);
+        run.over(new Hours(0, weather.hours()), log);
+        return result(design, weather, runner.engine(), runInDays(design, weather), log);
     }
 
     /** Whole days of run-in: from the thermal time constant, but no longer than the file. */
@@ -59,15 +60,6 @@ public final class YearStudy {
                 .totalWPerK();
         int days = design.runIn().daysFor(design.contentsHeatCapacityJPerK() / ua);
         return Math.min(days, weather.hours() / HOURS_PER_DAY);
-    }
-
-    /** Runs in over the file's last days where it is a whole year, else over its first; the clock then goes back. */
-    private static State runIn(TankNetwork tank, Weather weather, Engine engine, int days) {
-        int hours = days * HOURS_PER_DAY;
-        int first = weather.isWholeYear() ? weather.hours() - hours : 0;
-        State state = tank.start(weather, first < weather.hours() ? first : 0);
-        engine.run(tank.network(), state, new Hours(first, first + hours), HourSink.IGNORE);
-        return state;
     }
 
     private static RunResult result(Design design, Weather weather, Engine engine, int runInDays, HourLog log) {

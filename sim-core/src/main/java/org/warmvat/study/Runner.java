@@ -1,0 +1,117 @@
+package org.warmvat.study;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.warmvat.design.AssumedWeather;
+import org.warmvat.design.Collector;
+import org.warmvat.design.Design;
+import org.warmvat.design.Plane;
+import org.warmvat.design.Sky;
+import org.warmvat.design.SolarCircuit;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.HourSink;
+import org.warmvat.engine.Hours;
+import org.warmvat.heating.CollectorSun;
+import org.warmvat.weather.Weather;
+
+/**
+ * Starts any number of tanks in one weather file. What depends on the weather alone, such as the sun on a collector's plane, is
+ * prepared once and shared. For any number of threads; each run belongs to one.
+ */
+public final class Runner {
+
+    private static final int HOURS_PER_DAY = 24;
+
+    private final Weather file;
+    private final Engine engine;
+    private final Map<Taken, Weather> weathers = new ConcurrentHashMap<>();
+    private final Map<Lit, CollectorSun> suns = new ConcurrentHashMap<>();
+
+    /** How a design wants its weather taken. */
+    private record Taken(AssumedWeather absent, Sky sky) {}
+
+    /** What the sun on a collector depends on besides the file. */
+    private record Lit(
+            Taken taken, Plane plane, double eta0, Collector.Incidence incidence, double groundReflectance) {}
+
+    /**
+     * A runner.
+     *
+     * @param file the hourly weather
+     * @param engine what integrates
+     */
+    public Runner(Weather file, Engine engine) {
+        this.file = file;
+        this.engine = engine;
+    }
+
+    /** The weather file as it was read. */
+    public Weather file() {
+        return file;
+    }
+
+    /** What integrates. */
+    public Engine engine() {
+        return engine;
+    }
+
+    /** The weather as a design wants it taken. */
+    public Weather weather(Design design) {
+        return weathers.computeIfAbsent(taken(design), key -> SiteConventions.applied(design, file));
+    }
+
+    /** A tank in its starting state at the beginning of an hour: at the set-point, its envelope steady. */
+    public TankRun start(Design design, int hour) {
+        return start(design, hour, design.control().setpointC());
+    }
+
+    /**
+     * A tank that starts at some slurry temperature, its envelope steady and its backup water as warm as the slurry.
+     *
+     * @param design the design; it must go with the weather, see {@link StudyRefused#check}
+     * @param hour index of the weather hour at whose beginning it starts
+     * @param slurryC slurry temperature, °C
+     */
+    public TankRun start(Design design, int hour, double slurryC) {
+        Weather weather = weather(design);
+        TankNetwork tank = TankNetwork.of(design, weather, sun(design, weather));
+        return new TankRun(tank, tank.start(weather, hour, slurryC), engine);
+    }
+
+    /** A tank at the beginning of the file's first hour after its run-in (model section 10, year). */
+    public TankRun runIn(Design design) {
+        Weather weather = weather(design);
+        int hours = YearStudy.runInDays(design, weather) * HOURS_PER_DAY;
+        int first = weather.isWholeYear() ? weather.hours() - hours : 0;
+        TankRun run = start(design, first < weather.hours() ? first : 0);
+        run.over(new Hours(first, first + hours), HourSink.IGNORE);
+        return run;
+    }
+
+    /** The sun on a design's collector; none without a solar circuit. */
+    Optional<CollectorSun> sun(Design design, Weather weather) {
+        return design.solar().map(solar -> suns.computeIfAbsent(lit(design, solar), key -> prepared(design, weather)));
+    }
+
+    private static CollectorSun prepared(Design design, Weather weather) {
+        return new CollectorSun(
+                weather,
+                design.solar().orElseThrow().collector(),
+                design.site().ground().reflectance());
+    }
+
+    private static Taken taken(Design design) {
+        return new Taken(design.site().assumedWeather(), design.site().sky());
+    }
+
+    private static Lit lit(Design design, SolarCircuit solar) {
+        Collector collector = solar.collector();
+        return new Lit(
+                taken(design),
+                collector.plane(),
+                collector.eta0(),
+                collector.incidence(),
+                design.site().ground().reflectance());
+    }
+}

@@ -1,0 +1,91 @@
+package org.warmvat.study;
+
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.HourSink;
+import org.warmvat.engine.Hours;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+
+/** A tank under way: its network and its present state. For one thread. */
+public final class TankRun {
+
+    private final TankNetwork tank;
+    private final State state;
+    private final Engine engine;
+
+    TankRun(TankNetwork tank, State state, Engine engine) {
+        this.tank = tank;
+        this.state = state;
+        this.engine = engine;
+    }
+
+    /**
+     * Goes on over some weather hours from the present state; the clock may be set back.
+     *
+     * @param hours the hours
+     * @param sink receives each hour and may end the run early
+     */
+    public void over(Hours hours, HourSink sink) {
+        engine.run(tank.network(), state, hours, sink);
+    }
+
+    /** Slurry temperature now, °C. */
+    public double slurryC() {
+        return state.nodeC(tank.slurry());
+    }
+
+    /** Index of a meter by its name; -1 when the design has none such. */
+    public int meter(String name) {
+        return tank.network().meters().indexOf(name);
+    }
+
+    /** Index of a watch by its name; -1 when the design has none such. */
+    public int watch(String name) {
+        for (int i = 0; i < tank.network().watches().size(); i++) {
+            if (tank.network().watches().get(i).name().equals(name)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    TankNetwork tank() {
+        return tank;
+    }
+
+    /** The present state; the run's own. */
+    State state() {
+        return state;
+    }
+
+    /**
+     * Takes over the state of another tank: every node, stock and switch that both have by the same name. A switch that only
+     * this one has is off.
+     */
+    void takeOver(Network otherNetwork, State other) {
+        Network own = tank.network();
+        for (int node = 0; node < own.nodes().size(); node++) {
+            String name = own.nodes().get(node).name();
+            for (int i = 0; i < otherNetwork.nodes().size(); i++) {
+                if (otherNetwork.nodes().get(i).name().equals(name)) {
+                    state.setNodeC(node, other.nodeC(i));
+                }
+            }
+        }
+        for (int stock = 0; stock < own.stocks().size(); stock++) {
+            state.setStock(stock, other.stock(stock));
+        }
+        for (int one = 0; one < own.switches().size(); one++) {
+            state.setOn(one, wasOn(own.switches().get(one).name(), otherNetwork, other));
+        }
+    }
+
+    private static boolean wasOn(String name, Network network, State state) {
+        for (int i = 0; i < network.switches().size(); i++) {
+            if (network.switches().get(i).name().equals(name)) {
+                return state.isOn(i);
+            }
+        }
+        return false;
+    }
+}
