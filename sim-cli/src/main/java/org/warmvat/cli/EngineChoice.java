@@ -4,12 +4,20 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.warmvat.engine.Engine;
+import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.ReferenceEngine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Engines by the name they have on the command line. */
 enum EngineChoice {
+    /** The engine for everyday use. */
+    FAST {
+        @Override
+        Engine engine() {
+            return new FastEngine();
+        }
+    },
     /** The engine to be trusted. */
     REFERENCE {
         @Override

@@ -18,6 +18,7 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.JFreeChart;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
 /** Turns drawings into bytes. */
 final class Rendering {
@@ -64,7 +65,9 @@ final class Rendering {
         draw(drawing, g2);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (Writer out = new OutputStreamWriter(bytes, StandardCharsets.UTF_8)) {
-            g2.stream(out, true);
+            Element root = g2.getRoot();
+            root.setAttributeNS(null, "viewBox", "0 0 " + WIDTH_PX + " " + drawing.heightPx());
+            g2.stream(root, out, true, false);
         }
         return bytes.toByteArray();
     }

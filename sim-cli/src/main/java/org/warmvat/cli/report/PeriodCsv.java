@@ -2,7 +2,9 @@ package org.warmvat.cli.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,12 +22,15 @@ final class PeriodCsv {
 
     static byte[] of(String labelColumn, List<Period> periods, Marks marks) {
         StringWriter text = new StringWriter(periods.size() * 1024);
-        CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text);
-        List<String> header = new ArrayList<>(List.of(labelColumn));
-        Figures.ALL.forEach(figure -> header.add(figure.column()));
-        csv.writeRecord(header);
-        for (Period period : periods) {
-            csv.writeRecord(row(period, marks));
+        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
+            List<String> header = new ArrayList<>(List.of(labelColumn));
+            Figures.ALL.forEach(figure -> header.add(figure.column()));
+            csv.writeRecord(header);
+            for (Period period : periods) {
+                csv.writeRecord(row(period, marks));
+            }
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("writing to memory failed", impossible);
         }
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }

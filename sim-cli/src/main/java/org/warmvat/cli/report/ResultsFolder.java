@@ -55,12 +55,19 @@ public final class ResultsFolder {
         if (Files.exists(target) && !Files.isDirectory(target)) {
             throw new ResultsRefused(place + ": is a file, expected a folder or a new name");
         }
-        if (!Files.isDirectory(parent)) {
-            throw new ResultsRefused(place + ": there is no folder " + parent + " to put it into");
+        Path existing = nearestExisting(parent);
+        if (!Files.isDirectory(existing) || !Files.isWritable(existing)) {
+            throw new ResultsRefused(place + ": " + existing + " is no folder that may be written to");
         }
-        if (!Files.isWritable(parent)) {
-            throw new ResultsRefused(place + ": the folder " + parent + " may not be written to");
+    }
+
+    /** The folder itself or the nearest above it that is there; the missing ones are made when results are written. */
+    private static Path nearestExisting(Path folder) {
+        Path at = folder;
+        while (!Files.exists(at)) {
+            at = at.getParent();
         }
+        return at;
     }
 
     private static void refuseStrangers(Path place, Iterable<Path> entries, boolean replace, Set<String> own)

@@ -25,6 +25,7 @@ final class UnfinishedFolder {
     static UnfinishedFolder beside(Path target) throws IOException {
         String name = "." + target.getFileName() + "." + ProcessHandle.current().pid();
         Path folder = target.resolveSibling(name + ".unfinished");
+        Files.createDirectories(target.getParent());
         Files.createDirectory(folder);
         return new UnfinishedFolder(folder, target.resolveSibling(name + ".replaced"));
     }
