@@ -25,7 +25,8 @@ class CheckCommandTest {
     void theDemonstrationIsSaidToBeInvented() {
         assertEquals(0, program.run("check"));
         assertTrue(
-                program.out().contains("\nNo design was given: this is the built-in demonstration, an invented tank.\n"),
+                program.out()
+                        .contains("\nNo design was given: this is the built-in demonstration, an invented tank.\n"),
                 program.out());
         assertTrue(program.out().contains(": no faults found.\n"));
         assertEquals("", program.err());
@@ -84,8 +85,7 @@ class CheckCommandTest {
     void wrongUse() {
         assertEquals(2, program.run("check", "--cold", "icy"));
         assertEquals(
-                "Invalid value for option '--cold' (C): 'icy' is not a double\nSee warmvat check --help\n",
-                program.err());
+                "Invalid value for option '--cold': 'icy' is not a double\nSee warmvat check --help\n", program.err());
         assertEquals(3, program.run("check", "none.yaml"));
         assertEquals("none.yaml: no such file\n", program.err());
     }

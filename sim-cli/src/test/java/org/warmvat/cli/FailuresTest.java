@@ -26,16 +26,17 @@ class FailuresTest {
     @Test
     void aRunThatCouldNotBeCompletedSaysWhy() {
         assertTold(4, "The run could not be completed: hour 12: no step\n", new EngineFailure("hour 12: no step"));
-        assertTold(4, "The run could not be completed: stopped at hour 3\n", new CancellationException("stopped at hour 3"));
+        assertTold(
+                4,
+                "The run could not be completed: stopped at hour 3\n",
+                new CancellationException("stopped at hour 3"));
     }
 
     @Test
     void resultsThatCouldNotBeWrittenSayWhy() {
         assertTold(4, "The results could not be written: no space left\n", new IOException("no space left"));
         assertTold(
-                4,
-                "The results could not be written: AccessDeniedException /out\n",
-                new AccessDeniedException("/out"));
+                4, "The results could not be written: AccessDeniedException /out\n", new AccessDeniedException("/out"));
     }
 
     @Test
@@ -47,8 +48,9 @@ class FailuresTest {
                 new IllegalStateException("odd"));
         String traced = told(1, new IllegalStateException("odd"), "check", "--trace");
         assertTrue(
-                traced.startsWith("warmvat broke down, which is a fault of the program: java.lang.IllegalStateException: odd\n"
-                        + "java.lang.IllegalStateException: odd\n\tat org.warmvat.cli.FailuresTest"),
+                traced.startsWith(
+                        "warmvat broke down, which is a fault of the program: java.lang.IllegalStateException: odd\n"
+                                + "java.lang.IllegalStateException: odd\n\tat org.warmvat.cli.FailuresTest"),
                 traced);
     }
 

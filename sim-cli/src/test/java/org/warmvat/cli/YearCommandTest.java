@@ -78,8 +78,7 @@ class YearCommandTest {
         year(design(), weather(24), "--out", first.toString());
         year(design(), weather(24), "--out", second.toString());
         for (String name : names(first)) {
-            assertArrayEquals(
-                    Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
+            assertArrayEquals(Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
         }
         assertEquals(names(first), names(second));
     }
@@ -114,7 +113,8 @@ class YearCommandTest {
     @Test
     void faultsOfBothFilesComeTogetherAndNothingIsWritten() throws IOException {
         Path design = Files.writeString(folder.resolve("bad.yaml"), DESIGN.replace("rated_w: 500", "rated_w: -5"));
-        Path weather = Files.writeString(folder.resolve("bad.csv"), weatherText(24).replace("T05:00,4.0", "T05:00,warm"));
+        Path weather =
+                Files.writeString(folder.resolve("bad.csv"), weatherText(24).replace("T05:00,4.0", "T05:00,warm"));
         Path out = folder.resolve("out");
         assertEquals(3, year(design.toString(), weather.toString(), "--out", out.toString()));
         List<String> faults = program.err().lines().toList();
@@ -137,7 +137,8 @@ class YearCommandTest {
 
     @Test
     void designAndWeatherThatDoNotGoTogetherAreRefused() throws IOException {
-        Path design = Files.writeString(folder.resolve("d.yaml"), DESIGN.replace("stands_on: legs", "stands_on: ground"));
+        Path design =
+                Files.writeString(folder.resolve("d.yaml"), DESIGN.replace("stands_on: legs", "stands_on: ground"));
         Path out = folder.resolve("out");
         assertEquals(3, year(design.toString(), weather(24), "--out", out.toString()));
         assertEquals(
@@ -169,7 +170,8 @@ class YearCommandTest {
     }
 
     private int year(String design, String weather, String... more) {
-        return program.run(Stream.concat(Stream.of("year", design, weather), Stream.of(more)).toArray(String[]::new));
+        return program.run(Stream.concat(Stream.of("year", design, weather), Stream.of(more))
+                .toArray(String[]::new));
     }
 
     private String design() {
@@ -203,8 +205,7 @@ class YearCommandTest {
                 """);
         for (int hour = 1; hour <= hours; hour++) {
             int light = hour % 24 > 9 && hour % 24 < 16 ? 120 : 0;
-            text.append(String.format(
-                    Locale.ROOT, "2025-01-%02dT%02d:00,4.0,%d\n", 1 + hour / 24, hour % 24, light));
+            text.append(String.format(Locale.ROOT, "2025-01-%02dT%02d:00,4.0,%d\n", 1 + hour / 24, hour % 24, light));
         }
         return text.toString();
     }

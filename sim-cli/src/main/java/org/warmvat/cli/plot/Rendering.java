@@ -17,6 +17,7 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.text.TextUtils;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -25,6 +26,11 @@ final class Rendering {
 
     static final int WIDTH_PX = 1000;
     private static final double PNG_SCALE = 1.5;
+
+    static {
+        // turned labels stay text in the SVG instead of becoming outlines
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
+    }
 
     private Rendering() {}
 

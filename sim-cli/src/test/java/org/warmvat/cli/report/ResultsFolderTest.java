@@ -97,7 +97,10 @@ class ResultsFolderTest {
     @Test
     void aFileAboveIsRefused() throws IOException {
         Path file = Files.writeString(parent.resolve("notes"), "x");
-        assertRefused("%s: " + file + " is no folder that may be written to", file.resolve("a").resolve("b"), false);
+        assertRefused(
+                "%s: " + file + " is no folder that may be written to",
+                file.resolve("a").resolve("b"),
+                false);
     }
 
     @Test
