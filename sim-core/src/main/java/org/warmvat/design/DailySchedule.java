@@ -84,7 +84,11 @@ public record DailySchedule(List<Span> spans) {
 
     /** Open time of a day, s. */
     public double openSecondsPerDay() {
-        return spans.stream().mapToDouble(Span::lengthS).sum();
+        double open = 0;
+        for (int i = 0; i < spans.size(); i++) {
+            open += spans.get(i).lengthS();
+        }
+        return open;
     }
 
     /**

@@ -9,7 +9,7 @@ import org.warmvat.network.State;
 final class FastIntegration {
 
     /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 1e-4;
+    private static final double SLURRY_TOLERANCE_K = 2e-4;
 
     /** Error allowed in a step at a circuit, K. */
     private static final double CIRCUIT_TOLERANCE_K = 0.004;

@@ -11,8 +11,8 @@ import org.warmvat.network.State;
  */
 final class TreeStep {
 
-    /** A stage is repeated while a node with a non-linear heat moves more than this from where it was linearised, K. */
-    private static final double LINEAR_WITHIN_K = 0.1;
+    /** A stage is repeated while following the slope of a heat gets more than this wrong, W. */
+    private static final double SLOPE_ERROR_W = 0.05;
 
     private static final int MOST_REPEATS = 8;
 
@@ -180,7 +180,7 @@ final class TreeStep {
             gather(timeS, linearised);
             solveStocks(stage, weights, stepS, implicitS, from);
             solveTree(implicitS);
-        } while (flows.movedFromK(linearised, result) > LINEAR_WITHIN_K && ++repeats < MOST_REPEATS);
+        } while (flows.slopeErrorW(linearised, result) > SLOPE_ERROR_W && ++repeats < MOST_REPEATS);
         double[] rate = heat[stage];
         for (int i = 0; i < nodes; i++) {
             rate[i] = (capacity[i] * result.nodeC(i) - base[i]) / implicitS;
@@ -217,12 +217,12 @@ final class TreeStep {
             right[i] = base[i] * inverse + source[i];
         }
         for (int i = nodes - 1; i >= 1; i--) {
-            double own = diagonal[i] + link[i];
-            double share = link[i] / own;
+            double own = 1 / (diagonal[i] + link[i]);
+            double share = link[i] * own;
             int up = parent[i];
             diagonal[up] += link[i] - link[i] * share;
             right[up] += share * right[i];
-            diagonal[i] = 1 / own;
+            diagonal[i] = own;
         }
         result.setNodeC(0, right[0] / diagonal[0]);
         for (int i = 1; i < nodes; i++) {

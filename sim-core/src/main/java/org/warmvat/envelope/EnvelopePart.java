@@ -43,17 +43,34 @@ public final class EnvelopePart implements Part {
     private final List<Stack> stacks;
     private int hour;
 
-    /** A chain of nodes in the network with its outside face. */
-    private record Stack(LayerChain chain, double innerWPerK, int firstNode, Boundary.Face face, int meter) {
+    /** A chain of nodes in the network with its outside face; conductances are worked out once, they are read often. */
+    private static final class Stack {
+        private final int firstNode;
+        private final double[] linkWPerK;
+        private final double outerHalfKPerW;
+        private final double outerAreaM2;
+        private final Boundary.Face face;
+        private final int meter;
+
+        Stack(LayerChain chain, double innerFilmWPerM2K, int firstNode, Boundary.Face face, int meter) {
+            this.firstNode = firstNode;
+            this.face = face;
+            this.meter = meter;
+            linkWPerK = new double[chain.slices().size()];
+            linkWPerK[0] = chain.innerWPerK(innerFilmWPerM2K);
+            for (int i = 1; i < linkWPerK.length; i++) {
+                linkWPerK[i] = chain.betweenWPerK(i);
+            }
+            outerHalfKPerW = chain.outerHalfKPerW();
+            outerAreaM2 = chain.outerAreaM2();
+        }
 
         void contribute(Flows flows) {
-            flows.link(firstNode, innerWPerK, Flows.UNMETERED);
-            int count = chain.slices().size();
-            for (int i = 1; i < count; i++) {
-                flows.link(firstNode + i, chain.betweenWPerK(i), Flows.UNMETERED);
+            for (int i = 0; i < linkWPerK.length; i++) {
+                flows.link(firstNode + i, linkWPerK[i], Flows.UNMETERED);
             }
-            double outerKPerW = chain.outerHalfKPerW() + 1 / (face.filmWPerM2K() * chain.outerAreaM2());
-            flows.exchange(firstNode + count - 1, 1 / outerKPerW, face.equivalentC(), meter);
+            double outerKPerW = outerHalfKPerW + 1 / (face.filmWPerM2K() * outerAreaM2);
+            flows.exchange(firstNode + linkWPerK.length - 1, 1 / outerKPerW, face.equivalentC(), meter);
         }
     }
 
@@ -99,7 +116,7 @@ public final class EnvelopePart implements Part {
             before = assembly.node(new Network.Node(name, slice.capacityJPerK(), before, guessC, true));
             first = first < 0 ? before : first;
         }
-        return new Stack(chain, chain.innerWPerK(innerFilmWPerM2K), first, face, assembly.meter(name));
+        return new Stack(chain, innerFilmWPerM2K, first, face, assembly.meter(name));
     }
 
     @Override

@@ -35,7 +35,6 @@ public final class GasPart implements Part {
     private static final double DAY_S = 86_400;
     private static final double PA_PER_HPA = 100;
     private static final double J_PER_KJ = 1000;
-    private static final double SLOPE_STEP_K = 0.01;
 
     private final Gas gas;
     private final Surroundings surroundings;
@@ -44,6 +43,7 @@ public final class GasPart implements Part {
     private final double volumeM3;
     private final double dilutionPerSWhileOpen;
     private final double airPumpW;
+    private final double referenceRate;
     private final List<Solids> solids = new ArrayList<>();
     private final int methaneMeter;
     private final int heatMeter;
@@ -70,6 +70,7 @@ public final class GasPart implements Part {
         this.surroundings = surroundings;
         this.feeding = feeding;
         this.slurry = slurry;
+        referenceRate = gas.temperatures().relativeRate(gas.referenceC());
         volumeM3 = design.tank().liquidVolumeM3();
         double openS = design.feed().schedule().openSecondsPerDay();
         dilutionPerSWhileOpen = design.feed().totalKgPerDay() / openS / design.contentsKg();
@@ -105,7 +106,7 @@ public final class GasPart implements Part {
     public void contribute(double timeS, State state, Flows flows) {
         double slurryC = state.nodeC(slurry);
         double methane = 0;
-        double rateFactor = gas.rateFactor(slurryC);
+        double rateFactor = gas.temperatures().relativeRate(slurryC) / referenceRate;
         for (int i = 0; i < solids.size(); i++) {
             Solids one = solids.get(i);
             double rate = one.ratePerS() * rateFactor;
@@ -115,16 +116,8 @@ public final class GasPart implements Part {
         flows.meter(methaneMeter, methane);
         flows.meter(airPumpMeter, airPumpW);
         flows.heat(slurry, methane * gas.reactionHeatKJPerNm3Methane() * J_PER_KJ, reactionMeter);
-        contributeHeat(slurryC, surroundings.airC(timeS), methane / gas.methaneFraction(), flows);
-    }
-
-    private void contributeHeat(double slurryC, double airC, double biogasNm3PerS, Flows flows) {
-        double here = heatJPerNm3(slurryC, airC);
-        double slope = (heatJPerNm3(slurryC + SLOPE_STEP_K, airC) - here) / SLOPE_STEP_K;
-        flows.heat(slurry, -biogasNm3PerS * here, -biogasNm3PerS * slope, heatMeter);
-    }
-
-    private double heatJPerNm3(double slurryC, double airC) {
-        return GasVapour.heatJPerNm3(slurryC, airC, pressurePa, gas.heatCapacityJPerM3K());
+        double heatJPerNm3 =
+                GasVapour.heatJPerNm3(slurryC, surroundings.airC(timeS), pressurePa, gas.heatCapacityJPerM3K());
+        flows.heat(slurry, -methane / gas.methaneFraction() * heatJPerNm3, heatMeter);
     }
 }

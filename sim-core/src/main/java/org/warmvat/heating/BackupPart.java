@@ -177,13 +177,16 @@ public final class BackupPart implements Part {
         public void contribute(double timeS, State state, Flows flows) {
             double waterC = state.nodeC(node);
             if (isCalling(state)) {
-                double share =
-                        (circuit.flow().limitC() - waterC) / circuit.flow().bandK();
+                double bandK = circuit.flow().bandK();
+                double share = (circuit.flow().limitC() - waterC) / bandK;
                 boolean inBand = share > 0 && share < 1;
+                // the corners at both ends of the band: near them a slope must not be followed far
+                boolean nearBand = share > -1 && share < 2;
                 flows.heat(
                         node,
                         backup.ratedW() * Math.max(0, Math.min(1, share)),
-                        inBand ? -backup.ratedW() / circuit.flow().bandK() : 0,
+                        inBand ? -backup.ratedW() / bandK : 0,
+                        nearBand ? backup.ratedW() / (bandK * bandK) : 0,
                         powerMeter);
             }
             flows.exchange(node, circuit.lossUaWPerK(), aroundC(timeS), aroundMeter);

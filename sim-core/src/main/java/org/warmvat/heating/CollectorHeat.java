@@ -40,4 +40,9 @@ public record CollectorHeat(Collector collector) {
     public double quadraticSlopeWPerK(double differenceK) {
         return -2 * collector.areaM2() * collector.a2WPerM2K2() * Math.abs(differenceK);
     }
+
+    /** How fast that slope changes with the temperature, W/K2. */
+    public double quadraticBendWPerK2() {
+        return 2 * collector.areaM2() * collector.a2WPerM2K2();
+    }
 }

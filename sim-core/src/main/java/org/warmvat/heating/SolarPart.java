@@ -147,7 +147,12 @@ public final class SolarPart implements Part {
         double differenceK = state.nodeC(node) - airC;
         flows.heat(node, absorbedW, absorbedMeter);
         flows.exchange(node, collector.linearWPerK() + circuit.loop().pipeUaWPerK(), airC, airMeter);
-        flows.heat(node, collector.quadraticW(differenceK), collector.quadraticSlopeWPerK(differenceK), airMeter);
+        flows.heat(
+                node,
+                collector.quadraticW(differenceK),
+                collector.quadraticSlopeWPerK(differenceK),
+                collector.quadraticBendWPerK2(),
+                airMeter);
         flows.meter(planeMeter, planeWPerM2);
         if (state.isOn(pump)) {
             flows.link(node, coilWPerK(), heatMeter);

@@ -26,6 +26,7 @@ public final class Flows {
     private int[] heatNode = new int[16];
     private double[] heatW = new double[16];
     private double[] heatSlopeWPerK = new double[16];
+    private double[] heatBendWPerK2 = new double[16];
     private int[] heatMeter = new int[16];
     private final double[] meterRate;
 
@@ -80,7 +81,7 @@ public final class Flows {
 
     /** Heat into a node that does not depend on its temperature, W. */
     public void heat(int node, double watts, int meter) {
-        heat(node, watts, 0, meter);
+        heat(node, watts, 0, 0, meter);
     }
 
     /**
@@ -89,15 +90,17 @@ public final class Flows {
      * @param node the node
      * @param watts heat at the present state, W
      * @param slopeWPerK its derivative by the node's temperature, W/K
+     * @param bendWPerK2 about how fast that derivative changes with the temperature, W/K2, 0 or more
      * @param meter meter or {@link #UNMETERED}
      */
-    public void heat(int node, double watts, double slopeWPerK, int meter) {
+    public void heat(int node, double watts, double slopeWPerK, double bendWPerK2, int meter) {
         if (heats == heatNode.length) {
             growHeats();
         }
         heatNode[heats] = node;
         heatW[heats] = watts;
         heatSlopeWPerK[heats] = slopeWPerK;
+        heatBendWPerK2[heats] = bendWPerK2;
         heatMeter[heats++] = meter;
     }
 
@@ -131,6 +134,7 @@ public final class Flows {
         heatNode = Arrays.copyOf(heatNode, size);
         heatW = Arrays.copyOf(heatW, size);
         heatSlopeWPerK = Arrays.copyOf(heatSlopeWPerK, size);
+        heatBendWPerK2 = Arrays.copyOf(heatBendWPerK2, size);
         heatMeter = Arrays.copyOf(heatMeter, size);
     }
 
@@ -195,15 +199,19 @@ public final class Flows {
         }
     }
 
-    /** How far a node with a heat that depends on its temperature lies from where it was contributed, K; the furthest. */
-    public double movedFromK(State contributed, State now) {
-        double moved = 0;
+    /**
+     * What following the slopes from the contributed state to another gets wrong: the largest error of any heat, W, from its
+     * bend.
+     */
+    public double slopeErrorW(State contributed, State now) {
+        double worst = 0;
         for (int i = 0; i < heats; i++) {
-            if (heatSlopeWPerK[i] != 0) {
-                moved = Math.max(moved, Math.abs(now.nodeC(heatNode[i]) - contributed.nodeC(heatNode[i])));
+            if (heatBendWPerK2[i] != 0) {
+                double movedK = now.nodeC(heatNode[i]) - contributed.nodeC(heatNode[i]);
+                worst = Math.max(worst, 0.5 * heatBendWPerK2[i] * movedK * movedK);
             }
         }
-        return moved;
+        return worst;
     }
 
     /** Gain of a stock, per second. */

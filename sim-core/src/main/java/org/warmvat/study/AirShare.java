@@ -29,9 +29,10 @@ final class AirShare {
 
     /** Hours of a span whose share is above the design's warning mark. */
     static int hoursAboveLimit(Design design, double[] share, int from, int to) {
+        double limit = warningShare(design);
         int count = 0;
         for (int hour = from; hour < to && hour < share.length; hour++) {
-            if (share[hour] > warningShare(design)) {
+            if (share[hour] > limit) {
                 count++;
             }
         }

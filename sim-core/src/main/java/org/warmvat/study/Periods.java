@@ -1,11 +1,11 @@
 package org.warmvat.study;
 
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
 import org.warmvat.envelope.EnvelopePart;
@@ -51,22 +51,24 @@ final class Periods {
 
     /** Calendar months in order, those cut by the run's ends in part. */
     List<Period> months() {
-        return cut(DateTimeFormatter.ofPattern("uuuu-MM", Locale.ROOT));
+        return cut(YearMonth::from);
     }
 
     /** Calendar days in order. */
     List<Period> days() {
-        return cut(DateTimeFormatter.ofPattern("uuuu-MM-dd", Locale.ROOT));
+        return cut(LocalDateTime::toLocalDate);
     }
 
-    /** An hour belongs to the day and month in which it starts. */
-    private List<Period> cut(DateTimeFormatter label) {
+    /** An hour belongs to the day and month in which it starts; both print as ISO 8601 has it. */
+    private List<Period> cut(Function<LocalDateTime, Object> label) {
         List<Period> periods = new ArrayList<>();
+        Object open = label.apply(start);
         int from = 0;
         for (int hour = 1; hour <= log.hours(); hour++) {
-            String open = label.format(start.plusHours(from));
-            if (hour == log.hours() || !open.equals(label.format(start.plusHours(hour)))) {
-                periods.add(period(open, from, hour));
+            Object next = label.apply(start.plusHours(hour));
+            if (hour == log.hours() || !open.equals(next)) {
+                periods.add(period(open.toString(), from, hour));
+                open = next;
                 from = hour;
             }
         }
