@@ -1,12 +1,7 @@
 package org.warmvat.cli.input;
 
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.MapperFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -23,13 +18,6 @@ import org.warmvat.design.Design;
  * <p>Immutable; safe to share between threads.
  */
 public final class DesignDocument {
-
-    private static final ObjectMapper MAPPER = JsonMapper.builder()
-            .addModule(new Jdk8Module())
-            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
-            .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
-            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-            .build();
 
     private final String name;
     private final ObjectNode written;
@@ -174,7 +162,7 @@ public final class DesignDocument {
     }
 
     private static DesignFile file(JsonNode filled) {
-        return MAPPER.convertValue(filled, DesignFile.class);
+        return RecordBinder.bind(filled, DesignFile.class);
     }
 
     /** Paths of all numbers this design has, defaults included, in the order of the file's schema. */

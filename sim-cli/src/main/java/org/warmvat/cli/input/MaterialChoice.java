@@ -1,8 +1,6 @@
 package org.warmvat.cli.input;
 
-import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 
 /** A material by its name or by its own numbers. */
 sealed interface MaterialChoice {
@@ -13,10 +11,8 @@ sealed interface MaterialChoice {
     /** Numbers that stand in its place. */
     record Own(MaterialKeys numbers) implements MaterialChoice {}
 
-    @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
+    /** The choice a value stands for: a text is a name, a block its numbers. */
     static MaterialChoice of(JsonNode node) {
-        return node.isTextual()
-                ? new Named(node.textValue())
-                : new Own(new ObjectMapper().convertValue(node, MaterialKeys.class));
+        return node.isTextual() ? new Named(node.textValue()) : new Own(RecordBinder.bind(node, MaterialKeys.class));
     }
 }

@@ -1,6 +1,5 @@
 package org.warmvat.cli.input;
 
-import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.JsonNode;
 import org.warmvat.design.FeedTemperature;
@@ -20,7 +19,7 @@ record TemperatureChoice(FeedTemperature temperature) {
         ROOM
     }
 
-    @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
+    /** The choice a value stands for. */
     static TemperatureChoice of(JsonNode node) {
         if (node.isObject()) {
             return new TemperatureChoice(
