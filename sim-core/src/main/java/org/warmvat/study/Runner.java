@@ -22,6 +22,7 @@ import org.warmvat.weather.Weather;
 public final class Runner {
 
     private static final int HOURS_PER_DAY = 24;
+    private static final int MOST_PREPARED = 32;
 
     private final Weather file;
     private final Engine engine;
@@ -58,6 +59,7 @@ public final class Runner {
 
     /** The weather as a design wants it taken. */
     public Weather weather(Design design) {
+        forgetWhenMany(weathers);
         return weathers.computeIfAbsent(taken(design), key -> SiteConventions.applied(design, file));
     }
 
@@ -91,7 +93,15 @@ public final class Runner {
 
     /** The sun on a design's collector; none without a solar circuit. */
     Optional<CollectorSun> sun(Design design, Weather weather) {
+        forgetWhenMany(suns);
         return design.solar().map(solar -> suns.computeIfAbsent(lit(design, solar), key -> prepared(design, weather)));
+    }
+
+    /** Keeps memory flat where each design of many has its own plane or sky; what is forgotten is only made again. */
+    private static void forgetWhenMany(Map<?, ?> prepared) {
+        if (prepared.size() >= MOST_PREPARED) {
+            prepared.clear();
+        }
     }
 
     private static CollectorSun prepared(Design design, Weather weather) {

@@ -140,7 +140,7 @@ class RefusalsTest {
                         () -> new RunIn(java.util.OptionalInt.empty(), 10, 3, 5)),
                 of(
                         "currency is blank, expected a name",
-                        () -> new Prices(0.3, 0.1, 0.1, "", new Prices.Carbon(0, 0), 2.5)),
+                        () -> new Prices(0.3, 0.1, 0.1, "", new Prices.Carbon(0, 0), 2.5, new Prices.Outlay(0, 0, 15))),
                 of("CO2 of fuel in kg/kWh 6, expected 0 to 5", () -> new Prices.Carbon(0, 6)));
     }
 

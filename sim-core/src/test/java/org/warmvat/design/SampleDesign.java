@@ -96,6 +96,6 @@ final class SampleDesign {
                         new Sky(1, 0.8, 10),
                         new AssumedWeather(3, 0.75, 0.5)),
                 new RunIn(OptionalInt.empty(), 10, 3, 90),
-                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5));
+                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
     }
 }

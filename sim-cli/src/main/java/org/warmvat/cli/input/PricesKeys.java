@@ -36,7 +36,34 @@ record PricesKeys(
 
         @JsonProperty("primary_energy_factor")
         @Key(says = "Weight of electricity in the weighted net energy", least = 0, most = 10, usual = "2.5")
-        double primaryEnergyFactor) {
+        double primaryEnergyFactor,
+
+        @JsonProperty("foam_per_m3")
+        @Key(
+                says = "Price of insulation; the default is rigid foam board in Europe, rounded, from memory",
+                unit = "per m3",
+                least = 0,
+                most = 1000000,
+                usual = "250")
+        double foamPerM3,
+
+        @JsonProperty("collector_per_m2")
+        @Key(
+                says = "Price of solar collector; the default is a flat plate in Europe, rounded, from memory",
+                unit = "per m2",
+                least = 0,
+                most = 1000000,
+                usual = "300")
+        double collectorPerM2,
+
+        @JsonProperty("pays_within_years")
+        @Key(
+                says = "Simple payback beyond which more foam or collector is told not to pay; a convention of ours",
+                unit = "years",
+                least = 0,
+                most = 100,
+                usual = "15")
+        double paysWithinYears) {
 
     Prices prices() {
         return new Prices(
@@ -45,6 +72,7 @@ record PricesKeys(
                 gasWorthPerKwh,
                 currency,
                 new Prices.Carbon(electricityKgCo2PerKwh, fuelKgCo2PerKwh),
-                primaryEnergyFactor);
+                primaryEnergyFactor,
+                new Prices.Outlay(foamPerM3, collectorPerM2, paysWithinYears));
     }
 }
