@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param backup what the backup heater is fed with, empty without one
  * @param hasGas whether gas is computed
  * @param primaryEnergyFactor weight of electricity in the weighted net energy
+ * @param tariff prices and carbon
  */
 public record Marks(
         double setpointC,
@@ -20,7 +21,8 @@ public record Marks(
         boolean hasSolar,
         Optional<BoughtEnergy> backup,
         boolean hasGas,
-        double primaryEnergyFactor) {
+        double primaryEnergyFactor,
+        Tariff tariff) {
 
     /** Whether there is a backup heater. */
     public boolean hasBackup() {

@@ -81,7 +81,8 @@ public final class BriefYear {
 
         private void open(int hour) {
             LocalDateTime from = start.plusHours(hour);
-            LocalDateTime next = from.toLocalDate().withDayOfMonth(1).plusMonths(1).atStartOfDay();
+            LocalDateTime next =
+                    from.toLocalDate().withDayOfMonth(1).plusMonths(1).atStartOfDay();
             // a file may start at half past; the hour that starts in a month belongs to it whole
             nextMonthHour = (int) ((Duration.between(start, next).toMinutes() + 59) / 60);
             label = LABEL.format(from);

@@ -3,12 +3,10 @@ package org.warmvat.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
-import org.warmvat.result.BoughtEnergy;
 import org.warmvat.result.Location;
 import org.warmvat.result.Marks;
 import org.warmvat.result.Period;
@@ -85,17 +83,10 @@ public final class YearStudy {
                 design.control().floorC(),
                 design.tank().liquidVolumeM3(),
                 design.solar().isPresent(),
-                design.backup().map(backup -> bought(backup.source())),
+                Tariffs.bought(design),
                 design.gas().isPresent(),
-                design.prices().primaryEnergyFactor());
-    }
-
-    private static BoughtEnergy bought(BackupSource source) {
-        return switch (source) {
-            case ELECTRIC -> BoughtEnergy.ELECTRICITY;
-            case OWN_GAS -> BoughtEnergy.OWN_GAS;
-            case FUEL -> BoughtEnergy.FUEL;
-        };
+                design.prices().primaryEnergyFactor(),
+                Tariffs.of(design));
     }
 
     private static List<String> assumed(Design design, Weather weather, int runInDays) {

@@ -20,6 +20,7 @@ public final class Answer {
                 new Paragraph("What did the sun give, what the backup?", HeatSentences.of(run, findings, span)),
                 new Paragraph("What did it eat?", ConsumptionSentences.of(run)),
                 new Paragraph("Does it return more than it eats?", NetEnergySentences.of(run)),
+                new Paragraph("What did it cost, and what is the gas worth?", MoneySentences.of(run)),
                 new Paragraph("The worst week", WorstWeekSentences.of(run, findings, span)));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.warmvat.result.BoughtEnergy;
 import org.warmvat.result.Marks;
+import org.warmvat.result.Money;
 import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.result.Warning;
@@ -34,6 +35,7 @@ final class SummaryJson {
         json.writeObjectFieldStart("year");
         figures(run.year());
         json.writeEndObject();
+        money(run);
         months(run.months());
         seasons(findings.seasons());
         extremes(findings);
@@ -92,6 +94,18 @@ final class SummaryJson {
             }
         }
         json.writeEndArray();
+    }
+
+    private void money(RunResult run) throws IOException {
+        Money money = Money.of(run.year(), run.marks().backup(), run.marks().tariff());
+        json.writeObjectFieldStart("money");
+        json.writeStringField("currency", run.marks().tariff().currency());
+        number("backup_cost", money.backupCost());
+        number("electricity_cost", money.electricityCost());
+        number("gas_worth", money.gasWorth());
+        number("balance", money.balance());
+        number("co2_kg", money.co2Kg());
+        json.writeEndObject();
     }
 
     private void months(List<Period> months) throws IOException {

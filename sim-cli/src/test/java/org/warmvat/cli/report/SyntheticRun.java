@@ -21,6 +21,7 @@ import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.result.SlurryTemperature;
 import org.warmvat.result.Stored;
+import org.warmvat.result.Tariff;
 import org.warmvat.result.Warning;
 
 /**
@@ -36,6 +37,7 @@ public final class SyntheticRun {
     private static final double METHANE_NM3_PER_H = 0.045;
     private static final double KWH_PER_NM3 = 35.8 / 3.6;
     private static final double HOUR_KWH_PER_W = 1e-3;
+    private static final Tariff TARIFF = new Tariff("EUR", 0.30, 0.09, 0.09, 0.25, 0.20);
 
     /**
      * What the run is like.
@@ -221,7 +223,7 @@ public final class SyntheticRun {
     }
 
     private Marks marks() {
-        return new Marks(SETPOINT_C, FLOOR_C, 0.9, with.solar(), with.backup(), gasScale > 0, 2.5);
+        return new Marks(SETPOINT_C, FLOOR_C, 0.9, with.solar(), with.backup(), gasScale > 0, 2.5, TARIFF);
     }
 
     private Hourly hourly() {

@@ -1,0 +1,47 @@
+package org.warmvat.cli.report;
+
+import java.util.List;
+import org.warmvat.result.BoughtEnergy;
+import org.warmvat.result.Money;
+import org.warmvat.result.RunResult;
+
+/** Cost, worth and carbon of a run in words. */
+final class MoneySentences {
+
+    private MoneySentences() {}
+
+    static List<String> of(RunResult run) {
+        String currency = run.marks().tariff().currency();
+        Money money = Money.of(run.year(), run.marks().backup(), run.marks().tariff());
+        return List.of(
+                costs(run, money, currency),
+                worth(run, money, currency),
+                "What was bought stands for " + Words.number(money.co2Kg()) + " kg of CO2.",
+                "The prices are those of the design; building, labour and upkeep are left out, and this is no advice to"
+                        + " invest.");
+    }
+
+    private static String costs(RunResult run, Money money, String currency) {
+        String machinery = "electricity of the machinery " + sum(money.electricityCost(), currency);
+        return run.marks().hasBackup()
+                ? "Energy for the backup costs " + sum(money.backupCost(), currency) + ", " + machinery + ": together "
+                        + sum(money.cost(), currency) + "."
+                : "The " + machinery.replace("machinery ", "machinery costs ") + ".";
+    }
+
+    private static String worth(RunResult run, Money money, String currency) {
+        boolean ownGas =
+                run.marks().backup().filter(BoughtEnergy.OWN_GAS::equals).isPresent();
+        String gas = run.marks().hasGas()
+                ? "The gas" + (ownGas ? " left after heating the tank" : "") + " is worth "
+                        + sum(money.gasWorth(), currency)
+                : "No gas is computed";
+        double balance = money.balance();
+        String sign = balance > 0 ? "a gain of " : balance < 0 ? "a loss of " : "";
+        return gas + ", which leaves " + sign + sum(Math.abs(balance), currency) + ".";
+    }
+
+    private static String sum(double value, String currency) {
+        return Words.fixed(value, 2) + " " + currency;
+    }
+}
