@@ -64,7 +64,7 @@ final class YearCommand implements Callable<Integer> {
     @Option(
             names = "--engine",
             paramLabel = "NAME",
-            defaultValue = "reference",
+            defaultValue = "fast",
             converter = EngineChoice.Converter.class,
             description = "Which engine integrates: ${COMPLETION-CANDIDATES} (${DEFAULT-VALUE}).")
     private EngineChoice engine;
