@@ -21,10 +21,21 @@ public record MonthSummary(
         double windMPerS,
         double relativeHumidityFraction,
         Hours hours) {
-    /** Mean, least and most. */
+    /**
+     * How a quantity spread over the hours of a month.
+     *
+     * @param mean mean of the hours
+     * @param least least of the hours
+     * @param most largest of the hours
+     */
     public record Spread(double mean, double least, double most) {}
 
-    /** Hours present and hours in which a value was missing and filled. */
+    /**
+     * What the file holds of a month.
+     *
+     * @param present hours in the file
+     * @param filled hours of these in which a value was missing and filled
+     */
     public record Hours(int present, int filled) {}
 
     /** All months of the file in order, also parts of months. */
