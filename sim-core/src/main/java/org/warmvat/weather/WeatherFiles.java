@@ -52,6 +52,18 @@ public final class WeatherFiles {
                 + " any other hourly text can be read with a layout file (--layout)");
     }
 
+    /**
+     * Reads the bytes of any delimited hourly text by its layout.
+     *
+     * @param file its name for messages
+     * @param bytes UTF-8 text, with or without a byte-order mark
+     * @param layout how it is laid out
+     * @throws WeatherRefused when it cannot be used, with every fault found
+     */
+    public static Weather read(String file, byte[] bytes, Layout layout) throws WeatherRefused {
+        return new Weather(new LayoutCsv(TextFile.decode(file, bytes), layout, new Faults(file)).read());
+    }
+
     /** The built-in invented cool maritime year, 8760 hours. */
     public static Weather demonstration() {
         return new Weather(demonstrationTable());
