@@ -38,7 +38,7 @@ public record Layout(Text text, Time time, Map<Quantity, Column> columns, Set<St
     }
 
     /** Counted from 1. */
-    public record Number(int column) implements Place {
+    public record ByNumber(int column) implements Place {
         @Override
         public String words() {
             return "column " + column;
@@ -46,7 +46,7 @@ public record Layout(Text text, Time time, Map<Quantity, Column> columns, Set<St
     }
 
     /** By the line of column names. */
-    public record Heading(String name) implements Place {
+    public record ByHeading(String name) implements Place {
         @Override
         public String words() {
             return "column \"" + name + "\"";

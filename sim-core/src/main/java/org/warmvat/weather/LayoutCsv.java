@@ -57,10 +57,10 @@ final class LayoutCsv {
 
     /** Index of a column, counted from 0. */
     private int index(Layout.Place place, List<String> names) throws WeatherRefused {
-        if (place instanceof Layout.Number number) {
+        if (place instanceof Layout.ByNumber number) {
             return number.column() - 1;
         }
-        String name = ((Layout.Heading) place).name();
+        String name = ((Layout.ByHeading) place).name();
         int index = names.indexOf(name);
         int line = layout.text().skipLines() + 1;
         if (index < 0) {

@@ -26,7 +26,7 @@ class LayoutCsvTest {
     }
 
     private static Layout.Column plain(String heading) {
-        return new Layout.Column(new Layout.Heading(heading), 1, 0);
+        return new Layout.Column(new Layout.ByHeading(heading), 1, 0);
     }
 
     /** A service's file: semicolons, decimal commas, one column of digits for the time, J/cm2, missing -999. */
@@ -35,15 +35,15 @@ class LayoutCsvTest {
         Layout layout = new Layout(
                 new Layout.Text(1, true, ';', ','),
                 new Layout.Time(
-                        List.of(new Layout.Heading("ZEIT")),
+                        List.of(new Layout.ByHeading("ZEIT")),
                         new TimeForm("YYYYMMDDhh"),
                         Stamp.HOUR_START,
                         false,
                         false),
                 Map.of(
                         Quantity.AIR, plain("TT"),
-                        Quantity.RELATIVE_HUMIDITY, new Layout.Column(new Layout.Heading("RF"), 0.01, 0),
-                        Quantity.GLOBAL, new Layout.Column(new Layout.Heading("GS"), 10_000 / 3600.0, 0)),
+                        Quantity.RELATIVE_HUMIDITY, new Layout.Column(new Layout.ByHeading("RF"), 0.01, 0),
+                        Quantity.GLOBAL, new Layout.Column(new Layout.ByHeading("GS"), 10_000 / 3600.0, 0)),
                 Set.of("-999"),
                 TYPED);
         String text =
@@ -69,9 +69,9 @@ class LayoutCsvTest {
     void universalTimeInTheMiddleOfTheHour() throws WeatherRefused {
         Layout layout = new Layout(
                 new Layout.Text(2, true, ',', '.'),
-                new Layout.Time(List.of(new Layout.Heading("t")), TimeForm.ISO, Stamp.HOUR_MIDDLE, true, false),
+                new Layout.Time(List.of(new Layout.ByHeading("t")), TimeForm.ISO, Stamp.HOUR_MIDDLE, true, false),
                 Map.of(
-                        Quantity.AIR, new Layout.Column(new Layout.Heading("K"), 1, -273.15),
+                        Quantity.AIR, new Layout.Column(new Layout.ByHeading("K"), 1, -273.15),
                         Quantity.GLOBAL, plain("g"),
                         Quantity.BEAM, plain("b"),
                         Quantity.DIFFUSE, plain("d")),
@@ -98,14 +98,14 @@ class LayoutCsvTest {
         Layout layout = new Layout(
                 new Layout.Text(3, false, '\t', '.'),
                 new Layout.Time(
-                        List.of(new Layout.Number(1), new Layout.Number(2), new Layout.Number(3), new Layout.Number(4)),
+                        List.of(new Layout.ByNumber(1), new Layout.ByNumber(2), new Layout.ByNumber(3), new Layout.ByNumber(4)),
                         new TimeForm("YYYY MM DD hh"),
                         Stamp.HOUR_END,
                         false,
                         true),
                 Map.of(
-                        Quantity.AIR, new Layout.Column(new Layout.Number(5), 0.1, 0),
-                        Quantity.GLOBAL, new Layout.Column(new Layout.Number(6), 1, 0)),
+                        Quantity.AIR, new Layout.Column(new Layout.ByNumber(5), 0.1, 0),
+                        Quantity.GLOBAL, new Layout.Column(new Layout.ByNumber(6), 1, 0)),
                 Set.of("9999", "*"),
                 TYPED);
         String text =
@@ -121,7 +121,7 @@ class LayoutCsvTest {
         Layout layout = new Layout(
                 new Layout.Text(1, true, ',', '.'),
                 new Layout.Time(
-                        List.of(new Layout.Heading("time")),
+                        List.of(new Layout.ByHeading("time")),
                         new TimeForm("DD.MM.YYYY hh:mm"),
                         Stamp.HOUR_END,
                         false,

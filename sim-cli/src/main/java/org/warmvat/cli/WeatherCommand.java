@@ -1,0 +1,27 @@
+package org.warmvat.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code weather}: inspects, makes and converts weather files. */
+@Command(
+        name = "weather",
+        description = "Inspects, makes and converts weather files.",
+        subcommands = {WeatherLookCommand.class, WeatherMakeCommand.class, WeatherConvertCommand.class})
+final class WeatherCommand implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
+    private CommonOptions common;
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Which of look, make and convert?");
+    }
+}

@@ -1,0 +1,3 @@
+package org.warmvat.cli.report;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
