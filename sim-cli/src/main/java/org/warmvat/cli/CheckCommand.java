@@ -48,6 +48,9 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
     private Optional<Path> weatherFile = Optional.empty();
 
+    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how WEATHER is laid out.")
+    private Optional<Path> layoutFile = Optional.empty();
+
     @Option(
             names = "--cold",
             paramLabel = "C",
@@ -62,7 +65,7 @@ final class CheckCommand implements Callable<Integer> {
         PrintWriter to = spec.commandLine().getOut();
         DesignCheck check;
         if (weatherFile.isPresent()) {
-            Inputs inputs = Inputs.read(designFile, weatherFile);
+            Inputs inputs = Inputs.read(designFile, weatherFile, layoutFile);
             StudyRefused.check(inputs.design().design(), inputs.weather());
             check = inWeather(inputs.design(), inputs.weather());
         } else {

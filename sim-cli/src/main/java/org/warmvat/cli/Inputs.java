@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.cli.input.InputRefused;
+import org.warmvat.cli.input.LayoutDocument;
 import org.warmvat.cli.report.InputFile;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherFiles;
@@ -27,7 +28,7 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
     private static final String DEMONSTRATION = "built-in demonstration";
     private static final long MOST_BYTES = 256L << 20;
     static final String INVENTED_DESIGN = "No design was given: this is the built-in demonstration, an invented tank.";
-    private static final String INVENTED_WEATHER =
+    static final String INVENTED_WEATHER =
             "No weather was given: this is the built-in demonstration, an invented year.";
 
     /**
@@ -36,10 +37,19 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
      * @throws InputRefused with the faults of both files
      */
     static Inputs read(Optional<Path> designFile, Optional<Path> weatherFile) {
+        return read(designFile, weatherFile, Optional.empty());
+    }
+
+    /**
+     * Reads both, the weather by a layout file where one is given.
+     *
+     * @throws InputRefused with the faults of all files
+     */
+    static Inputs read(Optional<Path> designFile, Optional<Path> weatherFile, Optional<Path> layoutFile) {
         List<String> faults = new ArrayList<>();
         List<InputFile> files = new ArrayList<>();
         Optional<DesignDocument> design = tried(() -> design(designFile, files), faults);
-        Optional<Weather> weather = tried(() -> weather(weatherFile, files), faults);
+        Optional<Weather> weather = tried(() -> weather(weatherFile, layoutFile, files), faults);
         if (!faults.isEmpty()) {
             throw new InputRefused(faults);
         }
@@ -62,10 +72,24 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
 
     /** Reads weather. */
     static Weather weather(Optional<Path> file, List<InputFile> files) {
+        return weather(file, Optional.empty(), files);
+    }
+
+    /** Reads weather, by a layout file where one is given. */
+    static Weather weather(Optional<Path> file, Optional<Path> layoutFile, List<InputFile> files) {
+        if (layoutFile.isPresent() && file.isEmpty()) {
+            throw new InputRefused(
+                    List.of(layoutFile.get() + ": a layout was given but no weather file, expected both"));
+        }
         byte[] bytes = file.map(Inputs::bytes).orElseGet(WeatherFiles::demonstrationBytes);
         files.add(InputFile.of("weather", name(file), bytes));
+        String shown = file.map(Path::toString).orElse(DEMONSTRATION);
         try {
-            return WeatherFiles.read(file.map(Path::toString).orElse(DEMONSTRATION), bytes);
+            if (layoutFile.isEmpty()) {
+                return WeatherFiles.read(shown, bytes);
+            }
+            files.add(InputFile.of("layout", name(layoutFile), bytes(layoutFile.get())));
+            return WeatherFiles.read(shown, bytes, LayoutDocument.read(layoutFile.get()));
         } catch (WeatherRefused refused) {
             throw new InputRefused(refused.faults());
         }

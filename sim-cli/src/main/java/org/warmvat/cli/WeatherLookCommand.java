@@ -84,7 +84,8 @@ final class WeatherLookCommand implements Callable<Integer> {
     private void requireEnding(Path path) {
         String name = path.toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".png") && !name.endsWith(".svg")) {
-            throw new ParameterException(spec.commandLine(), "--picture " + path + ", expected a name ending in .png or .svg");
+            throw new ParameterException(
+                    spec.commandLine(), "--picture " + path + ", expected a name ending in .png or .svg");
         }
     }
 
@@ -93,7 +94,9 @@ final class WeatherLookCommand implements Callable<Integer> {
         try {
             drawn = WeatherPicture.of(weather);
         } catch (RuntimeException | LinkageError | InternalError cannotDraw) {
-            spec.commandLine().getErr().println("The picture could not be drawn (" + cannotDraw + "); drawing needs fonts.");
+            spec.commandLine()
+                    .getErr()
+                    .println("The picture could not be drawn (" + cannotDraw + "); drawing needs fonts.");
             return;
         }
         boolean png = path.toString().toLowerCase(Locale.ROOT).endsWith(".png");

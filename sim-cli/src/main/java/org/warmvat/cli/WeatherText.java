@@ -17,7 +17,8 @@ final class WeatherText {
 
     static void requireFree(CommandSpec spec, Optional<Path> out, boolean replace) {
         if (out.isPresent() && Files.exists(out.get()) && (!replace || Files.isDirectory(out.get()))) {
-            String fact = Files.isDirectory(out.get()) ? "is a folder, expected a file" : "stands there already (--replace)";
+            String fact =
+                    Files.isDirectory(out.get()) ? "is a folder, expected a file" : "stands there already (--replace)";
             throw new ParameterException(spec.commandLine(), out.get() + ": " + fact);
         }
     }

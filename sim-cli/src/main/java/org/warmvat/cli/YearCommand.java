@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -20,6 +21,7 @@ import org.warmvat.result.RunResult;
 import org.warmvat.result.Warning;
 import org.warmvat.study.StudyRefused;
 import org.warmvat.study.YearStudy;
+import org.warmvat.weather.Suspicions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,6 +53,9 @@ final class YearCommand implements Callable<Integer> {
     @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
     private Optional<Path> weatherFile = Optional.empty();
 
+    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how WEATHER is laid out.")
+    private Optional<Path> layoutFile = Optional.empty();
+
     @Option(
             names = "--out",
             paramLabel = "DIR",
@@ -75,7 +80,7 @@ final class YearCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         ResultsFolder folder = ResultsFolder.at(out, replace, Report.fileNames());
-        Inputs inputs = Inputs.read(designFile, weatherFile);
+        Inputs inputs = Inputs.read(designFile, weatherFile, layoutFile);
         RunResult run = run(inputs);
         Origin origin = new Origin(ProgramVersion.text(), inputs.files());
         folder.write(Report.files(run, origin, pictures(run)));
@@ -91,9 +96,10 @@ final class YearCommand implements Callable<Integer> {
                 engine.engine(),
                 new Progress(
                         err, !common.quiet() && onTerminal(), inputs.weather().hours()));
-        List<Warning> doubts = inputs.design().cautions().stream()
-                .map(sentence -> new Warning("design", sentence, 1, 0))
-                .toList();
+        List<Warning> doubts = new ArrayList<>();
+        inputs.design().cautions().forEach(sentence -> doubts.add(new Warning("design", sentence, 1, 0)));
+        Suspicions.of(inputs.weather())
+                .forEach(suspicion -> doubts.add(new Warning("weather", suspicion.sentence(), 1, 0)));
         return run.with(inputs.invented(), List.of()).with(inputs.design().assumed(), doubts);
     }
 

@@ -19,7 +19,8 @@ public final class TimeForm {
     /** Takes a form that has year, month, day and hour once each, and minutes at most once. */
     public TimeForm(String form) {
         this.form = form;
-        for (char letter : LETTERS.toCharArray()) {
+        for (int i = 0; i < LETTERS.length(); i++) {
+            char letter = LETTERS.charAt(i);
             int first = form.indexOf(letter);
             int last = form.lastIndexOf(letter);
             boolean one = first < 0 || form.substring(first, last + 1).chars().allMatch(c -> c == letter);

@@ -98,7 +98,11 @@ class LayoutCsvTest {
         Layout layout = new Layout(
                 new Layout.Text(3, false, '\t', '.'),
                 new Layout.Time(
-                        List.of(new Layout.ByNumber(1), new Layout.ByNumber(2), new Layout.ByNumber(3), new Layout.ByNumber(4)),
+                        List.of(
+                                new Layout.ByNumber(1),
+                                new Layout.ByNumber(2),
+                                new Layout.ByNumber(3),
+                                new Layout.ByNumber(4)),
                         new TimeForm("YYYY MM DD hh"),
                         Stamp.HOUR_END,
                         false,

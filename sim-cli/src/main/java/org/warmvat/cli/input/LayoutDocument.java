@@ -110,7 +110,9 @@ public final class LayoutDocument {
         try {
             return new TimeForm(form);
         } catch (IllegalArgumentException e) {
-            time.fault("form", Faults.quoted(form) + ", expected year Y, month M, day D and hour h, such as DD.MM.YYYY hh:mm");
+            time.fault(
+                    "form",
+                    Faults.quoted(form) + ", expected year Y, month M, day D and hour h, such as DD.MM.YYYY hh:mm");
             return TimeForm.ISO;
         }
     }
@@ -142,7 +144,8 @@ public final class LayoutDocument {
         ColumnUnit unit = column.choice("unit", ColumnUnit.of(quantity), ColumnUnit.SAME);
         double factor = column.number("factor", 1);
         double offset = column.number("offset", 0);
-        return new Layout.Column(column.place("column"), unit.factor() * factor, unit.factor() * offset + unit.offset());
+        return new Layout.Column(
+                column.place("column"), unit.factor() * factor, unit.factor() * offset + unit.offset());
     }
 
     private Set<String> missing() {

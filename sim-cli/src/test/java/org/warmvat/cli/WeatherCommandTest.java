@@ -1,0 +1,183 @@
+package org.warmvat.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** The commands about weather, through the command line. */
+class WeatherCommandTest {
+
+    private static final Path SAMPLES = Path.of("..", "weather-samples");
+    private static final Path EXAMPLES = Path.of("..", "docs", "examples");
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(Object... args) {
+        CommandLine line = Warmvat.commandLine();
+        line.setOut(new PrintWriter(out, true));
+        line.setErr(new PrintWriter(err, true));
+        String[] words = new String[args.length];
+        for (int i = 0; i < words.length; i++) {
+            words[i] = args[i].toString();
+        }
+        return line.execute(words);
+    }
+
+    @Test
+    void makeRemakesASample() throws IOException {
+        Path made = folder.resolve("made.csv");
+        Path normals = SAMPLES.resolve("cool-southern-normals.csv");
+        assertEquals(0, run("weather", "make", normals, "--out", made));
+        assertEquals(Files.readString(SAMPLES.resolve("cool-southern.csv")), Files.readString(made));
+        assertEquals("", err.toString());
+        assertEquals(2, run("weather", "make", normals, "--out", made));
+        assertTrue(err.toString().contains("stands there already (--replace)"), err.toString());
+        assertEquals(0, run("weather", "make", normals, "--seed", "5", "--out", made, "--replace"));
+        assertTrue(Files.readString(made).contains("with seed 5;"));
+    }
+
+    @Test
+    void makeRefusesInWords() throws IOException {
+        Path bright = folder.resolve("bright.csv");
+        String normals = Files.readString(SAMPLES.resolve("cool-southern-normals.csv"));
+        Files.writeString(bright, normals.replace("\n6,7.2,7.4,1.05,", "\n6,7.2,7.4,6,"));
+        assertEquals(3, run("weather", "make", bright));
+        assertTrue(err.toString().startsWith("bright.csv: month 6: global_kwh_m2_day 6.00, expected at most "), err.toString());
+        assertEquals("", out.toString());
+        assertEquals(3, run("weather", "make", folder.resolve("none.csv")));
+        assertTrue(err.toString().contains("none.csv: no such file"), err.toString());
+    }
+
+    @Test
+    void lookTellsMonthsAndNothingSuspicious() {
+        assertEquals(0, run("weather", "look"));
+        List<String> lines = out.toString().lines().toList();
+        assertEquals("No weather was given: this is the built-in demonstration, an invented year.", lines.get(0));
+        assertTrue(lines.get(1).startsWith("Thornacre (invented): latitude 53.10, longitude -2.40, 120 m, UTC+0.0 h"));
+        assertEquals(12, lines.stream().filter(line -> line.matches("2025-\\d\\d  .*")).count());
+        assertEquals("  Nothing.", lines.get(lines.size() - 1));
+    }
+
+    @Test
+    void lookAsJsonAndAsAPicture() throws IOException {
+        Path svg = folder.resolve("look.svg");
+        Path png = folder.resolve("look.png");
+        assertEquals(0, run("weather", "look", SAMPLES.resolve("cold-continental.csv"), "--json", "--picture", svg));
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertEquals(8760, json.path("hours").asInt());
+        assertEquals(12, json.path("months").size());
+        assertEquals(0, json.path("suspicions").size());
+        assertTrue(Files.readString(svg).contains("Brannik Steppe (invented)"));
+        assertEquals(0, run("weather", "look", "--picture", png));
+        assertEquals((byte) 'P', Files.readAllBytes(png)[1]);
+        assertEquals(2, run("weather", "look", "--picture", folder.resolve("look.gif")));
+    }
+
+    @Test
+    void lookNamesWhatIsSuspicious() throws IOException {
+        Path wrong = folder.resolve("wrong.csv");
+        String text = Files.readString(SAMPLES.resolve("cool-maritime-hills.csv"));
+        Files.writeString(wrong, text.replace("stamp: hour_end", "stamp: hour_start"));
+        assertEquals(0, run("weather", "look", wrong));
+        assertTrue(out.toString().contains("with the times moved by -1.0 h"), out.toString());
+    }
+
+    @Test
+    void theExamplesOfTheDocumentationConvert() throws IOException {
+        convert("service.csv", "service-layout.yaml", """
+                # warmvat weather 1
+                # site: Moorbach (invented)
+                # latitude_deg: 52.4
+                # longitude_deg: 9.7
+                # elevation_m: 55
+                # utc_offset_h: 1
+                # stamp: hour_end
+                # origin: converted from service.csv
+                time,air_c,relative_humidity,wind_m_s,global_w_m2
+                2025-06-01T10:00,17.4,0.62,3.1,560
+                2025-06-01T11:00,18.3,0.58,3.4,660
+                2025-06-01T12:00,19.1,0.55,3.6,700
+                2025-06-01T13:00,19.9,0.52,3.3,720
+                """);
+        convert("satellite.csv", "satellite-layout.yaml", """
+                # warmvat weather 1
+                # site: Alto Cenizal (invented)
+                # latitude_deg: 40.2
+                # longitude_deg: -106.4
+                # elevation_m: 1950
+                # utc_offset_h: -7
+                # stamp: hour_middle
+                # origin: converted from satellite.csv
+                time,air_c,wind_m_s,global_w_m2,beam_w_m2,diffuse_w_m2
+                2025-06-01T10:30,15,2.5,846.7,802,112
+                2025-06-01T11:30,16.5,3,923.9,836,118
+                2025-06-01T12:30,17.8,3.5,934.9,837,120
+                """);
+        convert("fixed.txt", "fixed-layout.yaml", """
+                # warmvat weather 1
+                # site: Harrow Inlet (invented)
+                # latitude_deg: -42.4
+                # longitude_deg: 171.2
+                # elevation_m: 60
+                # utc_offset_h: 12
+                # stamp: hour_end
+                # origin: converted from fixed.txt
+                time,air_c,dew_point_c,pressure_hpa,global_w_m2,cloud_fraction
+                2025-01-31T23:00,15.1,11.8,1008.2,0,0.75
+                2025-02-01T00:00,14.8,11.7,1008,0,0.875
+                2025-02-01T01:00,13.9,10.9,1012.1,0,0.5
+                2025-02-01T02:00,13.6,10.1,1012.2,0,0.375
+                """);
+    }
+
+    private void convert(String text, String layout, String expected) throws IOException {
+        Path converted = folder.resolve(text + ".converted");
+        assertEquals(
+                0,
+                run("weather", "convert", EXAMPLES.resolve(text), "--layout", EXAMPLES.resolve(layout), "--out", converted),
+                err.toString());
+        assertEquals(expected, Files.readString(converted));
+    }
+
+    @Test
+    void aConvertedFileIsReadBack() throws IOException {
+        Path twice = folder.resolve("twice.csv");
+        Path sample = SAMPLES.resolve("sunny-high-valley.csv");
+        assertEquals(0, run("weather", "convert", sample, "--out", twice));
+        assertEquals(
+                rows(Files.readString(sample)), rows(Files.readString(twice)));
+        assertFalse(Files.exists(folder.resolve("twice.csv.part")));
+    }
+
+    private static List<String> rows(String text) {
+        return text.lines().filter(line -> !line.startsWith("#")).toList();
+    }
+
+    @Test
+    void aLayoutNeedsItsWeather() {
+        assertEquals(3, run("weather", "look", "--layout", EXAMPLES.resolve("fixed-layout.yaml")));
+        assertTrue(err.toString().contains("a layout was given but no weather file"), err.toString());
+    }
+
+    @Test
+    void whichOfThem() {
+        assertEquals(2, run("weather"));
+        assertTrue(err.toString().startsWith("Which of look, make and convert?"), err.toString());
+    }
+}
