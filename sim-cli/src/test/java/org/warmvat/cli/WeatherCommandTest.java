@@ -58,7 +58,9 @@ class WeatherCommandTest {
         String normals = Files.readString(SAMPLES.resolve("cool-southern-normals.csv"));
         Files.writeString(bright, normals.replace("\n6,7.2,7.4,1.05,", "\n6,7.2,7.4,6,"));
         assertEquals(3, run("weather", "make", bright));
-        assertTrue(err.toString().startsWith("bright.csv: month 6: global_kwh_m2_day 6.00, expected at most "), err.toString());
+        assertTrue(
+                err.toString().startsWith("bright.csv: month 6: global_kwh_m2_day 6.00, expected at most "),
+                err.toString());
         assertEquals("", out.toString());
         assertEquals(3, run("weather", "make", folder.resolve("none.csv")));
         assertTrue(err.toString().contains("none.csv: no such file"), err.toString());
@@ -70,7 +72,9 @@ class WeatherCommandTest {
         List<String> lines = out.toString().lines().toList();
         assertEquals("No weather was given: this is the built-in demonstration, an invented year.", lines.get(0));
         assertTrue(lines.get(1).startsWith("Thornacre (invented): latitude 53.10, longitude -2.40, 120 m, UTC+0.0 h"));
-        assertEquals(12, lines.stream().filter(line -> line.matches("2025-\\d\\d  .*")).count());
+        assertEquals(
+                12,
+                lines.stream().filter(line -> line.matches("2025-\\d\\d  .*")).count());
         assertEquals("  Nothing.", lines.get(lines.size() - 1));
     }
 
@@ -150,7 +154,14 @@ class WeatherCommandTest {
         Path converted = folder.resolve(text + ".converted");
         assertEquals(
                 0,
-                run("weather", "convert", EXAMPLES.resolve(text), "--layout", EXAMPLES.resolve(layout), "--out", converted),
+                run(
+                        "weather",
+                        "convert",
+                        EXAMPLES.resolve(text),
+                        "--layout",
+                        EXAMPLES.resolve(layout),
+                        "--out",
+                        converted),
                 err.toString());
         assertEquals(expected, Files.readString(converted));
     }
@@ -160,8 +171,7 @@ class WeatherCommandTest {
         Path twice = folder.resolve("twice.csv");
         Path sample = SAMPLES.resolve("sunny-high-valley.csv");
         assertEquals(0, run("weather", "convert", sample, "--out", twice));
-        assertEquals(
-                rows(Files.readString(sample)), rows(Files.readString(twice)));
+        assertEquals(rows(Files.readString(sample)), rows(Files.readString(twice)));
         assertFalse(Files.exists(folder.resolve("twice.csv.part")));
     }
 

@@ -82,8 +82,13 @@ class LayoutCsvTest {
                         Layout.Source.at(2, 2),
                         Layout.Source.of("1500"),
                         Layout.Source.of("-6.5")));
-        String text = "site,\"High Place\"\n39.5, -98.25\nt,K,g,b,d\n2025-06-01T17:30,293.15,500,600,100\n"
-                + "2025-06-01T18:30,294.15,510,600,100\n";
+        String text = """
+                site,"High Place"
+                39.5, -98.25
+                t,K,g,b,d
+                2025-06-01T17:30,293.15,500,600,100
+                2025-06-01T18:30,294.15,510,600,100
+                """;
         Weather weather = read(text, layout);
         assertEquals(new Site("High Place", 39.5, -98.25, 1500, -6.5), weather.site());
         assertEquals(LocalDateTime.of(2025, 6, 1, 10, 30), weather.start());

@@ -44,7 +44,9 @@ class LayoutDocumentTest {
         assertEquals(List.of(new Layout.ByHeading("t")), layout.time().columns());
         assertEquals("YYYY-MM-DDThh:mm", layout.time().form().form());
         assertEquals(Stamp.HOUR_END, layout.time().stamp());
-        assertEquals(new Layout.Column(new Layout.ByNumber(2), 1, 0), layout.columns().get(Quantity.AIR));
+        assertEquals(
+                new Layout.Column(new Layout.ByNumber(2), 1, 0),
+                layout.columns().get(Quantity.AIR));
         assertEquals(Layout.Source.of("unnamed site"), layout.site().name());
     }
 
@@ -125,18 +127,14 @@ class LayoutDocumentTest {
     /** The schema's columns and units are the reader's. */
     @Test
     void schemaAndReaderKnowTheSameColumnsAndUnits() throws IOException {
-        JsonNode columns = new ObjectMapper()
-                .readTree(LayoutDocument.schema())
-                .at("/properties/columns/properties");
+        JsonNode columns = new ObjectMapper().readTree(LayoutDocument.schema()).at("/properties/columns/properties");
         List<String> names = new ArrayList<>();
         columns.fieldNames().forEachRemaining(names::add);
         List<String> known = new ArrayList<>();
         for (Quantity quantity : Quantity.values()) {
             known.add(quantity.key());
             List<String> units = new ArrayList<>();
-            columns.path(quantity.key())
-                    .at("/anyOf/2/properties/unit/enum")
-                    .forEach(unit -> units.add(unit.asText()));
+            columns.path(quantity.key()).at("/anyOf/2/properties/unit/enum").forEach(unit -> units.add(unit.asText()));
             assertEquals(new TreeSet<>(ColumnUnit.of(quantity).keySet()), new TreeSet<>(units), quantity.key());
         }
         assertEquals(new TreeSet<>(known), new TreeSet<>(names));
