@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
 import org.warmvat.cli.report.Answer;
@@ -109,17 +110,12 @@ final class YearCommand implements Callable<Integer> {
         return System.console() != null;
     }
 
-    /** Pictures, or none and a word about it: a machine without fonts fails with errors, not exceptions. */
+    /** Pictures, or none and a word about it. */
     private List<Picture> pictures(RunResult run) {
         try {
             return Pictures.of(run);
-        } catch (Exception | LinkageError | InternalError cannotDraw) {
-            spec.commandLine()
-                    .getErr()
-                    .println(
-                            "The pictures could not be drawn (" + cannotDraw
-                                    + "); the report has none. Drawing needs fonts"
-                                    + " and a full Java: on Debian, apt-get install fontconfig fonts-dejavu-core openjdk-17-jre");
+        } catch (CannotDraw cannotDraw) {
+            spec.commandLine().getErr().println(cannotDraw.getMessage());
             return List.of();
         }
     }

@@ -22,11 +22,20 @@ public final class Pictures {
     private Pictures() {}
 
     /**
-     * Draws the pictures in the order in which they are read. On a machine without fonts or without the parts of Java that draw,
-     * this fails with whatever {@link Throwable} those fail with.
+     * Draws the pictures in the order in which they are read.
+     *
+     * @throws CannotDraw on a machine without fonts or without the parts of Java that draw
      */
-    public static List<Picture> of(RunResult run) {
+    public static List<Picture> of(RunResult run) throws CannotDraw {
         System.setProperty("java.awt.headless", "true");
+        try {
+            return drawn(run);
+        } catch (Throwable missing) { // without fonts Java fails with errors of many kinds, not with one exception
+            throw new CannotDraw(missing);
+        }
+    }
+
+    private static List<Picture> drawn(RunResult run) {
         List<Drawing> drawings = new ArrayList<>(List.of(
                 TankTemperature.of(run), HeatBySource.of(run), ElectricityByConsumer.of(run), NetEnergy.of(run)));
         ChosenWeek.of(run).forEach(week -> drawings.add(HourByHour.of(run, week)));

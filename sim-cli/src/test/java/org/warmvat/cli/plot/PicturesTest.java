@@ -27,7 +27,7 @@ class PicturesTest {
     private static final int SVG_LIMIT_BYTES = 400_000;
 
     @Test
-    void aYearHasSixPicturesInBothForms() throws IOException {
+    void aYearHasSixPicturesInBothForms() throws IOException, CannotDraw {
         List<Picture> pictures = Pictures.of(SyntheticRun.usual());
         assertEquals(
                 List.of(
@@ -56,7 +56,7 @@ class PicturesTest {
     }
 
     @Test
-    void axesAndLegendsCarryUnitsAndNames() {
+    void axesAndLegendsCarryUnitsAndNames() throws CannotDraw {
         List<Picture> pictures = Pictures.of(SyntheticRun.usual());
         assertSays(pictures.get(0), "°C", "set-point", "floor", "slurry, mean of each day", "Jan", "Dec");
         assertSays(pictures.get(1), "kWh a day", "sun", "backup", "mixer's shaft", "need");
@@ -67,7 +67,7 @@ class PicturesTest {
     }
 
     @Test
-    void whatIsNotThereIsNotDrawn() {
+    void whatIsNotThereIsNotDrawn() throws CannotDraw {
         RunResult bare = SyntheticRun.of(
                 new SyntheticRun.Case("Bare", SyntheticRun.at(2025, 1), 8760, 53, false, Optional.empty()));
         List<Picture> pictures = Pictures.of(bare);
@@ -79,7 +79,7 @@ class PicturesTest {
     }
 
     @Test
-    void southernPicturesShowJulyAndOctober() {
+    void southernPicturesShowJulyAndOctober() throws CannotDraw {
         RunResult south = SyntheticRun.of(new SyntheticRun.Case(
                 "South", SyntheticRun.at(2024, 1), 8784, -38, true, Optional.of(BoughtEnergy.ELECTRICITY)));
         List<Picture> pictures = Pictures.of(south);
@@ -99,7 +99,7 @@ class PicturesTest {
     }
 
     @Test
-    void evenOneDayAndThreeYearsCanBeDrawn() {
+    void evenOneDayAndThreeYearsCanBeDrawn() throws CannotDraw {
         assertEquals(5, Pictures.of(run(24)).size());
         assertEquals(6, Pictures.of(run(3 * 8760)).size());
     }
@@ -110,7 +110,7 @@ class PicturesTest {
     }
 
     @Test
-    void theSameRunGivesTheSamePictures() {
+    void theSameRunGivesTheSamePictures() throws CannotDraw {
         List<Picture> once = Pictures.of(run(240));
         List<Picture> again = Pictures.of(run(240));
         for (int i = 0; i < once.size(); i++) {
