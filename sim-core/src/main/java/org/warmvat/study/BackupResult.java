@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.warmvat.result.Course;
 
 /**
  * Which heater to buy.

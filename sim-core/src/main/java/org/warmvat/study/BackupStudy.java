@@ -13,6 +13,7 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
+import org.warmvat.result.Course;
 import org.warmvat.weather.Weather;
 
 /** Which heater to buy (model section 10, backup)? */
@@ -311,6 +312,6 @@ public final class BackupStudy {
 
     private Course course(Site site, double power, int to) {
         TankRun run = site.year().runIn(with(site, power));
-        return Course.of(run, site.year().weather(design), new Hours(0, to));
+        return Coursing.of(run, site.year().weather(design), new Hours(0, to));
     }
 }

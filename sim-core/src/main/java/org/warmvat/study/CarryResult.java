@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.warmvat.result.Course;
 
 /**
  * Whether the sun carries the load alone in a window of the calendar.

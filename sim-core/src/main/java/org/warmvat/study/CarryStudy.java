@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
+import org.warmvat.result.Course;
 import org.warmvat.weather.Weather;
 
 /** Can the solar coil carry the load alone between two dates (model section 10, carry)? */
@@ -102,7 +103,7 @@ public final class CarryStudy {
     }
 
     private Course course(Design some) {
-        return Course.of(runner.start(some, window.hours().first()), window.weather(), window.hours());
+        return Coursing.of(runner.start(some, window.hours().first()), window.weather(), window.hours());
     }
 
     private CarryResult.Warmth warmth(Course course) {

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.warmvat.result.Course;
 
 /**
  * How long a tank stays warm when its heat fails, and how long it takes to warm up.

@@ -171,7 +171,7 @@ public final class HoldStudy {
                 startC,
                 reached,
                 usual(starts, first, limit),
-                Course.of(run, runner.weather(broken), shown));
+                Coursing.of(run, runner.weather(broken), shown));
     }
 
     /** As many hours as the last temperature takes, a day more, at least two days. */

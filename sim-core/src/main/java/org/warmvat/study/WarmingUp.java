@@ -6,6 +6,7 @@ import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
+import org.warmvat.result.Course;
 
 /** The warm-up of a cold fill to the set-point, everything else, feed included, as in the starting state (model section 10). */
 final class WarmingUp {
@@ -39,7 +40,7 @@ final class WarmingUp {
         Tally tally = new Tally(run);
         run.over(taken, tally);
         double efficiency = design.backup().map(BackupCircuit::efficiency).orElse(1.0);
-        Course course = Course.of(runner.start(design, hours.first(), fillC), runner.weather(design), taken);
+        Course course = Coursing.of(runner.start(design, hours.first(), fillC), runner.weather(design), taken);
         return new HoldResult.WarmUp(
                 withSun,
                 from,
