@@ -1,0 +1,272 @@
+package org.warmvat.sample;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.warmvat.design.AirDosing;
+import org.warmvat.design.AssumedWeather;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.CardinalTemperatures;
+import org.warmvat.design.Coil;
+import org.warmvat.design.Collector;
+import org.warmvat.design.Contents;
+import org.warmvat.design.Control;
+import org.warmvat.design.DailySchedule;
+import org.warmvat.design.DailyWindow;
+import org.warmvat.design.Design;
+import org.warmvat.design.DilutionWater;
+import org.warmvat.design.Envelope;
+import org.warmvat.design.EnvelopeRules;
+import org.warmvat.design.Exposure;
+import org.warmvat.design.Feed;
+import org.warmvat.design.FeedHandling;
+import org.warmvat.design.FeedTemperature;
+import org.warmvat.design.Feedstock;
+import org.warmvat.design.Films;
+import org.warmvat.design.Fitting;
+import org.warmvat.design.Gas;
+import org.warmvat.design.Ground;
+import org.warmvat.design.Layer;
+import org.warmvat.design.Material;
+import org.warmvat.design.Mixer;
+import org.warmvat.design.OuterFace;
+import org.warmvat.design.Place;
+import org.warmvat.design.Plane;
+import org.warmvat.design.Prices;
+import org.warmvat.design.PumpControl;
+import org.warmvat.design.RunIn;
+import org.warmvat.design.Shape;
+import org.warmvat.design.Site;
+import org.warmvat.design.Sky;
+import org.warmvat.design.SkyModel;
+import org.warmvat.design.SolarCircuit;
+import org.warmvat.design.SolarLoop;
+import org.warmvat.design.StandsOn;
+import org.warmvat.design.Tank;
+
+/** A design to be altered part by part; as it comes it is the demonstration's tank of 900 litres. */
+public final class TankPlan {
+
+    /** Materials as on the model page. */
+    public static final Material STEEL = new Material("stainless_steel", 17, 7900, 460);
+
+    /** Materials as on the model page. */
+    public static final Material ALUMINIUM = new Material("aluminium_sheet", 160, 2800, 880);
+
+    /** Materials as on the model page. */
+    public static final Material PIR = new Material("pir_foam", 0.027, 32, 1400);
+
+    /** Materials as on the model page. */
+    public static final Material POLYETHYLENE = new Material("polyethylene_hd", 0.50, 980, 1800);
+
+    /** Materials as on the model page. */
+    public static final Material PVC = new Material("pvc_rigid", 0.17, 1390, 900);
+
+    /** Inner plan. */
+    public Shape shape = new Shape.UprightCylinder(1);
+
+    /** Depth of the contents. */
+    public double depthM = 1.15;
+
+    /** Height of the gas space. */
+    public double headspaceM = 0.25;
+
+    /** What is under the floor. */
+    public StandsOn standsOn = StandsOn.LEGS;
+
+    /** Where the tank stands. */
+    public Place place = new Place.Outdoors(Exposure.SHELTERED, 0.4, 0.4);
+
+    /** Layers of the wall. */
+    public List<Layer> wall = insulated(0.090);
+
+    /** Layers of the lid. */
+    public List<Layer> lid = insulated(0.110);
+
+    /** Layers of the floor. */
+    public List<Layer> floor = insulated(0.090);
+
+    /** Surface coefficients. */
+    public Films films = new Films(100, 10, 6, 4, 4, 7.7);
+
+    /** Outermost face. */
+    public OuterFace outerFace = new OuterFace(0.5, 0.9);
+
+    /** Conventions of the envelope. */
+    public EnvelopeRules rules = new EnvelopeRules(0.1, 0.54, false, 0.5);
+
+    /** Losses beside the envelope. */
+    public List<Fitting> fittings = new ArrayList<>(List.of(
+            new Fitting.Stated("gas neck", 0.25),
+            new Fitting.Stated("auger inlet", 0.5),
+            new Fitting.Stated("hatch", 0.2),
+            new Fitting.Bar("legs", STEEL, 400e-6, 0.150, 4),
+            pipe()));
+
+    /** What is fed. */
+    public List<Feedstock> feedstocks = List.of(
+            new Feedstock("kitchen scraps", 6, 0.22, 0.88, 0.42, 0.20),
+            new Feedstock("garden greens", 4, 0.20, 0.85, 0.27, 0.07));
+
+    /** How warm it is. */
+    public FeedTemperature feedTemperature = new FeedTemperature.Air();
+
+    /** Water fed with it. */
+    public Optional<DilutionWater> water = Optional.of(new DilutionWater(10, new FeedTemperature.Fixed(10)));
+
+    /** When it is fed. */
+    public DailySchedule feedTimes = window(8, 3);
+
+    /** How it is handled. */
+    public FeedHandling handling = new FeedHandling(4, 10, 0, true, 2);
+
+    /** The paddle. */
+    public Mixer mixer = new Mixer(new Mixer.Turning(4, 60), 0.2, 6, 60);
+
+    /** Area of the collector, when there is a solar circuit. */
+    public double collectorM2 = 2;
+
+    /** Model of diffuse light. */
+    public SkyModel skyModel = SkyModel.HAY_DAVIES;
+
+    /** Control of the solar pump. */
+    public PumpControl pumpControl = new PumpControl(8, 1.5, 39.5, 1, 95);
+
+    /** Coil of the solar circuit. */
+    public Coil solarCoil = new Coil(1, 100, 60, 0.0005);
+
+    /** Whether there is a solar circuit. */
+    public boolean solar = true;
+
+    /** The other heat source. */
+    public Optional<BackupCircuit> backup = Optional.of(circuit(BackupSource.ELECTRIC, 1, 500, 8));
+
+    /** Set-point and band. */
+    public Control control = new Control(36, 1, 34, 3, new Control.DailyChange(1, 2));
+
+    /** The gas side. */
+    public Optional<Gas> gas = Optional.of(
+            new Gas(35, 0.58, new CardinalTemperatures(8, 38, 46), Optional.of(new AirDosing(1, 1, 2, 0.06)), 0, 1440));
+
+    /** The contents. */
+    public Contents contents = new Contents(1010, Optional.empty(), 1600);
+
+    /** The ground. */
+    public Ground ground = new Ground(Optional.empty(), 0.05, 0.5, 0.2);
+
+    /** The run-in. */
+    public RunIn runIn = new RunIn(OptionalInt.empty(), 10, 3, 90);
+
+    /** Steel inside, foam, aluminium outside. */
+    public static List<Layer> insulated(double foamM) {
+        return List.of(new Layer(STEEL, 0.002, 1), new Layer(PIR, foamM, 3), new Layer(ALUMINIUM, 0.0008, 1));
+    }
+
+    /** One layer of plastic and nothing else. */
+    public static List<Layer> bare() {
+        return List.of(new Layer(POLYETHYLENE, 0.008, 1));
+    }
+
+    /** A daily window in hours. */
+    public static DailySchedule window(double startH, double hours) {
+        return DailySchedule.of(List.of(new DailyWindow(3600 * startH, 3600 * hours)));
+    }
+
+    /** The demonstration's outlet pipe. */
+    public static Fitting.Pipe pipe() {
+        return new Fitting.Pipe(
+                "outlet",
+                0.110,
+                new Fitting.PipeWall(PVC, 0.0032),
+                new Fitting.PipeInsulation(0.050, 0.027),
+                0.6,
+                new Fitting.PipeFilm(0.6, 10));
+    }
+
+    /** A water circuit with its coil. */
+    public static BackupCircuit circuit(BackupSource source, double efficiency, double ratedW, double waterKg) {
+        return new BackupCircuit(
+                source,
+                efficiency,
+                ratedW,
+                DailySchedule.continuous(),
+                new BackupCircuit.Circuit(
+                        new BackupCircuit.FlowTemperature(50, 5, 2),
+                        waterKg,
+                        0.3,
+                        new BackupCircuit.WaterLoop(0.05, 15),
+                        new Coil(0.8, 100, 60, 0.0005),
+                        55));
+    }
+
+    /** An element in the contents. */
+    public static BackupCircuit immersed(double ratedW, DailySchedule allowed) {
+        return new BackupCircuit(BackupSource.ELECTRIC, 1, ratedW, allowed, new BackupCircuit.Immersed());
+    }
+
+    /** No solar, no backup, no gas, no feed, no fittings, a mixer that stands still. */
+    public TankPlan quiet() {
+        solar = false;
+        backup = Optional.empty();
+        gas = Optional.empty();
+        fittings = List.of();
+        feedstocks = List.of(new Feedstock("nothing", 0, 0, 0, 0, 0));
+        water = Optional.empty();
+        mixer = new Mixer(new Mixer.Given(0), 1, 0, 0);
+        return this;
+    }
+
+    /** No foam anywhere. */
+    public TankPlan uninsulated() {
+        wall = bare();
+        lid = bare();
+        floor = bare();
+        return this;
+    }
+
+    /** In a room. */
+    public TankPlan indoors(double roomC) {
+        place = new Place.Indoors(roomC);
+        return this;
+    }
+
+    /** The solar circuit as a record. */
+    public SolarCircuit solarCircuit() {
+        return new SolarCircuit(
+                new Collector(
+                        collectorM2,
+                        new Plane(60, OptionalDouble.empty(), skyModel),
+                        0.78,
+                        3.6,
+                        0.012,
+                        7000,
+                        new Collector.Incidence(0.14, 0.9, 85)),
+                new SolarLoop(0.04, 3700, -20, 9000, 0.8, 12),
+                pumpControl,
+                solarCoil,
+                110,
+                55);
+    }
+
+    /** The design as it now stands. */
+    public Design build() {
+        return new Design(
+                "sample",
+                new Tank(shape, depthM, headspaceM, standsOn, place),
+                new Envelope(wall, lid, floor, outerFace, films, rules),
+                fittings,
+                new Feed(feedstocks, feedTemperature, water, feedTimes, handling),
+                mixer,
+                solar ? Optional.of(solarCircuit()) : Optional.empty(),
+                backup,
+                control,
+                gas,
+                contents,
+                new Site(ground, new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5)),
+                runIn,
+                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5));
+    }
+}
