@@ -109,7 +109,7 @@ class LumpedBodyTest {
         body.assembly.part((timeS, state, flows) -> {
             double differenceK = Math.max(1e-9, state.nodeC(0));
             double ua = 10 * Math.pow(differenceK / 30, 0.25);
-            flows.heat(0, -ua * differenceK, -1.25 * ua, body.around);
+            flows.heat(0, -ua * differenceK, -1.25 * ua, 0.3 * ua / differenceK, body.around);
         });
         assertEquals(30 * 0.2262184, engine.run(body.build(), 10).nodeC(0), Math.max(3e-6, 10 * engine.withinK()));
     }
@@ -126,7 +126,7 @@ class LumpedBodyTest {
         body.assembly.part((timeS, state, flows) -> {
             double kelvin = state.nodeC(0) + 273.15;
             double cube = sigma * kelvin * kelvin * kelvin;
-            flows.heat(0, -8 * kelvin - cube * kelvin, -8 - 4 * cube, body.around);
+            flows.heat(0, -8 * kelvin - cube * kelvin, -8 - 4 * cube, 12 * cube / kelvin, body.around);
         });
         double y = (engine.run(body.build(), 1).nodeC(0) + 273.15) / 350;
         double x = sigma * 350 * 350 * 350 / 8;

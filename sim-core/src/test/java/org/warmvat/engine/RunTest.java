@@ -107,7 +107,7 @@ class RunTest {
         Body body = new Body(1e6, 20);
         // dT/dt = T^2/100000: from 20 °C it leaves every bound after 5000 s
         body.assembly.part((timeS, state, flows) ->
-                flows.heat(0, 10 * state.nodeC(0) * state.nodeC(0), 20 * state.nodeC(0), body.around));
+                flows.heat(0, 10 * state.nodeC(0) * state.nodeC(0), 20 * state.nodeC(0), 20, body.around));
         EngineFailure failure = assertThrows(EngineFailure.class, () -> Engines.REFERENCE.run(body.build(), 3));
         assertTrue(
                 failure.getMessage().startsWith("the reference engine could not go on at hour 1: "),

@@ -45,7 +45,7 @@ class FlowsTest {
             flows.exchange(slurry, 2, 5, outside);
             flows.exchange(slurry, 4, -1, Flows.UNMETERED);
             flows.heat(slurry, 30, heat);
-            flows.heat(shell, 12, -3, heat);
+            flows.heat(shell, 12, -3, 0.5, heat);
         });
         Network network = assembly.build();
         State state = network.initialState();
@@ -62,7 +62,7 @@ class FlowsTest {
     /** Away from where it was contributed a sloped heat is metered along its slope. */
     @Test
     void slopedHeatsFollowTheirSlope() {
-        assembly.part((timeS, state, flows) -> flows.heat(shell, 12, -3, heat));
+        assembly.part((timeS, state, flows) -> flows.heat(shell, 12, -3, 0.5, heat));
         Network network = assembly.build();
         State contributed = network.initialState();
         State now = contributed.copy();
@@ -71,10 +71,11 @@ class FlowsTest {
         Flows flows = network.newFlows();
         network.contribute(0, contributed, flows);
         assertEquals(6, metersAt(network, flows, now, contributed, 1)[heat]);
-        assertEquals(2, flows.movedFromK(contributed, now));
+        // half the bend times the square of 2 K
+        assertEquals(1, flows.slopeErrorW(contributed, now));
     }
 
-    /** Only nodes with a sloped heat count for how far the state has moved. */
+    /** Only heats with a bend can be wrong away from where they were linearised. */
     @Test
     void constantHeatsNeverNeedRepeating() {
         assembly.part((timeS, state, flows) -> flows.heat(slurry, 12, heat));
@@ -84,7 +85,7 @@ class FlowsTest {
         now.setNodeC(slurry, 0);
         Flows flows = network.newFlows();
         network.contribute(0, contributed, flows);
-        assertEquals(0, flows.movedFromK(contributed, now));
+        assertEquals(0, flows.slopeErrorW(contributed, now));
     }
 
     /** Far more flows than room was made for at first, and every gathering starts empty. */

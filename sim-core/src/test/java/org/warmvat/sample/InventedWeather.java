@@ -3,7 +3,6 @@ package org.warmvat.sample;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -32,12 +31,12 @@ public final class InventedWeather {
 
     /** Air at the hour ends, straight between them; no wind, no sun, a sky that follows the air hour by hour. */
     public static Weather varying(int hours, IntToDoubleFunction airC) {
-        return new Weather(new HourlyTable(SITE, START, Stamp.HOUR_END, columns(hours, airC), List.of()));
+        return new Weather(new HourlyTable(SITE, START, Stamp.HOUR_END, columns(hours, airC)));
     }
 
     /** Steady air from another moment on. */
     public static Weather steadyFrom(LocalDateTime start, double airC, int hours) {
-        return new Weather(new HourlyTable(SITE, start, Stamp.HOUR_END, columns(hours, hour -> airC), List.of()));
+        return new Weather(new HourlyTable(SITE, start, Stamp.HOUR_END, columns(hours, hour -> airC)));
     }
 
     /** Columns of dry, windless, sunless hours, to be altered. */
@@ -58,7 +57,7 @@ public final class InventedWeather {
 
     /** Weather of some columns at the usual place. */
     public static Weather of(Map<Quantity, double[]> columns) {
-        return new Weather(new HourlyTable(SITE, START, Stamp.HOUR_END, columns, List.of()));
+        return new Weather(new HourlyTable(SITE, START, Stamp.HOUR_END, columns));
     }
 
     /** Long-wave irradiance of a sky of a temperature. */
@@ -84,8 +83,7 @@ public final class InventedWeather {
                 table.site(),
                 table.start().plusDays(firstDay),
                 table.stamp(),
-                altered(table, column -> Arrays.copyOfRange(column, 24 * firstDay, 24 * (firstDay + days))),
-                List.of());
+                altered(table, column -> Arrays.copyOfRange(column, 24 * firstDay, 24 * (firstDay + days))));
     }
 
     /** A table whose air (and dew point) is warmer by some kelvin and swings wider about its mean by a factor. */
@@ -103,12 +101,12 @@ public final class InventedWeather {
             Arrays.setAll(moved, i -> Math.min(now[i], dew[i] + now[i] - air[i]));
             columns.put(Quantity.DEW_POINT, moved);
         }
-        return new HourlyTable(table.site(), table.start(), table.stamp(), columns, List.of());
+        return new HourlyTable(table.site(), table.start(), table.stamp(), columns);
     }
 
     /** A table as if it had been measured elsewhere or at another time, its columns unchanged. */
     public static HourlyTable moved(HourlyTable table, Site site, LocalDateTime start) {
-        return new HourlyTable(site, start, table.stamp(), table.columns(), List.of());
+        return new HourlyTable(site, start, table.stamp(), table.columns());
     }
 
     /** A leap year of 8784 hours: the demonstration's with its last day twice. */
@@ -120,7 +118,7 @@ public final class InventedWeather {
             return all;
         };
         return new HourlyTable(
-                year.site(), LocalDateTime.of(2024, 1, 1, 0, 0), year.stamp(), altered(year, longer), List.of());
+                year.site(), LocalDateTime.of(2024, 1, 1, 0, 0), year.stamp(), altered(year, longer));
     }
 
     private static Map<Quantity, double[]> altered(HourlyTable table, UnaryOperator<double[]> change) {

@@ -267,6 +267,6 @@ public final class TankPlan {
                 contents,
                 new Site(ground, new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5)),
                 runIn,
-                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5));
+                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
     }
 }
