@@ -117,8 +117,7 @@ public final class InventedWeather {
             System.arraycopy(column, column.length - 24, all, column.length, 24);
             return all;
         };
-        return new HourlyTable(
-                year.site(), LocalDateTime.of(2024, 1, 1, 0, 0), year.stamp(), altered(year, longer));
+        return new HourlyTable(year.site(), LocalDateTime.of(2024, 1, 1, 0, 0), year.stamp(), altered(year, longer));
     }
 
     private static Map<Quantity, double[]> altered(HourlyTable table, UnaryOperator<double[]> change) {
