@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.cli.input.InputRefused;
 import org.warmvat.cli.input.LayoutDocument;
+import org.warmvat.cli.report.Asked;
 import org.warmvat.cli.report.InputFile;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherFiles;
@@ -61,6 +62,19 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
             invented.add(INVENTED_WEATHER);
         }
         return new Inputs(design.orElseThrow(), weather.orElseThrow(), files, invented);
+    }
+
+    /** What a study is asked about. */
+    Asked asked(String engine) {
+        return asked(engine, List.of(weather));
+    }
+
+    /** The same over several weather files. */
+    Asked asked(String engine, List<Weather> weathers) {
+        List<String> assumed = new ArrayList<>(invented);
+        assumed.addAll(design.assumed());
+        weathers.forEach(one -> assumed.addAll(one.assumptions()));
+        return new Asked(design.design(), weathers, engine, assumed, design.cautions());
     }
 
     /** Reads a design. */

@@ -16,7 +16,13 @@ import picocli.CommandLine.Spec;
         description = "Says from hourly weather whether a small heated digester returns more energy than it eats.",
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
-        subcommands = {CheckCommand.class, YearCommand.class, SchemaCommand.class, WeatherCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            YearCommand.class,
+            CarryCommand.class,
+            SchemaCommand.class,
+            WeatherCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",

@@ -87,12 +87,14 @@ public record CarryResult(
     /**
      * The collector area.
      *
+     * @param presentM2 area of the design
      * @param boundM2 largest area tried
      * @param smallestM2 smallest area that carries the window, absent when not even the largest does
      * @param monotone whether more area never did worse on the ladder of areas tried
      * @param tried the ladder
      */
-    public record Area(double boundM2, OptionalDouble smallestM2, boolean monotone, List<Tried> tried) {}
+    public record Area(
+            double presentM2, double boundM2, OptionalDouble smallestM2, boolean monotone, List<Tried> tried) {}
 
     /**
      * One collector area.

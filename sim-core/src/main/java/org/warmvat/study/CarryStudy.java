@@ -246,7 +246,7 @@ public final class CarryStudy {
                         ladder.get(first.getAsInt()),
                         area -> shortHours(withArea(area), window.hours().first()) <= question.shortHours(),
                         parallel));
-        return new CarryResult.Area(boundM2, smallest, neverWorse(tried), tried);
+        return new CarryResult.Area(areaM2(), boundM2, smallest, neverWorse(tried), tried);
     }
 
     private static boolean neverWorse(List<CarryResult.Tried> tried) {

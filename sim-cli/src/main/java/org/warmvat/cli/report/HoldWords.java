@@ -1,0 +1,115 @@
+package org.warmvat.cli.report;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.warmvat.study.HoldResult;
+import org.warmvat.study.HoldStudy;
+
+/** The answer to hold in sentences. */
+final class HoldWords {
+
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final double LONG_H = 72;
+
+    private final HoldResult result;
+    private final Asked asked;
+
+    HoldWords(HoldResult result, Asked asked) {
+        this.result = result;
+        this.asked = asked;
+    }
+
+    List<Paragraph> answer() {
+        List<Paragraph> answer = new ArrayList<>();
+        for (HoldResult.Failure failure : result.failures()) {
+            answer.add(new Paragraph(
+                    failure.cause() == HoldResult.Cause.HEATER
+                            ? "The heater fails: how long does it stay warm?"
+                            : "The power fails: how long does it stay warm?",
+                    failure(failure)));
+        }
+        answer.add(new Paragraph("How long may a repair take?", List.of(harmless(), constant())));
+        answer.add(new Paragraph(
+                "How long does the warm-up take?",
+                result.warmUps().stream().map(this::warmUp).toList()));
+        return answer;
+    }
+
+    private String moment(LocalDateTime time) {
+        return HOUR.format(time) + " on " + Words.day(time.toLocalDate(), asked.withYear());
+    }
+
+    private List<String> failure(HoldResult.Failure failure) {
+        String what = failure.cause() == HoldResult.Cause.HEATER
+                ? "The heater fails and its circuit stands still; sun, mixer and feed go on."
+                : "Pumps, mixer and feed stop, and with them the heat of sun and backup.";
+        String when = (failure.usual().starts() == 1 ? "At " : "At the worst moment, ") + moment(failure.from())
+                + " with the slurry at " + Words.celsius(failure.startC()) + ", it cools to ";
+        List<String> marks = new ArrayList<>();
+        for (int i = 0; i < result.temperaturesC().size(); i++) {
+            marks.add(Words.celsius(result.temperaturesC().get(i)) + " "
+                    + failure.hours().get(i).stream()
+                            .mapToObj(hours -> hours == 0 ? "at once, being there already" : "in " + duration(hours))
+                            .findFirst()
+                            .orElse("not within " + HoldStudy.MOST_DAYS + " days or to the end of the weather file"));
+        }
+        List<String> sentences = new ArrayList<>(List.of(what, when + Words.list(marks) + "."));
+        usual(failure, sentences);
+        return sentences;
+    }
+
+    private void usual(HoldResult.Failure failure, List<String> sentences) {
+        if (failure.usual().starts() > 1) {
+            String first = Words.celsius(result.temperaturesC().get(0));
+            OptionalDouble middle = failure.usual().middleHours();
+            sentences.add("Over all " + failure.usual().starts() + " hours at which it may fail, half leave "
+                    + (middle.isPresent()
+                            ? duration(middle.getAsDouble())
+                            : "more than " + duration(failure.usual().limitHours()))
+                    + " or more until " + first + ".");
+        }
+    }
+
+    /** Hours, and days too where they are many. */
+    static String duration(double hours) {
+        String text = hours < 9.95 ? Words.fixed(hours, 1) : Words.fixed(hours, 0);
+        return text + " hours" + (hours >= LONG_H ? " (" + Words.fixed(hours / 24, 1) + " days)" : "");
+    }
+
+    private String harmless() {
+        OptionalDouble shortest = result.failures().stream()
+                .map(failure -> failure.hours().get(0))
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .min();
+        String first = Words.celsius(result.temperaturesC().get(0));
+        if (shortest.isEmpty()) {
+            return "No delay followed brings the slurry down to " + first + ".";
+        }
+        return shortest.getAsDouble() == 0
+                ? "No delay is harmless: the slurry stands below " + first + " already when all is well."
+                : "A repair within " + duration(Math.floor(shortest.getAsDouble() * 10) / 10)
+                        + " is harmless even at the worst of these moments: the slurry stays above " + first + ".";
+    }
+
+    private String constant() {
+        return "The time constant of the tank, its heat capacity over its loss in the file's mean wind, is "
+                + duration(result.timeConstantH()) + ".";
+    }
+
+    private String warmUp(HoldResult.WarmUp warmUp) {
+        String how = warmUp.withSun() ? "With the sun" : "Without the solar circuit";
+        String from = how + ", a fill of " + Words.celsius(warmUp.fillC()) + " at " + moment(warmUp.from());
+        HoldResult.WarmUpHeat heat = warmUp.heat();
+        String took = "the backup gives " + Words.kWh(heat.backupKWh()) + " (bought: " + Words.kWh(heat.boughtKWh())
+                + ")" + (warmUp.withSun() ? " and the sun " + Words.kWh(heat.solarKWh()) : "");
+        return warmUp.hours().isPresent()
+                ? from + " is at the set-point after " + duration(warmUp.hours().getAsDouble()) + "; " + took + "."
+                : from + " does not reach the set-point within "
+                        + duration(warmUp.course().hours()) + "; " + took + " in that time.";
+    }
+}
