@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             CheckCommand.class,
             YearCommand.class,
-            CarryCommand.class,
+            CarryCommand.class, BackupCommand.class, HoldCommand.class,
             SchemaCommand.class,
             WeatherCommand.class
         },
