@@ -95,17 +95,14 @@ final class BackupCommand implements Callable<Integer> {
         ResultsFolder folder = study.folder(BackupReport.TABLES, BackupReport.PICTURES);
         Inputs inputs = Inputs.read(designFile, weatherFiles.stream().findFirst());
         List<Weather> weathers = new ArrayList<>(List.of(inputs.weather()));
-        weatherFiles.stream()
-                .skip(1)
-                .forEach(file -> weathers.add(Inputs.weather(Optional.of(file), inputs.files())));
+        weatherFiles.stream().skip(1).forEach(file -> weathers.add(Inputs.weather(Optional.of(file), inputs.files())));
         BackupResult result;
         try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
             result = BackupStudy.run(inputs.design().design(), weathers, study.engine(), question, parallel);
         }
         Asked asked = inputs.asked(study.engine().name(), weathers);
         study.tell(
-                BackupReport.of(
-                        result, asked, question, study.pictures(() -> BackupReport.pictures(result, asked))),
+                BackupReport.of(result, asked, question, study.pictures(() -> BackupReport.pictures(result, asked))),
                 inputs,
                 folder);
         return ExitCode.DONE.number();

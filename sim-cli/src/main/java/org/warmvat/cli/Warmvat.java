@@ -19,7 +19,9 @@ import picocli.CommandLine.Spec;
         subcommands = {
             CheckCommand.class,
             YearCommand.class,
-            CarryCommand.class, BackupCommand.class, HoldCommand.class,
+            CarryCommand.class,
+            BackupCommand.class,
+            HoldCommand.class,
             SchemaCommand.class,
             WeatherCommand.class
         },

@@ -33,7 +33,9 @@ public final class BackupReport {
             BackupResult result, Asked asked, BackupStudy.Question question, List<Picture> pictures) {
         List<String> assumed = new ArrayList<>(asked.assumed());
         assumed.add("The common sizes are common practice, no source: "
-                + Words.list(question.commonSizesW().stream().map(w -> Words.number(w)).toList()) + " W.");
+                + Words.list(question.commonSizesW().stream()
+                        .map(w -> Words.number(w))
+                        .toList()) + " W.");
         assumed.add("During the warm-up feed, mixer and gas go on as usual, which is on the safe side.");
         return new StudyResults(
                 "backup",
@@ -94,7 +96,10 @@ public final class BackupReport {
                         chosen.end(chosen.hours() - 1))
                 .temperatures("slurry, °C", 1.5)
                 .line(Math.round(spell.chosenW()) + " W", ends(chosen, chosen.slurryC()), StripChart.Line.SLURRY)
-                .line(Math.round(spell.smallerW()) + " W", ends(smaller, smaller.slurryC()), StripChart.Line.OTHER_SLURRY)
+                .line(
+                        Math.round(spell.smallerW()) + " W",
+                        ends(smaller, smaller.slurryC()),
+                        StripChart.Line.OTHER_SLURRY)
                 .level("set-point", asked.design().control().setpointC(), StripChart.Line.SETPOINT)
                 .level("floor", asked.design().control().floorC(), StripChart.Line.FLOOR)
                 .temperatures("air, °C", 5)
@@ -143,8 +148,11 @@ public final class BackupReport {
         figures.put("coil_m2", CarryReport.orNull(result.coil().areaM2()));
         figures.put("coil_needed_m2", CarryReport.orNull(result.coil().neededM2()));
         figures.put("monotone", result.curve().monotone());
-        figures.put("curve", result.curve().points().stream().map(BackupReport::point).toList());
-        figures.put("warm_ups", result.warmUps().stream().map(HoldReport::warmUp).toList());
+        figures.put(
+                "curve",
+                result.curve().points().stream().map(BackupReport::point).toList());
+        figures.put(
+                "warm_ups", result.warmUps().stream().map(HoldReport::warmUp).toList());
         figures.put("hardest_moment", result.spell().worst().toString());
         figures.put("handbook", handbook(result.handbook()));
         return figures;
@@ -171,7 +179,11 @@ public final class BackupReport {
     private static Map<String, byte[]> csv(BackupResult result) {
         BackupResult.Spell spell = result.spell();
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put("curve.csv", CsvRows.of(result.curve().points().stream().map(BackupReport::point).toList()));
+        files.put(
+                "curve.csv",
+                CsvRows.of(result.curve().points().stream()
+                        .map(BackupReport::point)
+                        .toList()));
         files.put(
                 "spell.csv",
                 new CourseCsv()
@@ -181,7 +193,9 @@ public final class BackupReport {
                         .power("backup_heat_chosen_w", spell.chosen().heat().backupW())
                         .power("solar_heat_chosen_w", spell.chosen().heat().solarW())
                         .from(spell.chosen().start()));
-        files.put("warm_ups.csv", CsvRows.of(result.warmUps().stream().map(HoldReport::warmUp).toList()));
+        files.put(
+                "warm_ups.csv",
+                CsvRows.of(result.warmUps().stream().map(HoldReport::warmUp).toList()));
         return files;
     }
 }

@@ -35,8 +35,8 @@ final class BackupWords {
         sentences.add(
                 need.smallestW().isEmpty()
                         ? "No heater, however large, does it: " + failing() + "."
-                        : "The smallest heater that does it gives " + watts(need.smallestW().getAsDouble()) + "; "
-                                + common() + ".");
+                        : "The smallest heater that does it gives "
+                                + watts(need.smallestW().getAsDouble()) + "; " + common() + ".");
         if (need.smallestW().isPresent()) {
             sentences.add("To keep the slurry at or above its floor of " + asked.floor() + allowance() + " takes "
                     + watts(need.forFloorW().getAsDouble()) + "; to bring a cold fill of "
@@ -94,8 +94,8 @@ final class BackupWords {
                     + (coil.isLimit() ? " What limits it are the hours in which it may heat." : ""));
         }
         List<String> sentences = new ArrayList<>();
-        sentences.add("At the set-point and its flow limit the coil passes " + watts(coil.passesW().getAsDouble())
-                + ".");
+        sentences.add("At the set-point and its flow limit the coil passes "
+                + watts(coil.passesW().getAsDouble()) + ".");
         if (!coil.isLimit()) {
             sentences.add(
                     result.need().chosenW().getAsDouble() > coil.passesW().getAsDouble()
@@ -107,8 +107,9 @@ final class BackupWords {
                     + square(coil.neededM2().getAsDouble()) + " where it has "
                     + square(coil.areaM2().getAsDouble()) + ".");
         } else {
-            sentences.add("Coil, flow temperature or the hours in which the backup may heat are the limit, and a coil of up"
-                    + " to twenty times its " + square(coil.areaM2().getAsDouble()) + " is not enough.");
+            sentences.add(
+                    "Coil, flow temperature or the hours in which the backup may heat are the limit, and a coil of up"
+                            + " to twenty times its " + square(coil.areaM2().getAsDouble()) + " is not enough.");
         }
         return sentences;
     }
@@ -126,8 +127,9 @@ final class BackupWords {
                 + Words.day(slowest.from().toLocalDate(), asked.withYear());
         return List.of(
                 slowest.hours().isPresent()
-                        ? fill + " is at the set-point after " + HoldWords.duration(slowest.hours().getAsDouble())
-                                + "; the backup gives " + Words.kWh(slowest.heat().backupKWh()) + " for it."
+                        ? fill + " is at the set-point after "
+                                + HoldWords.duration(slowest.hours().getAsDouble()) + "; the backup gives "
+                                + Words.kWh(slowest.heat().backupKWh()) + " for it."
                         : fill + " is not at the set-point after "
                                 + HoldWords.duration(slowest.course().hours()) + ".");
     }
@@ -137,7 +139,8 @@ final class BackupWords {
         List<String> sentences = new ArrayList<>();
         String where = asked.weathers().size() == 1
                 ? ""
-                : ", in the weather of " + asked.weathers().get(spell.file()).site().name();
+                : ", in the weather of "
+                        + asked.weathers().get(spell.file()).site().name();
         BackupResult.Need need = result.need();
         boolean warmUp = need.smallestW().isPresent()
                 && need.forWarmUpW().getAsDouble() > need.forFloorW().getAsDouble();
@@ -146,15 +149,17 @@ final class BackupWords {
         }
         sentences.add("The hardest spell of the year is around "
                 + Words.day(spell.worst().toLocalDate(), asked.withYear()) + where + ": with only "
-                + watts(spell.smallerW()) + " the slurry would sink to " + Words.celsius(least(spell.smaller().leastC()))
-                + ", with " + watts(spell.chosenW()) + " it sinks to " + Words.celsius(least(spell.chosen().leastC()))
+                + watts(spell.smallerW()) + " the slurry would sink to "
+                + Words.celsius(least(spell.smaller().leastC()))
+                + ", with " + watts(spell.chosenW()) + " it sinks to "
+                + Words.celsius(least(spell.chosen().leastC()))
                 + ".");
         sentences.add(
                 question.coldSpellK() == 0
                         ? "Typical years smooth the extremes: a real winter can be colder than any in such a file; --cold-spell"
                                 + " lowers the coldest week by some kelvins."
-                        : "The air of the coldest week was lowered by "
-                                + Words.number(question.coldSpellK()) + " K, since typical years smooth the extremes.");
+                        : "The air of the coldest week was lowered by " + Words.number(question.coldSpellK())
+                                + " K, since typical years smooth the extremes.");
         return sentences;
     }
 
@@ -169,7 +174,8 @@ final class BackupWords {
     private List<String> handbook() {
         BackupResult.Handbook handbook = result.handbook();
         return List.of(
-                "A handbook adds the steady loss in the air of the coldest day, " + Words.celsius(handbook.coldC()) + ", "
+                "A handbook adds the steady loss in the air of the coldest day, " + Words.celsius(handbook.coldC())
+                        + ", "
                         + watts(handbook.lossW()) + ", to the heat of the feed, " + watts(handbook.feedW()) + ": "
                         + watts(handbook.totalW()) + ".",
                 "The run through the hours differs because the tank coasts on its own heat and may sink to its floor, because"
