@@ -66,7 +66,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
     void over(Interval interval) {
         network.enter(interval);
         double timeS = interval.startS();
-        while (timeS < interval.endS()) {
+        while (interval.endS() - timeS > leastSpanS(interval.endS())) {
             switchboard.settle(timeS, state, record);
             timeS = integrate(timeS, interval.endS());
             if (triggered >= 0) {
@@ -74,6 +74,11 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
             }
         }
         switchboard.settle(timeS, state, record);
+    }
+
+    /** The library refuses a span of a thousand units in the last place; a switching may leave less of an interval. */
+    private static double leastSpanS(double endS) {
+        return Math.max(EVENT_CONVERGENCE_S, 2000 * Math.ulp(endS));
     }
 
     private double integrate(double fromS, double toS) {

@@ -1,0 +1,86 @@
+package org.warmvat.checks;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.warmvat.design.EnvelopeRules;
+import org.warmvat.design.Layer;
+import org.warmvat.design.Material;
+import org.warmvat.engine.SteadyStart;
+import org.warmvat.envelope.LayerChain;
+import org.warmvat.network.Flows;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+
+/** Layer chains between two fluids, solved by the program's own network. */
+final class Chains {
+
+    /** No merging of sheets, so that every layer stays one. */
+    static final EnvelopeRules RULES = new EnvelopeRules(0.1, 0.54, false, 0.5);
+
+    /** A film without resistance. */
+    static final double NO_FILM = 1e12;
+
+    private Chains() {}
+
+    /** A layer of a conductivity, its heat capacity of no account. */
+    static Layer layer(double thicknessM, double conductivityWPerMK) {
+        return layer(thicknessM, conductivityWPerMK, 1000, 1000, 1);
+    }
+
+    /** A layer with everything. */
+    static Layer layer(double thicknessM, double conductivityWPerMK, double densityKgPerM3, double heat, int nodes) {
+        return new Layer(new Material("sample", conductivityWPerMK, densityKgPerM3, heat), thicknessM, nodes);
+    }
+
+    /** Plane layers of one square metre. */
+    static LayerChain plane(Layer... layers) {
+        return LayerChain.plane(List.of(layers), 1, RULES);
+    }
+
+    /** Layers round a bore, of a length. */
+    static LayerChain pipe(double boreM, double lengthM, Layer... layers) {
+        return LayerChain.cylinder(List.of(layers), boreM / 2, lengthM, RULES);
+    }
+
+    /** A chain with a film on each side, the inner fluid at its root. */
+    record Wall(LayerChain chain, double innerFilmWPerM2K, double outerFilmWPerM2K) {
+
+        /** Steady heat from inside to outside, W. */
+        double watts(double insideC, double outsideC) {
+            Network network = network(insideC, outsideC);
+            State state = network.initialState();
+            SteadyStart.settle(network, state, 0);
+            return chain.innerWPerK(innerFilmWPerM2K) * (insideC - state.nodeC(1));
+        }
+
+        /** Steady conductance, W/K. */
+        double wattsPerK() {
+            return watts(1, 0);
+        }
+
+        /** The chain as a network on a fluid that nothing cools. */
+        Network network(double insideC, double outsideC) {
+            Network.Assembly assembly = new Network.Assembly();
+            int last = assembly.node(new Network.Node("inside", 1e15, -1, insideC, false));
+            for (LayerChain.Slice slice : chain.slices()) {
+                last = assembly.node(new Network.Node("layer", slice.capacityJPerK(), last, outsideC, true));
+            }
+            int face = last;
+            double outerWPerK = 1 / (chain.outerHalfKPerW() + 1 / (outerFilmWPerM2K * chain.outerAreaM2()));
+            assembly.part((timeS, state, flows) -> {
+                flows.link(1, chain.innerWPerK(innerFilmWPerM2K), Flows.UNMETERED);
+                for (int i = 1; i < face; i++) {
+                    flows.link(i + 1, chain.betweenWPerK(i), Flows.UNMETERED);
+                }
+                flows.exchange(face, outerWPerK, outsideC, Flows.UNMETERED);
+            });
+            return assembly.build();
+        }
+    }
+
+    /** Where a rising or falling function meets a value. */
+    static double solve(DoubleUnaryOperator function, double value, double least, double most) {
+        return new BrentSolver(1e-13, 1e-12).solve(1000, x -> function.applyAsDouble(x) - value, least, most);
+    }
+}

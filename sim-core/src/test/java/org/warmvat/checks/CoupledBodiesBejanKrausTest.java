@@ -1,0 +1,32 @@
+package org.warmvat.checks;
+
+import org.warmvat.network.Flows;
+
+/**
+ * From a published equation: A. Bejan and A. D. Kraus (eds), Heat Transfer Handbook, equation 3.286 (film that grows with the
+ * temperature difference). Equation seen, numbers derived. Tolerance: 1e-6, what the engine's tolerance leaves open.
+ */
+class CoupledBodiesBejanKrausTest implements Published {
+
+    @Override
+    public Source source() {
+        return new Source(
+                Topic.LUMPED,
+                "Bejan and Kraus",
+                "A. Bejan, A. D. Kraus (eds), Heat Transfer Handbook, equation 3.286,"
+                        + " https://123docz.net/document/1684439-heat-transfer-handbook-part-25-docx.htm",
+                "h = hi (dT/dTi)^0.25, hi 5 W/m2K, 2 m2, 2e5 J/K, dTi 40 K, ten hours.",
+                "1e-6: the reference engine's tolerance.");
+    }
+
+    @Override
+    public void fill(Sheet sheet) {
+        Vessel body = new Vessel(2e5, 40, (timeS, state, flows) -> {
+            double difference = state.nodeC(0);
+            double ua = 5 * 2 * Math.pow(difference / 40, 0.25);
+            flows.heat(0, -ua * difference, -1.25 * ua, 0.3125 * ua / difference, Flows.UNMETERED);
+        });
+        sheet.table(Provenance.DERIVED)
+                .value("share of the difference left", 0.2262184, body.afterS(36_000) / 40, 1e-6);
+    }
+}
