@@ -9,8 +9,10 @@ import java.util.Map;
 /** The page of all checks as text. */
 final class ChecksPage {
 
-    private static final String HEAD = "| quantity | published | ours | difference | tolerance | provenance |\n"
-            + "|---|---|---|---|---|---|\n";
+    private static final String HEAD = """
+            | quantity | published | ours | difference | tolerance | provenance |
+            |---|---|---|---|---|---|
+            """;
 
     private final Map<Published, Sheet> sheets = new LinkedHashMap<>();
 
@@ -63,9 +65,7 @@ final class ChecksPage {
 
     String text() {
         StringBuilder text = new StringBuilder();
-        text.append(String.format(
-                Locale.ROOT,
-                """
+        text.append(String.format(Locale.ROOT, """
                 # Checked against the outside
 
                 This page is written by the tests (`ChecksPageTest`), which fail when it is stale; `mvn -pl sim-core test \
@@ -78,10 +78,7 @@ final class ChecksPage {
 
                 Provenance: *seen* = read in the original or where it is publicly quoted; *seen in a transcription* = read in a public \
                 transcription of a book's worked examples; *from memory* = remembered, to be held against the original before it is quoted.
-                """,
-                inOneLine(),
-                digesterValues(),
-                notReproduced()));
+                """, inOneLine(), digesterValues(), notReproduced()));
         Topic topic = null;
         for (Map.Entry<Published, Sheet> entry : sheets.entrySet()) {
             Source source = entry.getKey().source();
@@ -95,7 +92,11 @@ final class ChecksPage {
     }
 
     private static void append(StringBuilder text, String test, Source source, Sheet sheet) {
-        text.append("\n### ").append(source.publication()).append(" (`").append(test).append("`)\n\n");
+        text.append("\n### ")
+                .append(source.publication())
+                .append(" (`")
+                .append(test)
+                .append("`)\n\n");
         text.append(source.citation()).append("\n\n");
         text.append("Conditions: ").append(source.conditions()).append("\n\n");
         text.append("Tolerance: ").append(source.tolerance()).append("\n\n");

@@ -2,8 +2,6 @@ package org.warmvat.checks;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import org.warmvat.design.AssumedWeather;
 import org.warmvat.design.CardinalTemperatures;
 import org.warmvat.design.Contents;
 import org.warmvat.design.Control;
@@ -17,15 +15,10 @@ import org.warmvat.design.FeedTemperature;
 import org.warmvat.design.Feedstock;
 import org.warmvat.design.Films;
 import org.warmvat.design.Gas;
-import org.warmvat.design.Ground;
 import org.warmvat.design.Layer;
-import org.warmvat.design.Mixer;
 import org.warmvat.design.OuterFace;
-import org.warmvat.design.Prices;
-import org.warmvat.design.RunIn;
-import org.warmvat.design.Site;
-import org.warmvat.design.Sky;
 import org.warmvat.design.Tank;
+import org.warmvat.sample.TankPlan;
 
 /** Designs for the checks: as plain as a check allows. */
 final class Designs {
@@ -38,6 +31,12 @@ final class Designs {
     /** Usual films and faces round given layers. */
     static Envelope envelope(List<Layer> wall, List<Layer> lid, List<Layer> floor, EnvelopeRules rules) {
         return new Envelope(wall, lid, floor, new OuterFace(0.5, 0.9), new Films(100, 10, 6, 4, 4, 7.7), rules);
+    }
+
+    /** Sheet steel all round. */
+    static Envelope bare() {
+        List<Layer> sheet = List.of(Chains.layer(0.002, 50, 7800, 450, 1));
+        return envelope(sheet, sheet, sheet, Chains.RULES);
     }
 
     /** A tank that is fed nothing and heated by nothing. */
@@ -63,23 +62,21 @@ final class Designs {
 
     /** A design at 35 °C without heaters or mixing. */
     static Design of(Tank tank, Envelope envelope, Feed feed, Contents contents, Optional<Gas> gas) {
+        Design quiet = new TankPlan().quiet().build();
         return new Design(
                 "check",
                 tank,
                 envelope,
-                List.of(),
+                quiet.fittings(),
                 feed,
-                new Mixer(new Mixer.Given(0), 1, 0, 0),
-                Optional.empty(),
-                Optional.empty(),
+                quiet.mixer(),
+                quiet.solar(),
+                quiet.backup(),
                 new Control(35, 1, 30, 0, new Control.DailyChange(1, 2)),
                 gas,
                 contents,
-                new Site(
-                        new Ground(Optional.empty(), 0.05, 0.5, 0.2),
-                        new Sky(1, 0.8, 10),
-                        new AssumedWeather(3, 0.75, 0.5)),
-                new RunIn(OptionalInt.empty(), 10, 3, 90),
-                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5));
+                quiet.site(),
+                quiet.runIn(),
+                quiet.prices());
     }
 }

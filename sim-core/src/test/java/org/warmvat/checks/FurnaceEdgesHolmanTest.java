@@ -41,9 +41,7 @@ class FurnaceEdgesHolmanTest implements Published {
         List<Layer> foam = List.of(Chains.layer(0.1, FOAM_W_PER_M_K));
         Edges edges = edges(foam);
         double allEdges = (edges.wetWPerK() + edges.dryWPerK()) / FOAM_W_PER_M_K;
-        double face = 1
-                / LayerChain.plane(foam, SIDE_M * SIDE_M, Chains.RULES).resistanceKPerW()
-                / FOAM_W_PER_M_K;
+        double face = 1 / LayerChain.plane(foam, SIDE_M * SIDE_M, Chains.RULES).resistanceKPerW() / FOAM_W_PER_M_K;
         sheet.table(Provenance.MEMORY)
                 .value("shape factor of one wall, m", 2.5, face, 0.05)
                 .value("shape factor of one edge, m", 0.27, allEdges / 12, 0.005)

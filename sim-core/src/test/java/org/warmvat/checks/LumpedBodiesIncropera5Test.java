@@ -58,8 +58,7 @@ class LumpedBodiesIncropera5Test implements Published {
                         Vessel.between(thermocouple, 25, 400, 200).secondsUntilC(199),
                         0.05);
         Vessel junction = radiating(SLOWER * thermocouple, 25, 400, 200, new Walls(400, 0.9));
-        sheet.table(Provenance.MEMORY)
-                .value("5.2: steady temperature, °C", 218.7, junction.afterS(SLOWER * 30), 0.05);
+        sheet.table(Provenance.MEMORY).value("5.2: steady temperature, °C", 218.7, junction.afterS(SLOWER * 30), 0.05);
         sheet.table(Provenance.TRANSCRIBED)
                 .value("5.2: time to 217.7 °C, s", 4.98, junction.secondsUntilC(217.7) / SLOWER, 0.005);
         Vessel curing = radiating(SHEET_J_PER_M2K, 25, 40, 175, new Walls(175, 0.8));

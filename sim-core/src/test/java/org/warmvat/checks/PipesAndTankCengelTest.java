@@ -46,8 +46,7 @@ class PipesAndTankCengelTest implements Published {
     public void fill(Sheet sheet) {
         LayerChain steam = Chains.pipe(0.05, 1, Chains.layer(0.0025, 80), Chains.layer(0.03, 0.05));
         double watts = new Chains.Wall(steam, 60, 18).watts(320, 5);
-        double wool = new Chains.Wall(
-                        Chains.pipe(0.055, 1, Chains.layer(0.03, 0.05)), Chains.NO_FILM, Chains.NO_FILM)
+        double wool = new Chains.Wall(Chains.pipe(0.055, 1, Chains.layer(0.03, 0.05)), Chains.NO_FILM, Chains.NO_FILM)
                 .wattsPerK();
         sheet.table(Provenance.MEMORY)
                 .value("3-8: loss of a metre, W", 121, watts, 0.5)

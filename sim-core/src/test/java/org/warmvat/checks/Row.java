@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import org.junit.jupiter.api.DynamicTest;
 
@@ -50,21 +51,27 @@ public record Row(Kind kind, String quantity, double published, double ours, dou
     /** The line of the page. */
     String line() {
         return String.format(
-                Locale.ROOT,
-                "| %s | %s | %s | %s | %s | %s%s |%n",
-                quantity,
-                plain(published),
-                rounded(ours),
-                signed(difference()),
-                plain(tolerance),
-                provenance.words(),
-                kind == Kind.ALSO && provenance.counts() ? ", not counted" : "").replace("\r", "");
+                        Locale.ROOT,
+                        "| %s | %s | %s | %s | %s | %s%s |%n",
+                        quantity,
+                        plain(published),
+                        rounded(ours),
+                        signed(difference()),
+                        plain(new BigDecimal(tolerance)
+                                .round(new MathContext(2))
+                                .doubleValue()),
+                        provenance.words(),
+                        kind == Kind.ALSO && provenance.counts() ? ", not counted" : "")
+                .replace("\r", "");
     }
 
     private static String plain(double value) {
         return value == Math.rint(value)
                 ? String.format(Locale.ROOT, "%.0f", value)
-                : new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+                : new BigDecimal(Double.toString(value))
+                        .round(new MathContext(10))
+                        .stripTrailingZeros()
+                        .toPlainString();
     }
 
     private String rounded(double value) {

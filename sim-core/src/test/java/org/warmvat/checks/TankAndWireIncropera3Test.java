@@ -43,8 +43,7 @@ class TankAndWireIncropera3Test implements Published {
 
     /** Bore of a cylinder of the volume, by the tank's own geometry. */
     private static double diameterM(double lengthOverDiameter) {
-        return Chains.solve(
-                d -> new Shape.UprightCylinder(d).planAreaM2() * d * lengthOverDiameter, VOLUME_M3, 0.3, 2);
+        return Chains.solve(d -> new Shape.UprightCylinder(d).planAreaM2() * d * lengthOverDiameter, VOLUME_M3, 0.3, 2);
     }
 
     private static double watts(double diameterM, double lengthM, double urethaneM) {

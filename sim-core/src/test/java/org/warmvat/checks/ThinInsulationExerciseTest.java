@@ -19,8 +19,8 @@ class ThinInsulationExerciseTest implements Published {
 
     @Override
     public void fill(Sheet sheet) {
-        Chains.Wall pipe = new Chains.Wall(
-                Chains.pipe(0.05, 6, Chains.layer(0.005, 43), Chains.layer(0.012, 0.11)), 500, 17);
+        Chains.Wall pipe =
+                new Chains.Wall(Chains.pipe(0.05, 6, Chains.layer(0.005, 43), Chains.layer(0.012, 0.11)), 500, 17);
         String why = "0.1 % apart; the printed resistances are rounded before they are added.";
         sheet.table(Provenance.SEEN)
                 .notReproduced("resistance, K/W", 0.1204, 1 / pipe.wattsPerK(), 5e-5, why)

@@ -29,9 +29,7 @@ record Vessel(double capacityJPerK, double startC, Flow flow) {
     /** A body that exchanges heat with one fluid. */
     static Vessel between(double capacityJPerK, double startC, double uaWPerK, double fluidC) {
         return new Vessel(
-                capacityJPerK,
-                startC,
-                (timeS, state, flows) -> flows.exchange(0, uaWPerK, fluidC, Flows.UNMETERED));
+                capacityJPerK, startC, (timeS, state, flows) -> flows.exchange(0, uaWPerK, fluidC, Flows.UNMETERED));
     }
 
     /** Time until it reaches a temperature, s, by a switch located in time. */
@@ -40,8 +38,7 @@ record Vessel(double capacityJPerK, double startC, Flow flow) {
         Network.Assembly assembly = new Network.Assembly();
         assembly.node(new Network.Node("body", capacityJPerK, -1, startC, false));
         int until = assembly.meter("until");
-        int reached = assembly.switchOf(
-                "reached", (timeS, state, on) -> on ? -1 : sign * (state.nodeC(0) - targetC));
+        int reached = assembly.switchOf("reached", (timeS, state, on) -> on ? -1 : sign * (state.nodeC(0) - targetC));
         assembly.part((timeS, state, flows) -> {
             flow.add(timeS, state, flows);
             flows.meter(until, state.isOn(reached) ? 0 : 1);

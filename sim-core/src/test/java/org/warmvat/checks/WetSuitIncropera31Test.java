@@ -30,8 +30,11 @@ class WetSuitIncropera31Test implements Published {
 
     @Override
     public void fill(Sheet sheet) {
-        double skinC = 35 - 100 / 1.8 / new Chains.Wall(Chains.plane(Chains.layer(0.003, 0.3)), Chains.NO_FILM, Chains.NO_FILM)
-                .wattsPerK();
+        double skinC = 35
+                - 100
+                        / 1.8
+                        / new Chains.Wall(Chains.plane(Chains.layer(0.003, 0.3)), Chains.NO_FILM, Chains.NO_FILM)
+                                .wattsPerK();
         sheet.table(Provenance.TRANSCRIBED)
                 .value("aerogel in air, mm", 4.4, thicknessMm(2 + 5.9), 0.05)
                 .value("aerogel in water, mm", 6.1, thicknessMm(200 + 5.9), 0.05)

@@ -1,0 +1,32 @@
+package org.warmvat.checks;
+
+import java.util.OptionalDouble;
+import org.warmvat.design.Collector;
+import org.warmvat.design.Plane;
+import org.warmvat.design.SkyModel;
+import org.warmvat.heating.CollectorHeat;
+import org.warmvat.sun.TiltedIrradiance;
+
+/** Collectors of one square metre, by their data sheets. */
+final class Collectors {
+
+    private static final Plane PLANE = new Plane(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
+
+    private Collectors() {}
+
+    /** A collector of which only the incidence modifier matters. */
+    static Collector withB0(double b0) {
+        return new Collector(1, PLANE, 0.8, 3, 0.01, 7000, new Collector.Incidence(b0, 0.9, 85));
+    }
+
+    /** Coefficients of a data sheet. */
+    record Coefficients(double eta0, double a1, double a2, double kd) {
+
+        /** What it gives in light at right angles, so many kelvin above the air, W/m2. */
+        double outputWPerM2(TiltedIrradiance light, double aboveAirK) {
+            CollectorHeat heat = new CollectorHeat(
+                    new Collector(1, PLANE, eta0, a1, a2, 7000, new Collector.Incidence(0.1, kd, 85)));
+            return heat.absorbedWPerM2(light) - heat.linearWPerK() * aboveAirK + heat.quadraticW(aboveAirK);
+        }
+    }
+}
