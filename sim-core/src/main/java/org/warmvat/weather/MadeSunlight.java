@@ -20,7 +20,7 @@ final class MadeSunlight {
      * The days of a single typical year spread less than the distribution, which was drawn from many years: their deviation is
      * 0.12 to 0.19 in two real ones against 0.18 to 0.20 (convention).
      */
-    private static final double NARROWED = 0.85;
+    private static final double NARROWED = 0.75;
     /** No day is clearer than this at sea level. */
     private static final double CLEAREST_DAY = 0.80;
 
