@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Supplier;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.report.Cautions;
@@ -18,6 +20,7 @@ import org.warmvat.cli.report.Table;
 import org.warmvat.cli.report.TextTable;
 import org.warmvat.engine.Engine;
 import org.warmvat.study.Parallel;
+import org.warmvat.study.SiteConventions;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -60,6 +63,26 @@ final class StudyOptions {
 
     Engine engine() {
         return engine.engine();
+    }
+
+    /** Tank, weather and engine in a line. */
+    String under(Inputs inputs) {
+        return String.format(
+                Locale.ROOT,
+                "%.0f litres of slurry; weather of %s, %d hours; %s engine",
+                inputs.design().design().tank().liquidVolumeM3() * 1000,
+                inputs.weather().site().name(),
+                inputs.weather().hours(),
+                engine().name());
+    }
+
+    /** Every default and assumption of the inputs, those of an invented one first. */
+    List<String> assumed(Inputs inputs) {
+        List<String> assumed = new ArrayList<>(inputs.invented());
+        assumed.addAll(inputs.design().assumed());
+        assumed.addAll(SiteConventions.applied(inputs.design().design(), inputs.weather())
+                .assumptions());
+        return assumed;
     }
 
     /** Threads to run on, with progress on a terminal. */

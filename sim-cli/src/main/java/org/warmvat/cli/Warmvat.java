@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             CarryCommand.class,
             BackupCommand.class,
             HoldCommand.class,
+            VaryCommand.class,
             SchemaCommand.class,
             WeatherCommand.class
         },

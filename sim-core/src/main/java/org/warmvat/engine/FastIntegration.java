@@ -138,11 +138,15 @@ final class FastIntegration {
     private double place(double timeS, double overshotS) {
         double stepS = overshotS;
         double margin;
+        double triedS;
         do {
+            triedS = stepS;
             stepS = crossingS(timeS, stepS);
             step.attempt(timeS, stepS, state);
             margin = furthest(timeS + stepS, step.result());
-        } while (margin > placedWithinK(timeS, stepS, margin) && stepS > SHORTEST_STEP_S);
+        } while (margin > placedWithinK(timeS, stepS, margin)
+                && stepS > SHORTEST_STEP_S
+                && stepS < triedS); // a crossing at the very end of the step is where it is, however flat the margin
         return stepS;
     }
 

@@ -117,7 +117,7 @@ public final class DesignDocument {
      * The number a key has, by default or as written.
      *
      * @param path the key's path, such as {@code solar.area_m2}, {@code envelope.wall[1].thickness_mm} (counted from 0) or
-     *     {@code envelope.wall[pir_foam].thickness_mm} (by material or name)
+     *     {@code envelope.wall[pir_foam].thickness_mm}, also {@code envelope.wall.pir_foam.thickness_mm} (by material or name)
      * @throws InputRefused when the design has no such number
      */
     public double number(String path) {
@@ -132,10 +132,27 @@ public final class DesignDocument {
      * @throws InputRefused when there is no such number, or the design is not allowed with it
      */
     public DesignDocument with(String path, double value) {
+        return with(Map.of(path, value));
+    }
+
+    /**
+     * The same design with some numbers exchanged at once, so that only the whole must be allowed.
+     *
+     * @param numbers numbers by the paths of their keys, in the order in which messages name them
+     * @throws InputRefused when there is no such number, or the design is not allowed with them
+     */
+    public DesignDocument with(Map<String, Double> numbers) {
         ObjectNode changed = written.deepCopy();
-        new NumberKey(name, path).set(changed, filled, value);
-        String changedName = name + " with " + path + "=" + Faults.number(value);
-        return bind(changedName, changed, new Faults(changedName, Map.of()));
+        StringBuilder changedName = new StringBuilder(name);
+        numbers.forEach((path, value) -> {
+            new NumberKey(name, path).set(changed, filled, value);
+            changedName
+                    .append(changedName.length() == name.length() ? " with " : ", ")
+                    .append(path)
+                    .append('=')
+                    .append(Faults.number(value));
+        });
+        return bind(changedName.toString(), changed, new Faults(changedName.toString(), Map.of()));
     }
 
     private static DesignDocument bind(String name, ObjectNode tree, Faults faults) {

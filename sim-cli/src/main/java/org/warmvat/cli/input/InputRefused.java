@@ -1,6 +1,8 @@
 package org.warmvat.cli.input;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /** An input file was refused; nothing was computed. */
 public final class InputRefused extends RuntimeException {
@@ -22,5 +24,10 @@ public final class InputRefused extends RuntimeException {
     /** What is wrong, one line each, in the order of the file. */
     public List<String> faults() {
         return faults;
+    }
+
+    /** The known word nearest to a wrong one, if any is near. */
+    public static Optional<String> nearest(String word, Collection<String> known) {
+        return Nearest.of(word, known);
     }
 }

@@ -20,10 +20,23 @@ final class NumberKey {
         this.document = document;
         this.path = path;
         try {
-            this.steps = KeyPath.steps(path);
+            this.steps = bracketed(KeyPath.steps(path));
         } catch (IllegalArgumentException e) {
             throw new InputRefused(List.of(document + ": " + e.getMessage()));
         }
+    }
+
+    /** A list's entry may also be named after a dot: {@code envelope.wall.pir_foam} is {@code envelope.wall[pir_foam]}. */
+    private static List<String> bracketed(List<String> steps) {
+        List<String> bracketed = new ArrayList<>();
+        JsonNode at = DesignSchema.root();
+        for (String step : steps) {
+            JsonNode entry = DesignSchema.entries(at);
+            boolean named = !entry.isMissingNode() && !step.startsWith("[");
+            bracketed.add(named ? "[" + step + "]" : step);
+            at = named || step.startsWith("[") ? entry : DesignSchema.key(at, step);
+        }
+        return bracketed;
     }
 
     /** Adds the paths of all numbers below a value. */
@@ -127,7 +140,10 @@ final class NumberKey {
     }
 
     private JsonNode schema() {
-        return DesignSchema.at(path);
+        StringBuilder full = new StringBuilder();
+        steps.forEach(step ->
+                full.append(full.isEmpty() || step.startsWith("[") ? "" : ".").append(step));
+        return DesignSchema.at(full.toString());
     }
 
     private String unknown() {

@@ -1,0 +1,103 @@
+package org.warmvat.cli;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.SweepPictures;
+import org.warmvat.cli.report.Sweep;
+import org.warmvat.cli.report.VaryTelling;
+
+/** Chooses the pictures of a sweep: a line over one number, cells over two, a few sheets of cells over three. */
+final class SweepDrawing {
+
+    /** Every name a picture may have. */
+    static final List<String> NAMES = List.of("varied", "varied_2", "varied_3", "varied_4", "varied_5", "pareto");
+
+    private static final int MOST_SHEETS = 5;
+
+    private SweepDrawing() {}
+
+    static List<Picture> of(Sweep sweep, String shown, List<VaryTelling.Front> fronts) {
+        List<Picture> pictures = new ArrayList<>();
+        if (sweep.keys().size() == 1) {
+            pictures.add(SweepPictures.lines(
+                    "varied",
+                    shown + " over " + sweep.keys().get(0),
+                    sweep.keys().get(0),
+                    sweep.values().stream().mapToDouble(v -> v[0]).toArray(),
+                    shown,
+                    lines(sweep, shown)));
+        } else {
+            pictures.addAll(sheets(sweep, shown));
+        }
+        for (VaryTelling.Front front : fronts) {
+            pictures.add(SweepPictures.front(
+                    "pareto",
+                    front.second() + " against " + front.first(),
+                    front.first(),
+                    sweep.output(front.first()),
+                    front.second(),
+                    sweep.output(front.second()),
+                    front.order()));
+        }
+        return pictures;
+    }
+
+    /** Energies stand together; anything else alone. */
+    private static List<SweepPictures.Line> lines(Sweep sweep, String shown) {
+        List<String> names = new ArrayList<>(List.of(shown));
+        if (shown.equals("net_energy_kwh")) {
+            names.addAll(List.of("gas_energy_kwh", "backup_bought_kwh", "electricity_total_kwh"));
+        }
+        return names.stream()
+                .filter(name -> Arrays.stream(sweep.output(name)).allMatch(Double::isFinite))
+                .map(name -> new SweepPictures.Line(name, sweep.output(name)))
+                .toList();
+    }
+
+    private static List<Picture> sheets(Sweep sweep, String shown) {
+        int columns = sweep.counts()[sweep.counts().length - 1];
+        int rows = sweep.counts()[sweep.counts().length - 2];
+        int last = sweep.keys().size() - 1;
+        int all = sweep.runs() / (rows * columns);
+        int drawn = Math.min(all, MOST_SHEETS);
+        List<Picture> sheets = new ArrayList<>();
+        for (int i = 0; i < drawn; i++) {
+            // evenly spread where there are more than can be drawn, the ends included
+            int first = (drawn == 1 ? 0 : i * (all - 1) / (drawn - 1)) * rows * columns;
+            String where = last == 2
+                    ? ", " + sweep.keys().get(0) + " = " + number(sweep.values().get(first)[0])
+                    : "";
+            sheets.add(SweepPictures.cells(
+                    i == 0 ? "varied" : "varied_" + (i + 1),
+                    shown + where,
+                    sweep.keys().get(last),
+                    axis(sweep, last, first, 1, columns),
+                    sweep.keys().get(last - 1),
+                    axis(sweep, last - 1, first, columns, rows),
+                    cells(sweep.output(shown), first, rows, columns)));
+        }
+        return sheets;
+    }
+
+    private static double[] axis(Sweep sweep, int key, int first, int stride, int count) {
+        double[] values = new double[count];
+        for (int i = 0; i < count; i++) {
+            values[i] = sweep.values().get(first + i * stride)[key];
+        }
+        return values;
+    }
+
+    private static double[][] cells(double[] output, int first, int rows, int columns) {
+        double[][] cells = new double[rows][];
+        for (int row = 0; row < rows; row++) {
+            cells[row] = Arrays.copyOfRange(output, first + row * columns, first + (row + 1) * columns);
+        }
+        return cells;
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+}

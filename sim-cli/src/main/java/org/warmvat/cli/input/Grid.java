@@ -1,0 +1,98 @@
+package org.warmvat.cli.input;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All combinations of one to three axes, the last running fastest.
+ *
+ * @param axes the axes
+ */
+public record Grid(List<Axis> axes) {
+
+    private static final int MOST_AXES = 3;
+    private static final long MOST_POINTS = 1_000_000;
+
+    /**
+     * Checks the axes.
+     *
+     * @throws IllegalArgumentException when there are none or too many, a key stands twice, or the combinations are too many
+     */
+    public Grid {
+        axes = List.copyOf(axes);
+        if (axes.isEmpty() || axes.size() > MOST_AXES) {
+            throw new IllegalArgumentException(axes.size() + " axes, expected 1 to " + MOST_AXES);
+        }
+        if (axes.stream().map(Axis::key).distinct().count() < axes.size()) {
+            throw new IllegalArgumentException("a key stands twice, expected one axis for each");
+        }
+        long points = 1;
+        for (Axis axis : axes) {
+            points *= axis.values().size();
+        }
+        if (points > MOST_POINTS) {
+            throw new IllegalArgumentException(points + " combinations, expected at most " + MOST_POINTS);
+        }
+    }
+
+    /** How many combinations. */
+    public int size() {
+        return axes.stream().mapToInt(axis -> axis.values().size()).reduce(1, (a, b) -> a * b);
+    }
+
+    /** The values of a combination, one for each axis. */
+    public double[] values(int index) {
+        double[] values = new double[axes.size()];
+        int rest = index;
+        for (int i = axes.size() - 1; i >= 0; i--) {
+            List<Double> all = axes.get(i).values();
+            values[i] = all.get(rest % all.size());
+            rest /= all.size();
+        }
+        return values;
+    }
+
+    /** A combination in words. */
+    public String named(int index) {
+        double[] values = values(index);
+        StringBuilder words = new StringBuilder();
+        for (int i = 0; i < values.length; i++) {
+            words.append(i == 0 ? "" : ", ")
+                    .append(axes.get(i).key())
+                    .append(" = ")
+                    .append(Faults.number(values[i]));
+        }
+        return words.toString();
+    }
+
+    /**
+     * The design of a combination.
+     *
+     * @throws InputRefused when it is not allowed
+     */
+    public DesignDocument design(DesignDocument base, int index) {
+        double[] values = values(index);
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        for (int i = 0; i < values.length; i++) {
+            numbers.put(axes.get(i).key(), values[i]);
+        }
+        return base.with(numbers);
+    }
+
+    /**
+     * Tries the corners, so that a key or a value that is not allowed is found before the runs.
+     *
+     * @throws InputRefused with the faults of the first corner that is not allowed
+     */
+    public void checkCorners(DesignDocument base) {
+        for (int corner = 0; corner < 1 << axes.size(); corner++) {
+            int index = 0;
+            for (int i = 0; i < axes.size(); i++) {
+                int count = axes.get(i).values().size();
+                index = index * count + ((corner >> i & 1) == 1 ? count - 1 : 0);
+            }
+            design(base, index);
+        }
+    }
+}
