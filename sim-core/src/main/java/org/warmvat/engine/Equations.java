@@ -38,6 +38,21 @@ final class Equations {
         return flows;
     }
 
+    /** Per node: sum of its conductances to known temperatures, linearised heats included, W/K. Shared: read only. */
+    double[] conductanceWPerK() {
+        return conductance;
+    }
+
+    /** Per node: what it receives at 0 °C, links apart, W. Shared: read only. */
+    double[] sourceW() {
+        return source;
+    }
+
+    /** Per node: conductance to its parent, W/K. Shared: read only. */
+    double[] linkWPerK() {
+        return link;
+    }
+
     /** Sets the temperature of every junction without mass so that the heat entering it leaves it. */
     void settleJunctions(State state) {
         for (int i = 1; i < parent.length; i++) {

@@ -1,7 +1,5 @@
 package org.warmvat.engine;
 
-import java.util.concurrent.CancellationException;
-import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 
@@ -19,22 +17,6 @@ public final class FastEngine implements Engine {
     @Override
     public void run(Network network, State state, Hours hours, HourSink sink) {
         HourRecord record = new HourRecord(network, state);
-        FastIntegration integration = new FastIntegration(network, state, record);
-        for (int hour = hours.first(); hour < hours.end(); hour++) {
-            if (Thread.currentThread().isInterrupted()) {
-                throw new CancellationException("stopped at hour " + hour);
-            }
-            record.begin(hour);
-            double timeS = hour * Hours.HOUR_S;
-            double endS = timeS + Hours.HOUR_S;
-            while (timeS < endS) {
-                double jumpS = Math.min(endS, network.nextJumpS(timeS));
-                integration.over(new Interval(timeS, jumpS, hour));
-                timeS = jumpS;
-            }
-            if (!sink.accept(record)) {
-                return;
-            }
-        }
+        HourLoop.run(network, record, hours, new FastIntegration(network, state, record)::over, sink);
     }
 }

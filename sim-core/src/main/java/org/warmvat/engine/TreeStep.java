@@ -16,15 +16,12 @@ final class TreeStep {
 
     private static final int MOST_REPEATS = 8;
 
-    private final Network network;
     private final int[] parent;
     private final double[] capacity;
     private final int nodes;
     private final int stocks;
+    private final Equations equations;
     private final Flows flows;
-    private final double[] conductance;
-    private final double[] source;
-    private final double[] link;
     private final double[] diagonal;
     private final double[] right;
     private final double[][] heat;
@@ -36,15 +33,12 @@ final class TreeStep {
     private boolean firstStageKnown;
 
     TreeStep(Network network, State state) {
-        this.network = network;
         parent = network.parents();
         capacity = network.capacitiesJPerK();
         nodes = parent.length;
         stocks = network.stocks().size();
-        flows = network.newFlows();
-        conductance = new double[nodes];
-        source = new double[nodes];
-        link = new double[nodes];
+        equations = new Equations(network);
+        flows = equations.flows();
         diagonal = new double[nodes];
         right = new double[nodes];
         heat = new double[Tableau.STAGES][nodes];
@@ -112,9 +106,12 @@ final class TreeStep {
 
     /** The explicit stage: rates at the beginning. */
     private void firstStage(double timeS, State from) {
-        gather(timeS, from);
-        settleJunctions(from);
-        explicitRates(from);
+        equations.evaluate(timeS, from);
+        equations.settleJunctions(from);
+        equations.heat(from, heat[0]);
+        for (int i = 0; i < stocks; i++) {
+            gain[0][i] = flows.gainPerS(i) - flows.lossPerS(i) * from.stock(i);
+        }
         keepMeters(0, from, from);
     }
 
@@ -122,45 +119,6 @@ final class TreeStep {
         double[] rate = meterRate[stage];
         Arrays.fill(rate, 0);
         flows.addMeters(at, contributed, parent, 1, rate);
-    }
-
-    private void gather(double timeS, State at) {
-        network.contribute(timeS, at, flows);
-        flows.sum(conductance, source, at);
-        for (int i = 1; i < nodes; i++) {
-            link[i] = flows.linkWPerK(i);
-        }
-    }
-
-    private void settleJunctions(State state) {
-        for (int i = 1; i < nodes; i++) {
-            if (capacity[i] == 0) {
-                double weight = link[i] + conductance[i];
-                double sum = link[i] * state.nodeC(parent[i]) + source[i];
-                for (int child = i + 1; child < nodes; child++) {
-                    if (parent[child] == i) {
-                        weight += link[child];
-                        sum += link[child] * state.nodeC(child);
-                    }
-                }
-                state.setNodeC(i, sum / weight);
-            }
-        }
-    }
-
-    private void explicitRates(State from) {
-        double[] first = heat[0];
-        for (int i = 0; i < nodes; i++) {
-            first[i] = source[i] - conductance[i] * from.nodeC(i);
-        }
-        for (int i = 1; i < nodes; i++) {
-            double intoParent = link[i] * (from.nodeC(i) - from.nodeC(parent[i]));
-            first[i] -= intoParent;
-            first[parent[i]] += intoParent;
-        }
-        for (int i = 0; i < stocks; i++) {
-            gain[0][i] = flows.gainPerS(i) - flows.lossPerS(i) * from.stock(i);
-        }
     }
 
     private void stage(int stage, double timeS, double stepS, State from) {
@@ -177,7 +135,7 @@ final class TreeStep {
         int repeats = 0;
         do {
             linearised.set(result);
-            gather(timeS, linearised);
+            equations.evaluate(timeS, linearised);
             solveStocks(stage, weights, stepS, implicitS, from);
             solveTree(implicitS);
         } while (flows.slopeErrorW(linearised, result) > SLOPE_ERROR_W && ++repeats < MOST_REPEATS);
@@ -209,9 +167,12 @@ final class TreeStep {
         }
     }
 
-    /** Solves {@code C/(gamma h) (T - base) = source - conductance T + links} on the tree. */
+    /** Solves {@code (C T - base)/(gamma h) = source - conductance T + links} on the tree. */
     private void solveTree(double implicitS) {
         double inverse = 1 / implicitS;
+        double[] conductance = equations.conductanceWPerK();
+        double[] source = equations.sourceW();
+        double[] link = equations.linkWPerK();
         for (int i = 0; i < nodes; i++) {
             diagonal[i] = capacity[i] * inverse + conductance[i];
             right[i] = base[i] * inverse + source[i];
