@@ -12,7 +12,7 @@ final class FastIntegration {
     private static final double SLURRY_TOLERANCE_K = 2e-4;
 
     /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 0.02;
+    private static final double CIRCUIT_TOLERANCE_K = 0.005;
 
     /** A switching is placed to within this, s. */
     private static final double PLACED_WITHIN_S = 0.05;
