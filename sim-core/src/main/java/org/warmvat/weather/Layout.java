@@ -37,7 +37,11 @@ public record Layout(Text text, Time time, Map<Quantity, Column> columns, Set<St
         String words();
     }
 
-    /** Counted from 1. */
+    /**
+     * A column by its number.
+     *
+     * @param column counted from 1
+     */
     public record ByNumber(int column) implements Place {
         @Override
         public String words() {
@@ -45,7 +49,11 @@ public record Layout(Text text, Time time, Map<Quantity, Column> columns, Set<St
         }
     }
 
-    /** By the line of column names. */
+    /**
+     * A column by the line of column names.
+     *
+     * @param name as it stands there
+     */
     public record ByHeading(String name) implements Place {
         @Override
         public String words() {
@@ -108,6 +116,11 @@ public record Layout(Text text, Time time, Map<Quantity, Column> columns, Set<St
         }
     }
 
-    /** A cell of a lead-in line, both counted from 1. */
+    /**
+     * A cell of the lead-in.
+     *
+     * @param line counted from 1
+     * @param cell of that line, counted from 1
+     */
     public record LeadCell(int line, int cell) {}
 }
