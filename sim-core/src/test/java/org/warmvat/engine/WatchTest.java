@@ -3,6 +3,7 @@ package org.warmvat.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -12,7 +13,7 @@ class WatchTest {
 
     private static double[] seconds(Engines engine, Body body, int hours, double[] worst) {
         double[] held = new double[worst.length];
-        java.util.Arrays.fill(worst, Double.NEGATIVE_INFINITY);
+        Arrays.fill(worst, Double.NEGATIVE_INFINITY);
         engine.run(body.build(), hours, hour -> {
             for (int i = 0; i < held.length; i++) {
                 held[i] += hour.watchS(i);

@@ -129,6 +129,9 @@ public final class TankPlan {
     /** Area of the collector, when there is a solar circuit. */
     public double collectorM2 = 2;
 
+    /** Where the collector faces, if stated. */
+    public OptionalDouble azimuthDeg = OptionalDouble.empty();
+
     /** Model of diffuse light. */
     public SkyModel skyModel = SkyModel.HAY_DAVIES;
 
@@ -238,7 +241,7 @@ public final class TankPlan {
         return new SolarCircuit(
                 new Collector(
                         collectorM2,
-                        new Plane(60, OptionalDouble.empty(), skyModel),
+                        new Plane(60, azimuthDeg, skyModel),
                         0.78,
                         3.6,
                         0.012,

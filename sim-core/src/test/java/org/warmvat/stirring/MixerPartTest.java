@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.design.Mixer;
+import org.warmvat.engine.Engine;
 import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.network.Interval;
@@ -38,7 +39,7 @@ class MixerPartTest {
         Weather weather = InventedWeather.steady(10, 30);
         Mixer mixer = mixer(minutes);
         OnePart.Maker maker = (surroundings, assembly, slurry) -> new MixerPart(mixer, surroundings, assembly, slurry);
-        for (var engine : new org.warmvat.engine.Engine[] {new ReferenceEngine(), new FastEngine()}) {
+        for (var engine : new Engine[] {new ReferenceEngine(), new FastEngine()}) {
             OnePart run = OnePart.run(CAPACITY, weather, 20, maker, engine);
             double seconds = 30 * 60 * minutes;
             assertEquals(seconds * mixer.electricW(), run.total(MixerPart.MIXER_ELECTRICITY), 1e-7);

@@ -1,0 +1,75 @@
+package org.warmvat.study;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.HourSink;
+import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.result.RunResult;
+import org.warmvat.sample.InventedWeather;
+import org.warmvat.sample.TankPlan;
+import org.warmvat.weather.Weather;
+
+/** The same input gives the same output, to the last bit, however often and on however many threads. */
+class DeterminismTest {
+
+    private static RunResult run(Weather weather, Engine engine) throws StudyRefused {
+        Design design = new TankPlan().build();
+        return YearStudy.run(design, weather, engine, HourSink.IGNORE);
+    }
+
+    private static void same(RunResult one, RunResult other) {
+        // arrays of bits, since records compare arrays by identity
+        assertArrayEquals(one.hourly().slurryC(), other.hourly().slurryC());
+        assertArrayEquals(
+                one.hourly().collectorC().orElseThrow(),
+                other.hourly().collectorC().orElseThrow());
+        assertArrayEquals(
+                one.hourly().solarHeatW().orElseThrow(),
+                other.hourly().solarHeatW().orElseThrow());
+        assertEquals(one.year(), other.year());
+        assertEquals(one.days(), other.days());
+        assertEquals(one.warnings(), other.warnings());
+        assertEquals(one.assumed(), other.assumed());
+    }
+
+    @Test
+    void twoRunsAreEqualBitForBit() throws StudyRefused {
+        for (Engine engine : new Engine[] {new FastEngine(), new ReferenceEngine()}) {
+            same(run(InventedWeather.days(95, 12), engine), run(InventedWeather.days(95, 12), engine));
+        }
+    }
+
+    /** Four runs on two threads that share weather and design, against one alone. */
+    @Test
+    void threadsDoNotMeet() throws Exception {
+        Weather shared = InventedWeather.days(95, 12);
+        RunResult alone = run(InventedWeather.days(95, 12), new FastEngine());
+        ExecutorService threads = Executors.newFixedThreadPool(2);
+        try {
+            Callable<RunResult> task = () -> run(shared, new FastEngine());
+            for (Future<RunResult> future : threads.invokeAll(List.of(task, task, task, task))) {
+                same(alone, future.get());
+            }
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    /** One engine object may serve many runs: it keeps nothing. */
+    @Test
+    void anEngineRemembersNothing() throws StudyRefused {
+        Engine engine = new FastEngine();
+        run(InventedWeather.days(10, 12), engine);
+        same(run(InventedWeather.days(95, 12), new FastEngine()), run(InventedWeather.days(95, 12), engine));
+    }
+}
