@@ -29,7 +29,7 @@ public final class WeatherPicture {
         XYPlot air = Charts.plot(time, Charts.temperatures("air, °C", 2));
         air.setRenderer(bandRenderer());
         air.setDataset(airBand(weather));
-        NumberAxis amounts = Charts.amounts("sun on the flat, kWh/m2 a day");
+        NumberAxis amounts = Charts.amounts("kWh/m2 a day");
         XYPlot sun = Charts.plot(time, amounts);
         sun.setRenderer(Charts.lines(SUN));
         sun.setDataset(sun(weather));
@@ -41,7 +41,7 @@ public final class WeatherPicture {
         both.setFixedLegendItems(new Legend()
                 .line("air, mean of each day", AIR)
                 .area("lowest to highest of the day", new Swatch(Palette.BAND, Hatch.NONE))
-                .line("sun", SUN)
+                .line("sun on the flat, each day", SUN)
                 .items());
         String caption = "Each day's air temperature and irradiation on the horizontal.";
         String title = TITLE + ": " + weather.site().name();
