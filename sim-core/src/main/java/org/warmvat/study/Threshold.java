@@ -10,6 +10,7 @@ final class Threshold {
 
     private static final int PARTS = 4;
     private static final double RELATIVE = 1e-3;
+    private static final double TINY = 1e-5;
 
     private Threshold() {}
 
@@ -33,12 +34,14 @@ final class Threshold {
      *
      * @param fails a value at which it does not hold
      * @param holds a larger value at which it does
-     * @return a value at which it holds, no more than a thousandth above one at which it does not
+     * @return a value at which it holds, no more than a thousandth above one at which it does not, or no more than a hundred
+     *     thousandth of the value first given
      */
     static double narrowed(double fails, double holds, DoublePredicate condition, Parallel parallel) {
         double low = fails;
         double high = holds;
-        while (high - low > RELATIVE * high) {
+        double tiny = TINY * holds;
+        while (high - low > Math.max(tiny, RELATIVE * high)) {
             double from = low;
             double step = (high - low) / PARTS;
             List<Double> inner =
