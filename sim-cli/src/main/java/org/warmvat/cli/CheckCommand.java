@@ -103,7 +103,7 @@ final class CheckCommand implements Callable<Integer> {
                 document.design(),
                 weather.meanWindMPerS(),
                 weather.meanAirC(),
-                coldC.orElseGet(() -> coldestDayC(weather)));
+                coldC.orElseGet(() -> weather.coldestDayC()));
         List<String> notes = new ArrayList<>(notes(document));
         notes.addAll(weather.assumptions());
         return new DesignCheck(document.design(), weather.meanWindMPerS(), figures, notes);
@@ -113,15 +113,5 @@ final class CheckCommand implements Callable<Integer> {
         List<String> notes = new ArrayList<>(document.cautions());
         notes.addAll(document.assumed());
         return notes;
-    }
-
-    /** Mean air of the coldest 24 hours in a row. */
-    private static double coldestDayC(Weather weather) {
-        double day = 24 * 3600.0;
-        double coldest = weather.meanAirC();
-        for (int hour = 0; hour + 24 <= weather.hours(); hour++) {
-            coldest = Math.min(coldest, weather.airC().mean(hour * 3600.0, hour * 3600.0 + day));
-        }
-        return coldest;
     }
 }

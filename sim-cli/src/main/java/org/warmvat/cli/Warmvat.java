@@ -23,6 +23,8 @@ import picocli.CommandLine.Spec;
             BackupCommand.class,
             HoldCommand.class,
             VaryCommand.class,
+            SizesCommand.class,
+            NewCommand.class,
             SchemaCommand.class,
             WeatherCommand.class
         },

@@ -175,6 +175,17 @@ public final class Weather {
         return airC.mean(0, hours() * SECONDS_PER_HOUR);
     }
 
+    /** Mean air of the coldest 24 hours in a row, °C; of the whole file where it is shorter. */
+    public double coldestDayC() {
+        double day = 24 * SECONDS_PER_HOUR;
+        double coldest = meanAirC();
+        for (int hour = 0; hour + 24 <= hours(); hour++) {
+            double from = hour * SECONDS_PER_HOUR;
+            coldest = Math.min(coldest, airC.mean(from, from + day));
+        }
+        return coldest;
+    }
+
     /** Mean wind at 10 m over the whole period. */
     public double meanWindMPerS() {
         return windMPerS.mean(0, hours() * SECONDS_PER_HOUR);

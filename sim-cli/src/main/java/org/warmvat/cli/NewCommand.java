@@ -1,0 +1,117 @@
+package org.warmvat.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.warmvat.weather.Weather;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code new}: a commented starter design for a size and a climate. */
+@Command(
+        name = "new",
+        sortOptions = false,
+        description = {
+            "Writes a starter design whose foam, collector, coils and heater follow rules of thumb that stand beside them as"
+                    + " comments.",
+            "Without a file it is printed. Without weather the climate is that of the built-in invented demonstration."
+        })
+final class NewCommand implements Callable<Integer> {
+
+    private static final double LEAST_LITRES = 20;
+    private static final double MOST_LITRES = 100_000;
+    private static final double LEAST_C = 15;
+    private static final double MOST_C = 45;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE", description = "Where to write it, a YAML file.")
+    private Optional<Path> file = Optional.empty();
+
+    @Option(names = "--litres", paramLabel = "N", defaultValue = "900", description = "Slurry, l (${DEFAULT-VALUE}).")
+    private double litres;
+
+    @Option(
+            names = "--setpoint",
+            paramLabel = "C",
+            defaultValue = "36",
+            description = "Set-point, °C (${DEFAULT-VALUE}).")
+    private double setpointC;
+
+    @Option(names = "--weather", paramLabel = "WEATHER", description = "Weather file of the place.")
+    private Optional<Path> weatherFile = Optional.empty();
+
+    @Option(names = "--replace", description = "Replace a file that stands there already.")
+    private boolean replace;
+
+    @Override
+    public Integer call() throws IOException {
+        within("--litres", litres, LEAST_LITRES, MOST_LITRES);
+        within("--setpoint", setpointC, LEAST_C, MOST_C);
+        Weather weather = Inputs.weather(weatherFile, new ArrayList<>());
+        String text = StarterDesign.text(litres, setpointC, weather);
+        PrintWriter to = spec.commandLine().getOut();
+        if (file.isEmpty()) {
+            to.print(text);
+            to.flush();
+            return ExitCode.DONE.number();
+        }
+        write(file.get(), text);
+        if (!common.quiet()) {
+            to.println("A starter design stands in " + file.get() + "; its comments say by which rules.");
+            to.println("Look at it with: warmvat check " + file.get());
+            to.flush();
+        }
+        return ExitCode.DONE.number();
+    }
+
+    private void within(String option, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    String.format(Locale.ROOT, "%s %s, expected %.0f to %.0f", option, value, least, most));
+        }
+    }
+
+    /** Whole or not at all. */
+    private void write(Path target, String text) throws IOException {
+        if (Files.isDirectory(target) || (!replace && Files.exists(target))) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    target
+                            + (Files.isDirectory(target)
+                                    ? ": is a folder, expected a file"
+                                    : ": stands there already, expected --replace or another name"));
+        }
+        Path unfinished = target.resolveSibling("." + target.getFileName() + ".unfinished");
+        try {
+            Files.writeString(unfinished, text, StandardCharsets.UTF_8);
+            if (replace) {
+                Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
+            } else {
+                Files.move(unfinished, target);
+            }
+        } catch (FileAlreadyExistsException appeared) {
+            throw new IOException(target + " has appeared meanwhile", appeared);
+        } finally {
+            Files.deleteIfExists(unfinished);
+        }
+    }
+}
