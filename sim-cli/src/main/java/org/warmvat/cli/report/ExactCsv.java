@@ -2,7 +2,9 @@ package org.warmvat.cli.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +35,11 @@ public final class ExactCsv {
 
     /** All of it, UTF-8. */
     public byte[] bytes() {
+        try {
+            csv.flush();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("writing to memory failed", impossible);
+        }
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 

@@ -1,0 +1,64 @@
+package org.warmvat.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.engine.FastEngine;
+import org.warmvat.study.BriefYear;
+import org.warmvat.study.Runner;
+import org.warmvat.weather.Weather;
+import org.warmvat.weather.WeatherFiles;
+
+/** Starter designs run and are not absurd, in a cold and a mild invented climate. */
+class StarterDesignTest {
+
+    private static final Path SAMPLES = Path.of("../weather-samples");
+
+    private static Weather climate(String name) throws Exception {
+        return WeatherFiles.read(SAMPLES.resolve(name + ".csv"));
+    }
+
+    private static DesignDocument starter(double litres, Weather weather) {
+        return DesignDocument.parse("starter.yaml", StarterDesign.text(litres, 36, weather));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cold-continental", "cool-maritime-hills"})
+    void noSizeIsShortOfHeat(String name) throws Exception {
+        Weather weather = climate(name);
+        Runner runner = new Runner(weather, new FastEngine());
+        for (double litres : List.of(100.0, 900.0, 5000.0)) {
+            DesignDocument document = starter(litres, weather);
+            // the file states its lengths to the millimetre
+            assertEquals(litres / 1000, document.design().tank().liquidVolumeM3(), 0.01 * litres / 1000);
+            BriefYear.Sums sums = BriefYear.run(document.design(), runner);
+            assertEquals(0, sums.year().counts().belowFloorHours(), name + " " + litres);
+            assertEquals(List.of(), document.cautions());
+        }
+    }
+
+    @Test
+    void coldAsksForMoreFoamAndMoreHeat() throws Exception {
+        Weather cold = climate("cold-continental");
+        Weather mild = climate("cool-maritime-hills");
+        for (double litres : List.of(100.0, 900.0, 5000.0)) {
+            DesignDocument there = starter(litres, cold);
+            DesignDocument here = starter(litres, mild);
+            for (String key : List.of("envelope.insulation_mm", "backup.rated_w")) {
+                assertTrue(there.number(key) > here.number(key), key + " at " + litres);
+            }
+        }
+    }
+
+    @Test
+    void everyWordOfTheTemplateIsFilledIn() throws Exception {
+        String text = StarterDesign.text(900, 36, climate("cool-maritime-hills"));
+        assertTrue(text.lines().noneMatch(line -> line.matches(".*\\{[a-z_]+}.*")), text);
+    }
+}

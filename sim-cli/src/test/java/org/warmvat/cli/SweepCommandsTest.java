@@ -1,0 +1,171 @@
+package org.warmvat.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.warmvat.weather.WeatherFiles;
+import picocli.CommandLine;
+
+/** The commands vary, sizes and new, on three weeks of the built-in weather. */
+class SweepCommandsTest {
+
+    private static final int HOURS = 21 * 24;
+
+    @TempDir
+    static Path folder;
+
+    private static Path weather;
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @BeforeAll
+    static void cutWeather() throws IOException {
+        List<String> lines = new String(WeatherFiles.demonstrationBytes(), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
+        long head = lines.stream().takeWhile(line -> !line.matches("[0-9].*")).count();
+        weather = folder.resolve("three-weeks.csv");
+        Files.write(weather, lines.subList(0, (int) head + HOURS));
+    }
+
+    private int run(String... args) {
+        CommandLine line = Warmvat.commandLine();
+        line.setOut(new PrintWriter(out, true));
+        line.setErr(new PrintWriter(err, true));
+        return line.execute(args);
+    }
+
+    private static Path demonstration() throws IOException {
+        Path file = folder.resolve("demonstration.yaml");
+        return Files.write(file, org.warmvat.cli.input.DesignDocument.demonstrationBytes());
+    }
+
+    private Path vary(String name, String... more) throws IOException {
+        Path target = folder.resolve(name);
+        List<String> args = new ArrayList<>(List.of(
+                "vary",
+                demonstration().toString(),
+                weather.toString(),
+                "--set",
+                "solar.area_m2=0:2:1",
+                "--set",
+                "envelope.wall.pir_foam.thickness_mm=90,120",
+                "--out",
+                target.toString()));
+        args.addAll(List.of(more));
+        assertEquals(0, run(args.toArray(new String[0])), err.toString());
+        return target;
+    }
+
+    private static Set<String> names(Path results) throws IOException {
+        try (Stream<Path> files = Files.list(results)) {
+            return files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
+        }
+    }
+
+    @Test
+    void shardsLaidEndToEndAreTheWholeAndThreadsDoNotMatter() throws IOException {
+        Path one = vary("one", "--threads", "1", "--pareto", "outlay,backup_bought_kwh");
+        Path three = vary("three", "--threads", "3", "--pareto", "outlay,backup_bought_kwh");
+        assertEquals(names(one), names(three));
+        for (String name : names(one)) {
+            assertArrayEquals(Files.readAllBytes(one.resolve(name)), Files.readAllBytes(three.resolve(name)), name);
+        }
+        ByteArrayOutputStream joined = new ByteArrayOutputStream();
+        for (int part = 1; part <= 4; part++) {
+            joined.write(Files.readAllBytes(
+                    vary("part" + part, "--shard", part + "/4").resolve("vary.csv")));
+        }
+        assertEquals(7, Files.readAllLines(one.resolve("vary.csv")).size());
+        assertArrayEquals(Files.readAllBytes(one.resolve("vary.csv")), joined.toByteArray());
+    }
+
+    @Test
+    void withoutCollectorThereIsNoSolarHeatAndMoreFoamNeverNeedsMoreHeat() throws IOException {
+        List<String> lines = Files.readAllLines(vary("limits").resolve("vary.csv"));
+        List<String> header = List.of(lines.get(0).split(","));
+        int solar = header.indexOf("solar_heat_kwh");
+        int wall = header.indexOf("envelope_loss_wall_kwh");
+        assertEquals(7, lines.size());
+        for (int row = 1; row < 7; row += 2) {
+            String[] thin = lines.get(row).split(",", -1);
+            String[] thick = lines.get(row + 1).split(",", -1);
+            if (thin[0].equals("0")) {
+                assertEquals("0", thin[solar]);
+                assertEquals("0", thick[solar]);
+            }
+            // a third more foam; switching moves the loss by far less than the tenth left here
+            assertTrue(Double.parseDouble(thick[wall]) < 0.9 * Double.parseDouble(thin[wall]), lines.get(row));
+        }
+    }
+
+    @Test
+    void wrongKeysValuesAndOutputsAreToldWithTheNearest() {
+        assertEquals(3, run("vary", "--set", "solar.aera_m2=1,2", "--out", folder + "/none"));
+        assertTrue(
+                err.toString().contains("solar.aera_m2 is not a known key, did you mean solar.area_m2?"),
+                err::toString);
+        assertEquals(2, run("vary", "--set", "solar.area_m2=1:2", "--out", folder + "/none"));
+        assertTrue(err.toString().contains("solar.area_m2=1:2, expected from:to:step"), err::toString);
+        assertEquals(2, run("vary", "--show", "net_enery_kwh", "--out", folder + "/none"));
+        assertTrue(err.toString().contains("did you mean net_energy_kwh?"), err::toString);
+        assertEquals(2, run("vary", "--shard", "5/4", "--out", folder + "/none"));
+        assertTrue(err.toString().contains("--shard 5/4, expected a part such as 2/8"), err::toString);
+        assertEquals("", out.toString());
+        assertTrue(Files.notExists(folder.resolve("none")));
+    }
+
+    @Test
+    void sizesOfTheOwnVolumeLeaveTheDesignAsItIs() throws IOException {
+        Path target = folder.resolve("sizes");
+        int code = run(
+                "sizes",
+                demonstration().toString(),
+                weather.toString(),
+                "--litres",
+                "450,903.2078879",
+                "--out",
+                target.toString(),
+                "--scale",
+                "mixer.torque_nm=fixed");
+        assertEquals(0, code, err.toString());
+        List<String> lines = Files.readAllLines(target.resolve("sizes.csv"));
+        List<String> header = List.of(lines.get(0).split(","));
+        String[] half = lines.get(1).split(",", -1);
+        String[] own = lines.get(2).split(",", -1);
+        // the volume is given with ten figures
+        assertEquals(1.00, Double.parseDouble(own[header.indexOf("tank.inner_diameter_m")]), 1e-9);
+        assertEquals(2.0, Double.parseDouble(own[header.indexOf("solar.area_m2")]), 1e-8);
+        assertEquals(60, Double.parseDouble(half[header.indexOf("mixer.torque_nm")]), 0);
+        assertEquals(10 * 450 / 903.2078879, Double.parseDouble(half[header.indexOf("feed.water.kg_per_day")]), 1e-8);
+        assertTrue(out.toString().contains("Which size first pays its way?"), out::toString);
+    }
+
+    @Test
+    void newWritesAFileOnceAndCheckLikesIt() throws IOException {
+        Path file = folder.resolve("starter.yaml");
+        assertEquals(0, run("new", file.toString(), "--litres", "300", "--setpoint", "30"), err.toString());
+        assertEquals(2, run("new", file.toString()));
+        assertTrue(err.toString().contains("stands there already, expected --replace or another name"), err::toString);
+        assertEquals(2, run("new", "--litres", "1"));
+        assertTrue(err.toString().contains("--litres 1.0, expected 20 to 100000"), err::toString);
+        assertEquals(0, run("check", file.toString()), err.toString());
+        assertTrue(out.toString().contains("Starter design, 300 litres at 30 °C: no faults found."), out::toString);
+    }
+}
