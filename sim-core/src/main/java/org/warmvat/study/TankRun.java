@@ -1,5 +1,9 @@
 package org.warmvat.study;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
@@ -59,17 +63,20 @@ public final class TankRun {
     }
 
     /**
-     * Takes over the state of another tank: every node, stock and switch that both have by the same name. A switch that only
-     * this one has is off.
+     * Takes over the state of another tank: every node, stock and switch that both have by the same name; of nodes of one name,
+     * such as the slices of a wall, the first the first and so on. A switch that only this one has is off.
      */
     void takeOver(Network otherNetwork, State other) {
         Network own = tank.network();
+        Map<String, Deque<Integer>> others = new HashMap<>();
+        for (int i = 0; i < otherNetwork.nodes().size(); i++) {
+            others.computeIfAbsent(otherNetwork.nodes().get(i).name(), name -> new ArrayDeque<>())
+                    .add(i);
+        }
         for (int node = 0; node < own.nodes().size(); node++) {
-            String name = own.nodes().get(node).name();
-            for (int i = 0; i < otherNetwork.nodes().size(); i++) {
-                if (otherNetwork.nodes().get(i).name().equals(name)) {
-                    state.setNodeC(node, other.nodeC(i));
-                }
+            Deque<Integer> alike = others.getOrDefault(own.nodes().get(node).name(), new ArrayDeque<>());
+            if (!alike.isEmpty()) {
+                state.setNodeC(node, other.nodeC(alike.remove()));
             }
         }
         for (int stock = 0; stock < own.stocks().size(); stock++) {

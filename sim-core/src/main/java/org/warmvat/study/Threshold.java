@@ -23,12 +23,6 @@ final class Threshold {
         return rung == holds.size() ? OptionalInt.empty() : OptionalInt.of(rung);
     }
 
-    /** Whether no rung below the first one from which all hold holds itself: then the condition is monotone on the ladder. */
-    static boolean isMonotone(List<Boolean> holds) {
-        int first = firstFromWhichAllHold(holds).orElse(holds.size());
-        return !holds.subList(0, first).contains(true);
-    }
-
     /**
      * Narrows the place where a condition begins to hold; the same whatever the number of threads.
      *

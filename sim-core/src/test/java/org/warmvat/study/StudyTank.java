@@ -1,0 +1,152 @@
+package org.warmvat.study;
+
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.warmvat.design.AssumedWeather;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.Coil;
+import org.warmvat.design.Collector;
+import org.warmvat.design.Contents;
+import org.warmvat.design.Control;
+import org.warmvat.design.DailySchedule;
+import org.warmvat.design.Design;
+import org.warmvat.design.Envelope;
+import org.warmvat.design.EnvelopeRules;
+import org.warmvat.design.Feed;
+import org.warmvat.design.FeedHandling;
+import org.warmvat.design.FeedTemperature;
+import org.warmvat.design.Feedstock;
+import org.warmvat.design.Films;
+import org.warmvat.design.Ground;
+import org.warmvat.design.Layer;
+import org.warmvat.design.Material;
+import org.warmvat.design.Mixer;
+import org.warmvat.design.OuterFace;
+import org.warmvat.design.Place;
+import org.warmvat.design.Plane;
+import org.warmvat.design.Prices;
+import org.warmvat.design.PumpControl;
+import org.warmvat.design.RunIn;
+import org.warmvat.design.Shape;
+import org.warmvat.design.Site;
+import org.warmvat.design.Sky;
+import org.warmvat.design.SkyModel;
+import org.warmvat.design.SolarCircuit;
+import org.warmvat.design.SolarLoop;
+import org.warmvat.design.StandsOn;
+import org.warmvat.design.Tank;
+import org.warmvat.weather.HourlyTable;
+import org.warmvat.weather.Quantity;
+import org.warmvat.weather.Stamp;
+import org.warmvat.weather.Weather;
+
+/** A tank in a room of constant temperature whose envelope holds next to no heat, and short invented weather. */
+final class StudyTank {
+
+    static final double ROOM_C = 10;
+    private static final Coil COIL = new Coil(1, 100, 100, 0);
+
+    private StudyTank() {}
+
+    static Design design(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
+        return design(1, solar, backup);
+    }
+
+    /** The same with its foam cut into three slices. */
+    static Design slicedDesign(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
+        return design(3, solar, backup);
+    }
+
+    private static Design design(int slices, Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
+        Material foam = new Material("light_foam", 0.03, 1, 100);
+        List<Layer> layers = List.of(new Layer(foam, 0.05, slices));
+        Feedstock none = new Feedstock("nothing", 0, 0.2, 0.8, 0.4, 0.2);
+        return new Design(
+                "study tank",
+                new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.LEGS, new Place.Indoors(ROOM_C)),
+                new Envelope(
+                        layers,
+                        layers,
+                        layers,
+                        new OuterFace(0.5, 0.9),
+                        new Films(100, 10, 6, 4, 4, 7.7),
+                        new EnvelopeRules(0.1, 0.54, false, 0.5)),
+                List.of(),
+                new Feed(
+                        List.of(none),
+                        new FeedTemperature.Fixed(10),
+                        Optional.empty(),
+                        DailySchedule.continuous(),
+                        new FeedHandling(0, 0, 0, true, 2)),
+                new Mixer(new Mixer.Given(0), 1, 0, 60),
+                solar,
+                backup,
+                new Control(36, 1, 34, 0, new Control.DailyChange(1, 2)),
+                Optional.empty(),
+                new Contents(1000, Optional.of(0.0), 1600),
+                new Site(
+                        new Ground(Optional.empty(), 0.05, 0.5, 0.2),
+                        new Sky(1, 0.8, 10),
+                        new AssumedWeather(3, 0.75, 0.5)),
+                new RunIn(OptionalInt.of(1), 1, 3, 90),
+                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
+    }
+
+    static Optional<SolarCircuit> collector(double areaM2) {
+        Plane plane = new Plane(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
+        return Optional.of(new SolarCircuit(
+                new Collector(areaM2, plane, 0.78, 3.6, 0.012, 7000, new Collector.Incidence(0.14, 0.9, 85)),
+                new SolarLoop(0.04, 3700, -20, 9000, 0.8, 12),
+                new PumpControl(8, 1.5, 45, 1, 95),
+                COIL,
+                110,
+                55));
+    }
+
+    static Optional<BackupCircuit> element(double ratedW) {
+        return Optional.of(new BackupCircuit(
+                BackupSource.ELECTRIC, 1, ratedW, DailySchedule.continuous(), new BackupCircuit.Immersed()));
+    }
+
+    static Optional<BackupCircuit> coil(double ratedW, double limitC, double areaM2) {
+        return Optional.of(new BackupCircuit(
+                BackupSource.ELECTRIC,
+                1,
+                ratedW,
+                DailySchedule.continuous(),
+                new BackupCircuit.Circuit(
+                        new BackupCircuit.FlowTemperature(limitC, 5, 2),
+                        8,
+                        0,
+                        new BackupCircuit.WaterLoop(0.05, 15),
+                        new Coil(areaM2, 100, 100, 0),
+                        55)));
+    }
+
+    /** Days from 1 April with the same sun from 8 to 16 h each day and cool air. */
+    static Weather april(int days, double airC, double peakWPerM2) {
+        return from(LocalDateTime.of(2025, 4, 1, 0, 0), days, airC, peakWPerM2);
+    }
+
+    static Weather from(LocalDateTime start, int days, double airC, double peakWPerM2) {
+        double[] air = new double[24 * days];
+        Arrays.fill(air, airC);
+        double[] global = new double[24 * days];
+        for (int hour = 0; hour < global.length; hour++) {
+            double past = hour % 24 + 0.5 - 8;
+            global[hour] = past > 0 && past < 8 ? peakWPerM2 * Math.sin(Math.PI * past / 8) : 0;
+        }
+        Map<Quantity, double[]> columns = new EnumMap<>(Quantity.class);
+        columns.put(Quantity.AIR, air);
+        columns.put(Quantity.GLOBAL, global);
+        org.warmvat.weather.Site site = new org.warmvat.weather.Site("invented", 45, 0, 100, 0);
+        return new Weather(new HourlyTable(site, start, Stamp.HOUR_END, columns));
+    }
+}
