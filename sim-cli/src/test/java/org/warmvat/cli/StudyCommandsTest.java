@@ -1,0 +1,125 @@
+package org.warmvat.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.weather.WeatherFiles;
+
+/** The commands carry, backup and hold on the demonstration's tank in six weeks of its weather. */
+class StudyCommandsTest {
+
+    private static final int HEADER_LINES = 20;
+    private static final int HOURS = 42 * 24;
+
+    @TempDir
+    Path folder;
+
+    private final Program program = new Program();
+    private Path weather;
+    private Path design;
+
+    @BeforeEach
+    void cutSixWeeks() throws IOException {
+        List<String> lines = new String(WeatherFiles.demonstrationBytes(), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
+        long lead = lines.stream()
+                        .limit(HEADER_LINES)
+                        .filter(line -> line.startsWith("#"))
+                        .count()
+                + 1;
+        weather = folder.resolve("weather.csv");
+        Files.writeString(weather, lines.stream().limit(lead + HOURS).collect(Collectors.joining("\n", "", "\n")));
+        design = folder.resolve("design.yaml");
+        Files.write(design, DesignDocument.demonstrationBytes());
+    }
+
+    private Path results(String name) {
+        return folder.resolve(name);
+    }
+
+    private int run(String out, String command, String... more) {
+        List<String> args = Stream.concat(
+                        Stream.of(
+                                command,
+                                design.toString(),
+                                weather.toString(),
+                                "--out",
+                                results(out).toString()),
+                        Stream.of(more))
+                .toList();
+        return program.run(args.toArray(String[]::new));
+    }
+
+    private String summary(String out) throws IOException {
+        return Files.readString(results(out).resolve("summary.json"));
+    }
+
+    @Test
+    void carryAnswersAndKeepsTheBytesOnAnyNumberOfThreads() throws IOException {
+        assertEquals(0, run("one", "carry", "--from", "01-10", "--to", "01-30", "--threads", "1"));
+        assertTrue(program.out().contains("No: from 10 January to 30 January the solar coil alone kept the slurry"));
+        assertTrue(program.out().contains("hot water scalds"));
+        assertTrue(summary("one").contains("\"verdict\" : \"no\""));
+        assertEquals(0, run("three", "carry", "--from", "01-10", "--to", "01-30", "--threads", "3", "--json"));
+        assertEquals(summary("three"), program.out());
+        sameFiles("one", "three");
+    }
+
+    @Test
+    void holdAnswersForAHeaterAndAPowerCut() throws IOException {
+        assertEquals(0, run("hold", "hold", "--from", "01-15", "--temperatures", "34,30"));
+        assertTrue(program.out().contains("The heater fails: how long does it stay warm?"));
+        assertTrue(program.out().contains("The power fails: how long does it stay warm?"));
+        assertTrue(program.out().contains("Without the solar circuit, a fill of 10.0 °C at 00:00 on 15 January"));
+        assertTrue(summary("hold").contains("\"time_constant_h\""));
+        assertTrue(Files.exists(results("hold").resolve("cooling.csv")));
+    }
+
+    @Test
+    void backupNamesAHeater() throws IOException {
+        assertEquals(0, run("backup", "backup", "--sizes", "1000,250", "--ignore-sun"));
+        assertTrue(program.out().contains("The smallest heater that does it gives"), program.out());
+        assertTrue(program.out().contains("The solar circuit was left out of account."));
+        assertTrue(summary("backup").contains("\"sun_ignored\" : true"));
+    }
+
+    @Test
+    void refusesAWindowThatTheFileDoesNotHold() {
+        assertEquals(3, run("none", "carry"));
+        assertTrue(program.err().contains("which does not hold 1 March to 31 May"));
+        assertFalse(Files.exists(results("none")));
+    }
+
+    @Test
+    void refusesWrongOptions() {
+        assertEquals(2, run("none", "carry", "--from", "13-01"));
+        assertTrue(program.err().contains("expected a day of the year as MM-DD"));
+        assertEquals(2, run("none", "hold", "--from", "01-15", "--month", "1"));
+        assertEquals(2, run("none", "backup", "--warm-up-days", "0"));
+        assertTrue(program.err().contains("--warm-up-days 0, expected 1 to 365"));
+        assertFalse(Files.exists(results("none")));
+    }
+
+    private void sameFiles(String one, String other) throws IOException {
+        try (Stream<Path> files = Files.list(results(one))) {
+            for (Path file : files.toList()) {
+                Path twin = results(other).resolve(file.getFileName().toString());
+                assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(twin), file.toString());
+            }
+        }
+    }
+}
