@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
+import org.warmvat.cli.plot.Rehearsal;
 import org.warmvat.cli.report.Answer;
 import org.warmvat.cli.report.Cautions;
 import org.warmvat.cli.report.Origin;
@@ -81,10 +82,11 @@ final class YearCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         ResultsFolder folder = ResultsFolder.at(out, replace, Report.fileNames());
+        Rehearsal rehearsal = Rehearsal.begin();
         Inputs inputs = Inputs.read(designFile, weatherFile, layoutFile);
         RunResult run = run(inputs);
         Origin origin = new Origin(ProgramVersion.text(), inputs.files());
-        folder.write(Report.files(run, origin, pictures(run)));
+        folder.write(Report.files(run, origin, pictures(run, rehearsal)));
         answer(run, origin, inputs.invented(), folder);
         return ExitCode.DONE.number();
     }
@@ -111,8 +113,9 @@ final class YearCommand implements Callable<Integer> {
     }
 
     /** Pictures, or none and a word about it. */
-    private List<Picture> pictures(RunResult run) {
+    private List<Picture> pictures(RunResult run, Rehearsal rehearsal) {
         try {
+            rehearsal.end();
             return Pictures.of(run);
         } catch (CannotDraw cannotDraw) {
             spec.commandLine().getErr().println(cannotDraw.getMessage());

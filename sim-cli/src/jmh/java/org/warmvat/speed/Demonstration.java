@@ -1,0 +1,102 @@
+package org.warmvat.speed;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.HourSink;
+import org.warmvat.engine.Hours;
+import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+import org.warmvat.study.Runner;
+import org.warmvat.weather.HourlyTable;
+import org.warmvat.weather.Quantity;
+import org.warmvat.weather.Weather;
+import org.warmvat.weather.WeatherFiles;
+
+/** The built-in demonstration, made longer or finer. */
+final class Demonstration {
+
+    private static final String[] FACES = {"wall", "lid", "floor"};
+
+    private Demonstration() {}
+
+    /** The design as it is shipped. */
+    static Design design() {
+        return DesignDocument.demonstration().design();
+    }
+
+    /** An engine by the name that it has on the command line. */
+    static Engine engine(String name) {
+        return name.equals("reference") ? new ReferenceEngine() : new FastEngine();
+    }
+
+    /** The demonstration's weather, its year repeated. */
+    static Weather weather(int years) {
+        HourlyTable table = WeatherFiles.demonstration().table();
+        Map<Quantity, double[]> columns = new EnumMap<>(Quantity.class);
+        table.columns().forEach((quantity, values) -> columns.put(quantity, repeated(values, years)));
+        return new Weather(new HourlyTable(table.site(), table.start(), table.stamp(), columns));
+    }
+
+    private static double[] repeated(double[] values, int times) {
+        double[] all = new double[values.length * times];
+        for (int i = 0; i < times; i++) {
+            System.arraycopy(values, 0, all, i * values.length, values.length);
+        }
+        return all;
+    }
+
+    /** The design with its foam cut into sub-nodes until the network has so many nodes. */
+    static Design design(int nodes) {
+        DesignDocument document = cut(DesignDocument.demonstration(), new int[] {1, 1, 1});
+        int least = nodes(document.design());
+        if (nodes < least) {
+            throw new IllegalArgumentException(nodes + " nodes, expected " + least + " or more");
+        }
+        int more = nodes - least;
+        int[] subNodes = new int[FACES.length];
+        for (int i = 0; i < FACES.length; i++) {
+            subNodes[i] = 1 + (more + i) / FACES.length;
+        }
+        Design design = cut(document, subNodes).design();
+        int reached = nodes(design);
+        if (reached != nodes) {
+            throw new IllegalStateException(reached + " nodes, expected " + nodes);
+        }
+        return design;
+    }
+
+    private static DesignDocument cut(DesignDocument document, int[] subNodes) {
+        DesignDocument cut = document;
+        for (int i = 0; i < FACES.length; i++) {
+            cut = cut.with("envelope." + FACES[i] + "[pir_foam].sub_nodes", subNodes[i]);
+        }
+        return cut;
+    }
+
+    /** How many nodes the network of a design has. */
+    static int nodes(Design design) {
+        NodeCount count = new NodeCount();
+        new Runner(weather(1), count).start(design, 0).over(new Hours(0, 0), HourSink.IGNORE);
+        return count.nodes;
+    }
+
+    /** Looks at the network it is given and runs nothing. */
+    private static final class NodeCount implements Engine {
+        private int nodes;
+
+        @Override
+        public String name() {
+            return "count";
+        }
+
+        @Override
+        public void run(Network network, State state, Hours hours, HourSink sink) {
+            nodes = network.nodes().size();
+        }
+    }
+}
