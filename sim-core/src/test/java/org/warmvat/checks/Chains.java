@@ -18,6 +18,11 @@ final class Chains {
     /** No merging of sheets, so that every layer stays one. */
     static final EnvelopeRules RULES = new EnvelopeRules(0.1, 0.54, false, 0.5);
 
+    /** The same with edges that pass nothing. */
+    static EnvelopeRules withoutEdges() {
+        return new EnvelopeRules(0.1, 0, false, 0.5);
+    }
+
     /** A film without resistance. */
     static final double NO_FILM = 1e12;
 

@@ -1,0 +1,113 @@
+package org.warmvat.checks;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.Control;
+import org.warmvat.design.DailySchedule;
+import org.warmvat.design.Exposure;
+import org.warmvat.design.FeedTemperature;
+import org.warmvat.design.Feedstock;
+import org.warmvat.design.Fitting;
+import org.warmvat.design.Ground;
+import org.warmvat.design.GroundWave;
+import org.warmvat.design.Mixer;
+import org.warmvat.design.Place;
+import org.warmvat.design.PumpControl;
+import org.warmvat.design.RunIn;
+import org.warmvat.design.Shape;
+import org.warmvat.design.StandsOn;
+import org.warmvat.sample.InventedWeather;
+import org.warmvat.sample.TankPlan;
+import org.warmvat.weather.Weather;
+
+/** Tanks as chance makes them, always the same ones; {@code -Dproperties.designs=N} makes N of them instead of a few. */
+final class RandomTanks {
+
+    private static final int USUAL = 30;
+
+    private RandomTanks() {}
+
+    /** How many tanks a property is tried on. */
+    static int count() {
+        return Integer.getInteger("properties.designs", USUAL);
+    }
+
+    /** Tries a property on every tank, several at a time; the tanks do not know of each other. */
+    static void each(Consumer<Integer> property) {
+        IntStream.range(0, count()).parallel().forEach(property::accept);
+    }
+
+    /** Six days of the demonstration's year. */
+    static Weather weather(int seed) {
+        return InventedWeather.days(new Random(7919L * seed + 3).nextInt(358), 6);
+    }
+
+    /** The tank of a number. */
+    static TankPlan plan(int seed) {
+        Random random = new Random(104_729L * seed + 1);
+        TankPlan plan = new TankPlan();
+        plan.shape = random.nextBoolean()
+                ? new Shape.UprightCylinder(between(random, 0.5, 2))
+                : new Shape.Box(between(random, 0.5, 2), between(random, 0.5, 2), between(random, 0, 90));
+        plan.depthM = between(random, 0.5, 2);
+        plan.headspaceM = between(random, 0.05, 0.5);
+        plan.standsOn = random.nextBoolean() ? StandsOn.LEGS : StandsOn.GROUND;
+        plan.place = place(random);
+        plan.wall = TankPlan.insulated(between(random, 0.005, 0.2));
+        plan.lid = TankPlan.insulated(between(random, 0.005, 0.2));
+        plan.floor = TankPlan.insulated(between(random, 0.005, 0.2));
+        plan.fittings = List.of(new Fitting.Stated("all", between(random, 0, 2)), TankPlan.pipe());
+        plan.ground = new Ground(Optional.of(new GroundWave(9, 6, 30)), 0.05, 0.5, 0.2);
+        plan.runIn = new RunIn(OptionalInt.of(1), 0, 0, 1);
+        feed(plan, random);
+        heat(plan, random);
+        return plan;
+    }
+
+    private static Place place(Random random) {
+        return switch (random.nextInt(4)) {
+            case 0 -> new Place.Indoors(between(random, 0, 20));
+            case 1 -> new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25);
+            case 2 -> new Place.Outdoors(Exposure.OPEN, 0.7, 0.4);
+            default -> new Place.Outdoors(Exposure.SHELTERED, 0.4, 0.4);
+        };
+    }
+
+    private static void feed(TankPlan plan, Random random) {
+        plan.feedstocks = List.of(new Feedstock(
+                "mixture",
+                between(random, 0, 30),
+                between(random, 0.05, 0.4),
+                0.85,
+                between(random, 0.1, 0.5),
+                between(random, 0.03, 0.3)));
+        plan.feedTemperature = random.nextBoolean() ? new FeedTemperature.Air() : new FeedTemperature.Ground();
+        plan.feedTimes = TankPlan.window(between(random, 0, 23), between(random, 0.2, 20));
+        plan.mixer = new Mixer(new Mixer.Given(between(random, 0, 60)), 0.5, 2, between(random, 0, 60));
+    }
+
+    private static void heat(TankPlan plan, Random random) {
+        double setpointC = between(random, 25, 55);
+        plan.control = new Control(setpointC, between(random, 0.2, 3), 20, 3, new Control.DailyChange(1, 2));
+        plan.pumpControl = new PumpControl(between(random, 4, 10), 2, setpointC + 3, 1, 95);
+        plan.solar = random.nextInt(3) > 0;
+        plan.collectorM2 = between(random, 0.5, 6);
+        plan.backup = switch (random.nextInt(3)) {
+            case 0 -> Optional.empty();
+            case 1 -> Optional.of(TankPlan.immersed(between(random, 200, 2000), DailySchedule.continuous()));
+            default ->
+                Optional.of(TankPlan.circuit(
+                        BackupSource.FUEL, 0.8, between(random, 200, 2000), between(random, 5, 50)));
+        };
+        plan.gas = random.nextInt(3) > 0 ? plan.gas : Optional.empty();
+    }
+
+    static double between(Random random, double least, double most) {
+        return least + (most - least) * random.nextDouble();
+    }
+}
