@@ -88,7 +88,7 @@ final class ChecksPage {
             }
             append(text, entry.getKey().getClass().getSimpleName(), source, entry.getValue());
         }
-        return text.toString();
+        return text.append(NetReturn.text()).toString();
     }
 
     private static void append(StringBuilder text, String test, Source source, Sheet sheet) {

@@ -101,8 +101,8 @@ final class RandomTanks {
             case 0 -> Optional.empty();
             case 1 -> Optional.of(TankPlan.immersed(between(random, 200, 2000), DailySchedule.continuous()));
             default ->
-                Optional.of(TankPlan.circuit(
-                        BackupSource.FUEL, 0.8, between(random, 200, 2000), between(random, 5, 50)));
+                Optional.of(
+                        TankPlan.circuit(BackupSource.FUEL, 0.8, between(random, 200, 2000), between(random, 5, 50)));
         };
         plan.gas = random.nextInt(3) > 0 ? plan.gas : Optional.empty();
     }

@@ -13,6 +13,7 @@ import org.warmvat.design.Design;
 import org.warmvat.design.Exposure;
 import org.warmvat.design.Mixer;
 import org.warmvat.design.Place;
+import org.warmvat.design.PumpControl;
 import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.engine.FastEngine;
@@ -48,7 +49,7 @@ class RandomTanksTest {
         });
     }
 
-    /** A tank left alone in the dark, warmer than its surroundings, only ever cools, and never below them. */
+    /** A tank left alone in the dark only ever cools while it is warmer than its surroundings, and never below them. */
     @Test
     void noHeatGoesFromColdToHot() {
         RandomTanks.each(seed -> {
@@ -67,7 +68,8 @@ class RandomTanksTest {
             double before = plan.control.setpointC();
             for (int hour = 0; hour < 144; hour++) {
                 double now = run.hourly().slurryC()[hour];
-                assertTrue(now <= before + 1e-6 && now > -15, "tank " + seed + ", hour " + hour + ": " + now);
+                double most = Math.max(before, 20);
+                assertTrue(now <= most + 1e-6 && now > -15, "tank " + seed + ", hour " + hour + ": " + now);
                 before = now;
             }
         });
@@ -81,7 +83,8 @@ class RandomTanksTest {
             double foamM = RandomTanks.between(random, 0.01, 0.15);
             Design thin = held(seed, foamM);
             Design thick = held(seed, 2 * foamM);
-            assertTrue(Conductances.of(thick, 3, 5).totalWPerK() < Conductances.of(thin, 3, 5).totalWPerK());
+            assertTrue(Conductances.of(thick, 3, 5).totalWPerK()
+                    < Conductances.of(thin, 3, 5).totalWPerK());
             Weather weather = RandomTanks.weather(seed);
             double thinKWh = run(thin, weather).year().losses().totalKWh();
             double thickKWh = run(thick, weather).year().losses().totalKWh();
@@ -110,6 +113,7 @@ class RandomTanksTest {
             plan.depthM = 20;
             plan.solar = true;
             plan.control = new Control(30, 1, 20, 3, new Control.DailyChange(1, 2));
+            plan.pumpControl = new PumpControl(8, 2, 80, 1, 95);
             plan.backup = Optional.empty();
             Weather weather = RandomTanks.weather(seed);
             double alone = run(plan.build(), weather).year().heats().solarKWh();
@@ -129,7 +133,9 @@ class RandomTanksTest {
             Random random = new Random(seed);
             double scale = RandomTanks.between(random, 1.1, 4);
             double[] sides = {
-                RandomTanks.between(random, 0.5, 2), RandomTanks.between(random, 0.5, 2), RandomTanks.between(random, 0.5, 2)
+                RandomTanks.between(random, 0.5, 2),
+                RandomTanks.between(random, 0.5, 2),
+                RandomTanks.between(random, 0.5, 2)
             };
             Design small = box(seed, sides, 1);
             Design large = box(seed, sides, scale);

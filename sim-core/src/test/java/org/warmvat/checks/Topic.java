@@ -21,7 +21,9 @@ public enum Topic {
     /** Sky, air and ground. */
     SKY("Sky, humidity and made weather", false),
     /** Solar collectors. */
-    COLLECTORS("Collectors", false);
+    COLLECTORS("Collectors", false),
+    /** What the trade goes by. */
+    TRADE("Facts of the trade", true);
 
     private final String heading;
     private final boolean digesterOrCoil;

@@ -38,7 +38,10 @@ class TwoIntegratorLibrariesTest {
         RunResult hipparchus = april(new HipparchusEngine());
         for (int hour = 0; hour < commons.hourly().hours(); hour++) {
             assertEquals(
-                    commons.hourly().slurryC()[hour], hipparchus.hourly().slurryC()[hour], 1e-4, "slurry, hour " + hour);
+                    commons.hourly().slurryC()[hour],
+                    hipparchus.hourly().slurryC()[hour],
+                    1e-4,
+                    "slurry, hour " + hour);
         }
         Period one = commons.year();
         Period other = hipparchus.year();

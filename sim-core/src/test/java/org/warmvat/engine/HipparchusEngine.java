@@ -160,8 +160,7 @@ public final class HipparchusEngine implements Engine {
             }
             for (int i = massive.length; i < metersFrom; i++) {
                 int stock = i - massive.length;
-                rates[i] = equations.flows().gainPerS(stock)
-                        - equations.flows().lossPerS(stock) * y[i];
+                rates[i] = equations.flows().gainPerS(stock) - equations.flows().lossPerS(stock) * y[i];
             }
             double[] meters = new double[length - metersFrom];
             equations.flows().addMeters(now, now, network.parents(), 1, meters);
@@ -183,11 +182,7 @@ public final class HipparchusEngine implements Engine {
             private final int index;
 
             Detector(int index, AdaptableInterval check, int iterations, ODEEventHandler handler) {
-                super(
-                        check,
-                        iterations,
-                        new BracketingNthOrderBrentSolver(0, 1e-7, 0, 5),
-                        handler);
+                super(check, iterations, new BracketingNthOrderBrentSolver(0, 1e-7, 0, 5), handler);
                 this.index = index;
             }
 
@@ -200,8 +195,7 @@ public final class HipparchusEngine implements Engine {
             protected Detector create(
                     AdaptableInterval check,
                     int iterations,
-                    BracketedUnivariateSolver<UnivariateFunction>
-                            solver,
+                    BracketedUnivariateSolver<UnivariateFunction> solver,
                     ODEEventHandler handler) {
                 return new Detector(index, check, iterations, handler);
             }
