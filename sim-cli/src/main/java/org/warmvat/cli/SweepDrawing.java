@@ -23,10 +23,10 @@ final class SweepDrawing {
         if (sweep.keys().size() == 1) {
             pictures.add(SweepPictures.lines(
                     "varied",
-                    shown + " over " + sweep.keys().get(0),
+                    words(shown) + " over " + sweep.keys().get(0),
                     sweep.keys().get(0),
                     sweep.values().stream().mapToDouble(v -> v[0]).toArray(),
-                    shown,
+                    lines(sweep, shown).size() > 1 ? "kWh over the run" : words(shown),
                     lines(sweep, shown)));
         } else {
             pictures.addAll(sheets(sweep, shown));
@@ -34,10 +34,10 @@ final class SweepDrawing {
         for (VaryTelling.Front front : fronts) {
             pictures.add(SweepPictures.front(
                     "pareto",
-                    front.second() + " against " + front.first(),
-                    front.first(),
+                    words(front.second()) + " against " + words(front.first()),
+                    words(front.first()),
                     sweep.output(front.first()),
-                    front.second(),
+                    words(front.second()),
                     sweep.output(front.second()),
                     front.order()));
         }
@@ -52,7 +52,7 @@ final class SweepDrawing {
         }
         return names.stream()
                 .filter(name -> Arrays.stream(sweep.output(name)).allMatch(Double::isFinite))
-                .map(name -> new SweepPictures.Line(name, sweep.output(name)))
+                .map(name -> new SweepPictures.Line(words(name), sweep.output(name)))
                 .toList();
     }
 
@@ -71,7 +71,7 @@ final class SweepDrawing {
                     : "";
             sheets.add(SweepPictures.cells(
                     i == 0 ? "varied" : "varied_" + (i + 1),
-                    shown + where,
+                    words(shown) + where,
                     sweep.keys().get(last),
                     axis(sweep, last, first, 1, columns),
                     sweep.keys().get(last - 1),
@@ -99,5 +99,14 @@ final class SweepDrawing {
 
     private static String number(double value) {
         return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+
+    /** An output's name in words, its unit after a comma: net energy, kWh. */
+    private static String words(String output) {
+        return output.replaceFirst("_kwh$", ", kWh")
+                .replaceFirst("_nm3$", ", Nm³")
+                .replaceFirst("_c$", ", °C")
+                .replaceFirst("_l$", ", litres")
+                .replace('_', ' ');
     }
 }
