@@ -84,7 +84,7 @@ final class CarryCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         CarryStudy.Question question = question();
         ResultsFolder folder = study.folder(CarryReport.TABLES, CarryReport.PICTURES);
-        Inputs inputs = Inputs.read(designFile, weatherFile);
+        Inputs inputs = Inputs.read(designFile, weatherFile, study.layoutFile());
         CarryResult result;
         try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
             result = CarryStudy.run(

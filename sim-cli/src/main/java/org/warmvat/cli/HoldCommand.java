@@ -82,7 +82,7 @@ final class HoldCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         HoldStudy.Question question = question();
         ResultsFolder folder = study.folder(HoldReport.TABLES, HoldReport.PICTURES);
-        Inputs inputs = Inputs.read(designFile, weatherFile);
+        Inputs inputs = Inputs.read(designFile, weatherFile, study.layoutFile());
         HoldResult result;
         try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
             result = HoldStudy.run(inputs.design().design(), inputs.weather(), study.engine(), question, parallel);

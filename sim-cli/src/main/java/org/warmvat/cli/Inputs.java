@@ -33,15 +33,6 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
             "No weather was given: this is the built-in demonstration, an invented year.";
 
     /**
-     * Reads both.
-     *
-     * @throws InputRefused with the faults of both files
-     */
-    static Inputs read(Optional<Path> designFile, Optional<Path> weatherFile) {
-        return read(designFile, weatherFile, Optional.empty());
-    }
-
-    /**
      * Reads both, the weather by a layout file where one is given.
      *
      * @throws InputRefused with the faults of all files

@@ -84,7 +84,7 @@ final class SizesCommand implements Callable<Integer> {
         }
         List<ScalingRule> rules = rules();
         ResultsFolder folder = study.folder(List.of(SizesTelling.CSV), SizesTelling.PICTURES);
-        Inputs inputs = Inputs.read(designFile, weatherFile);
+        Inputs inputs = Inputs.read(designFile, weatherFile, study.layoutFile());
         StudyRefused.check(inputs.design().design(), inputs.weather());
         Scaling scaling = new Scaling(inputs.design(), rules);
         Job job = new Job(

@@ -91,7 +91,7 @@ final class VaryCommand implements Callable<Integer> {
         List<String> front = pareto.map(this::twoOutputs).orElse(List.of());
         String shown = output(show);
         ResultsFolder folder = study.folder(List.of(VaryTelling.CSV, VaryTelling.PARETO_CSV), SweepDrawing.NAMES);
-        Inputs inputs = Inputs.read(designFile, weatherFile);
+        Inputs inputs = Inputs.read(designFile, weatherFile, study.layoutFile());
         grid.checkCorners(inputs.design());
         StudyRefused.check(inputs.design().design(), inputs.weather());
         List<String> cautions = new ArrayList<>(inputs.design().cautions());
