@@ -96,7 +96,7 @@ class WarningsTest {
     /** Midnight against midnight: falls that shrink from many kelvin a day to less than one, counted by both marks. */
     @Test
     void dailyChangesAreCountedAtMidnights() throws StudyRefused {
-        RunResult result = run(plan().uninsulated(), InventedWeather.steady(0, 20 * 24));
+        RunResult result = run(plan().uninsulated(), InventedWeather.steady(9, 20 * 24));
         double[] slurry = result.hourly().slurryC();
         int noticed = 0;
         int warned = 0;
