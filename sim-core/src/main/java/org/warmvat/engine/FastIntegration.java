@@ -17,6 +17,12 @@ final class FastIntegration {
     /** A switching is placed to within this, s. */
     private static final double PLACED_WITHIN_S = 0.05;
 
+    /** A margin that creeps over its threshold counts as there when this near, K. */
+    private static final double LEAST_MARGIN_K = 1e-6;
+
+    /** A margin that grazes its threshold is followed no further than this. */
+    private static final int MOST_PLACINGS = 12;
+
     private static final double SHORTEST_STEP_S = 1e-3;
     private static final double AFTER_SWITCH_S = 60;
     private static final double MOST_GROWTH = 4;
@@ -137,16 +143,17 @@ final class FastIntegration {
      */
     private double place(double timeS, double overshotS) {
         double stepS = overshotS;
-        double margin;
-        double triedS;
-        do {
-            triedS = stepS;
-            stepS = crossingS(timeS, stepS);
+        for (int placing = 0; placing < MOST_PLACINGS; placing++) {
+            double triedS = stepS;
+            stepS = crossingS(timeS, triedS);
             step.attempt(timeS, stepS, state);
-            margin = furthest(timeS + stepS, step.result());
-        } while (margin > placedWithinK(timeS, stepS, margin)
-                && stepS > SHORTEST_STEP_S
-                && stepS < triedS); // a crossing at the very end of the step is where it is, however flat the margin
+            double margin = furthest(timeS + stepS, step.result());
+            // a crossing at the very end of the step is where it is, however flat the margin
+            boolean atEnd = stepS >= triedS;
+            if (atEnd || stepS <= SHORTEST_STEP_S || margin <= placedWithinK(timeS, stepS, margin)) {
+                break;
+            }
+        }
         return stepS;
     }
 
@@ -170,7 +177,7 @@ final class FastIntegration {
         double share = 1 - Math.min(0.5, PLACED_WITHIN_S / stepS);
         int mover = mostEager;
         double before = switchboard.margin(mover, timeS + share * stepS, cubic.at(share, stepS, state));
-        return Math.abs(margin - before) + 1e-9;
+        return Math.abs(margin - before) + LEAST_MARGIN_K;
     }
 
     private void accept(double timeS, double stepS, double nowS) {
