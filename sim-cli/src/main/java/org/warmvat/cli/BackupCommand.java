@@ -95,7 +95,9 @@ final class BackupCommand implements Callable<Integer> {
         ResultsFolder folder = study.folder(BackupReport.TABLES, BackupReport.PICTURES);
         Inputs inputs = Inputs.read(designFile, weatherFiles.stream().findFirst(), study.layoutFile());
         List<Weather> weathers = new ArrayList<>(List.of(inputs.weather()));
-        weatherFiles.stream().skip(1).forEach(file -> weathers.add(Inputs.weather(Optional.of(file), study.layoutFile(), inputs.files())));
+        weatherFiles.stream()
+                .skip(1)
+                .forEach(file -> weathers.add(Inputs.weather(Optional.of(file), study.layoutFile(), inputs.files())));
         BackupResult result;
         try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
             result = BackupStudy.run(inputs.design().design(), weathers, study.engine(), question, parallel);

@@ -59,11 +59,10 @@ class DesignFilePageTest {
     @Test
     void everyExampleFileIsADesignWithoutCautions() throws IOException {
         try (Stream<Path> files = Files.list(EXAMPLES)) {
-            List<Path> designs =
-                    files.filter(f -> f.toString().endsWith(".yaml"))
-                            .filter(f -> !f.toString().endsWith("-layout.yaml"))
-                            .sorted()
-                            .toList();
+            List<Path> designs = files.filter(f -> f.toString().endsWith(".yaml"))
+                    .filter(f -> !f.toString().endsWith("-layout.yaml"))
+                    .sorted()
+                    .toList();
             assertTrue(designs.size() >= 3, "designs: " + designs);
             for (Path design : designs) {
                 assertEquals(List.of(), DesignDocument.read(design).cautions(), design.toString());
