@@ -20,7 +20,8 @@ import org.warmvat.weather.WeatherFiles;
 /** The built-in demonstration, made longer or finer. */
 final class Demonstration {
 
-    private static final String[] FACES = {"wall", "lid", "floor"};
+    /** Faces of one chain of nodes each; the wall has two, beside the slurry and beside the gas. */
+    private static final String[] CUT = {"lid", "floor"};
 
     private Demonstration() {}
 
@@ -52,15 +53,16 @@ final class Demonstration {
 
     /** The design with its foam cut into sub-nodes until the network has so many nodes. */
     static Design design(int nodes) {
-        DesignDocument document = cut(DesignDocument.demonstration(), new int[] {1, 1, 1});
+        DesignDocument document =
+                cut(DesignDocument.demonstration().with("envelope.wall[pir_foam].sub_nodes", 1), new int[] {1, 1});
         int least = nodes(document.design());
         if (nodes < least) {
             throw new IllegalArgumentException(nodes + " nodes, expected " + least + " or more");
         }
         int more = nodes - least;
-        int[] subNodes = new int[FACES.length];
-        for (int i = 0; i < FACES.length; i++) {
-            subNodes[i] = 1 + (more + i) / FACES.length;
+        int[] subNodes = new int[CUT.length];
+        for (int i = 0; i < CUT.length; i++) {
+            subNodes[i] = 1 + (more + i) / CUT.length;
         }
         Design design = cut(document, subNodes).design();
         int reached = nodes(design);
@@ -72,8 +74,8 @@ final class Demonstration {
 
     private static DesignDocument cut(DesignDocument document, int[] subNodes) {
         DesignDocument cut = document;
-        for (int i = 0; i < FACES.length; i++) {
-            cut = cut.with("envelope." + FACES[i] + "[pir_foam].sub_nodes", subNodes[i]);
+        for (int i = 0; i < CUT.length; i++) {
+            cut = cut.with("envelope." + CUT[i] + "[pir_foam].sub_nodes", subNodes[i]);
         }
         return cut;
     }
