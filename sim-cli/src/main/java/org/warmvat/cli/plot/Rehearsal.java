@@ -13,9 +13,6 @@ import org.jfree.data.xy.DefaultXYDataset;
  */
 public final class Rehearsal {
 
-    private static final LineStyle LINE = new LineStyle(Palette.SLURRY, Palette.solid(1));
-    private static final Swatch AREA = new Swatch(Palette.BAND, Hatch.RISING);
-
     private final FutureTask<Picture> drawing = new FutureTask<>(() -> Rendering.of(sample()));
 
     private Rehearsal() {}
@@ -45,17 +42,20 @@ public final class Rehearsal {
         }
     }
 
+    /** Everything that draws is made in here, so that a machine without it fails on the rehearsal's thread. */
     private static Drawing sample() {
+        LineStyle line = new LineStyle(Palette.SLURRY, Palette.solid(1));
+        Swatch area = new Swatch(Palette.BAND, Hatch.RISING);
         LocalDateTime from = LocalDateTime.of(2000, 1, 1, 0, 0);
         LocalDateTime to = from.plusDays(1);
         DateAxis time = Charts.time(from, to);
         XYPlot plot = Charts.plot(time, Charts.temperatures("°C", 2));
-        DefaultXYDataset line = new DefaultXYDataset();
-        line.addSeries("line", new double[][] {{Charts.millis(from), Charts.millis(to)}, {10, 20}});
-        plot.setRenderer(Charts.lines(LINE));
-        plot.setDataset(line);
+        DefaultXYDataset points = new DefaultXYDataset();
+        points.addSeries("line", new double[][] {{Charts.millis(from), Charts.millis(to)}, {10, 20}});
+        plot.setRenderer(Charts.lines(line));
+        plot.setDataset(points);
         plot.setFixedLegendItems(
-                new Legend().line("line", LINE).area("area", AREA).items());
+                new Legend().line("line", line).area("area", area).items());
         return new Drawing("rehearsal", "Rehearsal", "Not shown.", Charts.dressed("Rehearsal", plot), 300);
     }
 }
