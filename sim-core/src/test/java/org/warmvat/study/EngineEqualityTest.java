@@ -27,9 +27,8 @@ class EngineEqualityTest {
 
     @Test
     void enginesAgreeOnAHandfulOfWeeks() throws Exception {
-        List<Agreement> found = run(EqualityCases.handful());
+        List<Agreement> found = run("handful", EqualityCases.handful());
         assertEquals(6, found.size());
-        report("handful", found);
         met(found);
     }
 
@@ -37,9 +36,8 @@ class EngineEqualityTest {
     @Test
     @Tag("full")
     void enginesAgreeOnEveryDesignOverWholeYears() throws Exception {
-        List<Agreement> found = run(EqualityCases.full());
+        List<Agreement> found = run("full", EqualityCases.full());
         assertTrue(found.size() >= 30);
-        report("full", found);
         met(found);
     }
 
@@ -56,10 +54,12 @@ class EngineEqualityTest {
         assertTrue(bare >= 5, "without insulation " + bare);
     }
 
-    private static List<Agreement> run(List<EqualityCases.Case> cases) throws StudyRefused {
+    /** Runs the cases, with the list so far on file after each: the whole takes minutes. */
+    private static List<Agreement> run(String which, List<EqualityCases.Case> cases) throws StudyRefused, IOException {
         List<Agreement> found = new ArrayList<>();
         for (EqualityCases.Case one : cases) {
             found.add(Agreement.of(one));
+            report(which, found);
         }
         return found;
     }
