@@ -10,6 +10,7 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
+import org.warmvat.network.State;
 import org.warmvat.result.Period;
 
 /**
@@ -65,6 +66,9 @@ public final class BriefYear {
         private final Design design;
         private final TankRun tank;
         private final LocalDateTime start;
+        /** The state at the end of the hour before, since an hour arrives when the tank has left its beginning behind. */
+        private final State state;
+
         private final RunningSums whole;
         private final List<Period> months = new ArrayList<>();
         private RunningSums month;
@@ -75,7 +79,8 @@ public final class BriefYear {
             this.design = design;
             this.tank = tank;
             this.start = start;
-            whole = new RunningSums(design, tank.tank(), tank.state());
+            state = tank.state().copy();
+            whole = new RunningSums(design, tank.tank(), state);
             open(0);
         }
 
@@ -86,7 +91,7 @@ public final class BriefYear {
             // a file may start at half past; the hour that starts in a month belongs to it whole
             nextMonthHour = (int) ((Duration.between(start, next).toMinutes() + 59) / 60);
             label = LABEL.format(from);
-            month = new RunningSums(design, tank.tank(), tank.state());
+            month = new RunningSums(design, tank.tank(), state);
         }
 
         @Override
@@ -97,17 +102,18 @@ public final class BriefYear {
             }
             whole.add(hour);
             month.add(hour);
+            state.set(hour.state());
             return true;
         }
 
         private void close() {
-            month.end(tank.state());
+            month.end(state);
             months.add(PeriodFigures.of(label, design, month));
         }
 
         Sums sums() {
             close();
-            whole.end(tank.state());
+            whole.end(state);
             return new Sums(
                     PeriodFigures.of("year", design, whole),
                     List.copyOf(months),

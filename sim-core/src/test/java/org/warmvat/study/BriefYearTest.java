@@ -1,0 +1,82 @@
+package org.warmvat.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.warmvat.design.Design;
+import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.HourSink;
+import org.warmvat.result.Period;
+import org.warmvat.result.RunResult;
+import org.warmvat.sample.InventedWeather;
+import org.warmvat.sample.TankPlan;
+import org.warmvat.weather.Weather;
+
+/** A year of which only sums are kept has the same sums as one that is kept whole. */
+class BriefYearTest {
+
+    /** Twenty-five days across the end of January. */
+    private static final Weather WEATHER = InventedWeather.days(20, 25);
+
+    @Test
+    void sumsAreThoseOfTheWholeYear() throws StudyRefused {
+        Design design = new TankPlan().build();
+        RunResult whole = YearStudy.run(design, WEATHER, new FastEngine(), HourSink.IGNORE);
+        BriefYear.Sums brief = BriefYear.run(design, new Runner(WEATHER, new FastEngine()));
+        assertSame(whole.year(), brief.year());
+        assertEquals(2, brief.months().size());
+        for (int month = 0; month < 2; month++) {
+            assertSame(whole.months().get(month), brief.months().get(month));
+        }
+        assertEquals(
+                Math.min(
+                        brief.months().get(0).gas().netEnergyKWh(),
+                        brief.months().get(1).gas().netEnergyKWh()),
+                brief.worstMonthNetKWh());
+    }
+
+    /** The hours are added in the same order, so all but heat stored in the circuits is equal to the last bit. */
+    private static void assertSame(Period whole, Period brief) {
+        assertEquals(whole.label(), brief.label());
+        assertEquals(whole.hours(), brief.hours());
+        assertEquals(whole.heats(), brief.heats());
+        assertEquals(whole.losses(), brief.losses());
+        assertEquals(whole.circuits(), brief.circuits());
+        assertEquals(whole.electricity(), brief.electricity());
+        assertEquals(whole.gas(), brief.gas());
+        assertEquals(whole.slurry(), brief.slurry());
+        assertEquals(whole.counts(), brief.counts());
+        // capacity x change against change of capacity x temperature: rounding alone
+        assertEquals(whole.stored().slurryKWh(), brief.stored().slurryKWh(), 0);
+        assertEquals(whole.stored().collectorKWh(), brief.stored().collectorKWh(), 1e-9);
+        assertEquals(whole.stored().backupCircuitKWh(), brief.stored().backupCircuitKWh(), 1e-9);
+    }
+
+    /** Held at one temperature, each 20 mm of foam saves loss; switching moves none of them by as much as they differ. */
+    @Test
+    void moreFoamNeverLosesMore() throws StudyRefused {
+        Runner runner = new Runner(WEATHER, new FastEngine());
+        double before = Double.POSITIVE_INFINITY;
+        for (double foamM : List.of(0.06, 0.08, 0.10, 0.12)) {
+            TankPlan plan = new TankPlan();
+            plan.wall = TankPlan.insulated(foamM);
+            plan.lid = TankPlan.insulated(foamM);
+            plan.floor = TankPlan.insulated(foamM);
+            double lossKWh = BriefYear.run(plan.build(), runner).year().losses().totalKWh();
+            assertTrue(lossKWh < 0.99 * before, foamM + " m: " + lossKWh + " after " + before);
+            before = lossKWh;
+        }
+    }
+
+    @Test
+    void noCollectorAreaGivesNoSolarHeat() throws StudyRefused {
+        TankPlan plan = new TankPlan();
+        plan.collectorM2 = 0;
+        Period year = BriefYear.run(plan.build(), new Runner(WEATHER, new FastEngine()))
+                .year();
+        assertEquals(0, year.heats().solarKWh());
+        assertEquals(0, year.circuits().collectorAbsorbedKWh());
+    }
+}
