@@ -1,0 +1,85 @@
+package org.warmvat.heating;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.warmvat.design.Design;
+import org.warmvat.network.Flows;
+import org.warmvat.network.Interval;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+import org.warmvat.network.Surroundings;
+import org.warmvat.sample.InventedWeather;
+import org.warmvat.sample.TankPlan;
+import org.warmvat.weather.Weather;
+
+/** The slopes that the parts hand to an implicit engine, against differences of the heat that they contribute. */
+class CircuitSlopesTest {
+
+    private static final Design DESIGN = new TankPlan().build();
+    private static final Weather WEATHER = InventedWeather.steady(10, 1);
+    private static final double STEP_K = 1e-3;
+
+    /** Heat into the circuit's node at its temperature, W, and the conductance that the slope amounts to, W/K. */
+    private record Heat(double watts, double conductanceWPerK) {}
+
+    private static Heat at(Network network, double circuitC) {
+        State state = network.initialState();
+        for (int i = 0; i < network.switches().size(); i++) {
+            state.setOn(i, network.switches().get(i).name().equals(BackupPart.DEMAND));
+        }
+        state.setNodeC(1, circuitC);
+        network.enter(new Interval(0, 3600, 0));
+        Flows flows = network.newFlows();
+        network.contribute(0, state, flows);
+        double[] conductance = new double[2];
+        double[] source = new double[2];
+        flows.sum(conductance, source, state);
+        return new Heat(source[1] - conductance[1] * circuitC, conductance[1]);
+    }
+
+    private static void slopeIsThatOfTheHeat(Network network, double circuitC) {
+        double above = at(network, circuitC + STEP_K).watts();
+        double below = at(network, circuitC - STEP_K).watts();
+        assertEquals((below - above) / (2 * STEP_K), at(network, circuitC).conductanceWPerK(), 1e-4);
+    }
+
+    private static Network.Assembly slurry() {
+        Network.Assembly assembly = new Network.Assembly();
+        assembly.node(new Network.Node("slurry", 1e6, -1, 20, false));
+        return assembly;
+    }
+
+    /** Below, inside and above the band under the flow limit of 50 °C. */
+    @ParameterizedTest
+    @ValueSource(doubles = {30, 44, 46, 47.5, 49, 51, 60})
+    void theHeaterFadesTowardsItsLimit(double waterC) {
+        Network.Assembly assembly = slurry();
+        assembly.part(new BackupPart(DESIGN, new Surroundings(WEATHER, t -> 8), () -> true, assembly, 0));
+        slopeIsThatOfTheHeat(assembly.build(), waterC);
+    }
+
+    /** Warmer and colder than the air of 10 °C. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-30, 5, 15, 60, 150})
+    void theCollectorsLossSteepens(double collectorC) {
+        slopeIsThatOfTheHeat(solar(), collectorC);
+    }
+
+    private static Network solar() {
+        Network.Assembly assembly = slurry();
+        CollectorSun sun =
+                new CollectorSun(WEATHER, DESIGN.solar().orElseThrow().collector(), 0.2);
+        assembly.part(new SolarPart(DESIGN, sun, new Surroundings(WEATHER, t -> 8), () -> true, assembly, 0));
+        return assembly.build();
+    }
+
+    /** At 60 °C, 50 K above the air: 2 m2 of 3.6 and 0.012, pipes of 0.8 W/K. */
+    @Test
+    void theCollectorsLossByHand() {
+        assertEquals(
+                -(2 * (3.6 * 50 + 0.012 * 2500) + 0.8 * 50), at(solar(), 60).watts(), 1e-9);
+    }
+}
