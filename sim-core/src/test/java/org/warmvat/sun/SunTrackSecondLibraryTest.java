@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shredzone.commons.suncalc.SunPosition;
@@ -36,6 +37,21 @@ class SunTrackSecondLibraryTest {
                 double turn = Math.IEEEremainder(other.getAzimuth() - hours[hour].azimuthDeg(), 360);
                 assertEquals(0, turn * hours[hour].sinZenith(), WITHIN_DEG);
             }
+        }
+    }
+
+    /** The sun's distance by that library against Spencer's eccentricity; a series of five terms, good to a few 1e-4. */
+    @Test
+    void theSunIsAsFarAsTheOtherOneSays() {
+        double meanKm = 149_597_870.7;
+        for (int day = 1; day <= 365; day += 7) {
+            LocalDateTime noon = LocalDateTime.of(2025, 1, 1, 12, 0).plusDays(day - 1L);
+            double km = SunPosition.compute()
+                    .at(0, 0)
+                    .on(noon.atZone(ZoneOffset.UTC))
+                    .execute()
+                    .getDistance();
+            assertEquals(Math.pow(meanKm / km, 2), Extraterrestrial.eccentricity(day), 5e-4, "day " + day);
         }
     }
 }
