@@ -9,16 +9,16 @@ import org.warmvat.network.State;
 final class FastIntegration {
 
     /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 2e-4;
+    private static final double SLURRY_TOLERANCE_K = 2e-6;
 
     /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 0.005;
+    private static final double CIRCUIT_TOLERANCE_K = 1e-4;
 
     /** A switching is placed to within this, s. */
-    private static final double PLACED_WITHIN_S = 0.05;
+    private static final double PLACED_WITHIN_S = 0.002;
 
     /** A margin that creeps over its threshold counts as there when this near, K. */
-    private static final double LEAST_MARGIN_K = 1e-6;
+    private static final double LEAST_MARGIN_K = 1e-8;
 
     /** A margin that grazes its threshold is followed no further than this. */
     private static final int MOST_PLACINGS = 12;

@@ -12,7 +12,7 @@ import org.warmvat.network.State;
 final class TreeStep {
 
     /** A stage is repeated while following the slope of a heat gets more than this wrong, W. */
-    private static final double SLOPE_ERROR_W = 0.05;
+    private static final double SLOPE_ERROR_W = 0.005;
 
     private static final int MOST_REPEATS = 8;
 
