@@ -50,6 +50,9 @@ final class BackupCommand implements Callable<Integer> {
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly.")
     private List<Path> weatherFiles = List.of();
 
+    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how every WEATHER is laid out.")
+    private Optional<Path> layoutFile = Optional.empty();
+
     @Option(names = "--ignore-sun", description = "Leave the solar circuit out of account.")
     private boolean ignoreSun;
 
@@ -93,11 +96,11 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         BackupStudy.Question question = question();
         ResultsFolder folder = study.folder(BackupReport.TABLES, BackupReport.PICTURES);
-        Inputs inputs = Inputs.read(designFile, weatherFiles.stream().findFirst(), study.layoutFile());
+        Inputs inputs = Inputs.read(designFile, weatherFiles.stream().findFirst(), layoutFile);
         List<Weather> weathers = new ArrayList<>(List.of(inputs.weather()));
         weatherFiles.stream()
                 .skip(1)
-                .forEach(file -> weathers.add(Inputs.weather(Optional.of(file), study.layoutFile(), inputs.files())));
+                .forEach(file -> weathers.add(Inputs.weather(Optional.of(file), layoutFile, inputs.files())));
         BackupResult result;
         try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
             result = BackupStudy.run(inputs.design().design(), weathers, study.engine(), question, parallel);

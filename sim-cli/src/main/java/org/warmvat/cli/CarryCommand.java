@@ -1,7 +1,6 @@
 package org.warmvat.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.MonthDay;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,7 +18,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code carry}: can the solar coil carry the load alone between two dates? */
@@ -45,11 +43,8 @@ final class CarryCommand implements Callable<Integer> {
     @Mixin
     private StudyOptions study;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
-    private Optional<Path> designFile = Optional.empty();
-
-    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
-    private Optional<Path> weatherFile = Optional.empty();
+    @Mixin
+    private InputArguments arguments;
 
     @Option(
             names = "--from",
@@ -84,7 +79,7 @@ final class CarryCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         CarryStudy.Question question = question();
         ResultsFolder folder = study.folder(CarryReport.TABLES, CarryReport.PICTURES);
-        Inputs inputs = Inputs.read(designFile, weatherFile, study.layoutFile());
+        Inputs inputs = arguments.read();
         CarryResult result;
         try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
             result = CarryStudy.run(

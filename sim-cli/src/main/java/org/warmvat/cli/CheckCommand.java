@@ -2,7 +2,6 @@ package org.warmvat.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +16,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code check}: every problem of the inputs, and the figures that follow from a design without running it. */
@@ -42,14 +40,8 @@ final class CheckCommand implements Callable<Integer> {
     @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
     private CommonOptions common;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
-    private Optional<Path> designFile = Optional.empty();
-
-    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
-    private Optional<Path> weatherFile = Optional.empty();
-
-    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how WEATHER is laid out.")
-    private Optional<Path> layoutFile = Optional.empty();
+    @Mixin
+    private InputArguments arguments;
 
     @Option(
             names = "--cold",
@@ -64,12 +56,12 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws StudyRefused {
         PrintWriter to = spec.commandLine().getOut();
         DesignCheck check;
-        if (weatherFile.isPresent()) {
-            Inputs inputs = Inputs.read(designFile, weatherFile, layoutFile);
+        if (arguments.hasWeather()) {
+            Inputs inputs = arguments.read();
             StudyRefused.check(inputs.design().design(), inputs.weather());
             check = inWeather(inputs.design(), inputs.weather());
         } else {
-            check = alone(Inputs.design(designFile, new ArrayList<>()));
+            check = alone(arguments.readDesign());
         }
         if (json) {
             to.print(new String(check.json(), StandardCharsets.UTF_8));
@@ -82,7 +74,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private void print(DesignCheck check, PrintWriter to) {
         to.println(check.design().title() + ": no faults found.");
-        if (designFile.isEmpty()) {
+        if (!arguments.hasDesign()) {
             to.println(Inputs.INVENTED_DESIGN);
         }
         for (Paragraph paragraph : check.paragraphs()) {

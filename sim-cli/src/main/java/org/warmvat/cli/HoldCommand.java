@@ -1,7 +1,6 @@
 package org.warmvat.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Month;
 import java.time.MonthDay;
 import java.util.List;
@@ -20,7 +19,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code hold}: heat fails; how long does the tank stay warm? And the warm-up from cold. */
@@ -46,11 +44,8 @@ final class HoldCommand implements Callable<Integer> {
     @Mixin
     private StudyOptions study;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
-    private Optional<Path> designFile = Optional.empty();
-
-    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
-    private Optional<Path> weatherFile = Optional.empty();
+    @Mixin
+    private InputArguments arguments;
 
     @Option(
             names = "--from",
@@ -82,7 +77,7 @@ final class HoldCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         HoldStudy.Question question = question();
         ResultsFolder folder = study.folder(HoldReport.TABLES, HoldReport.PICTURES);
-        Inputs inputs = Inputs.read(designFile, weatherFile, study.layoutFile());
+        Inputs inputs = arguments.read();
         HoldResult result;
         try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
             result = HoldStudy.run(inputs.design().design(), inputs.weather(), study.engine(), question, parallel);

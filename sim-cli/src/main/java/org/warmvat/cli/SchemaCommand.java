@@ -2,13 +2,15 @@ package org.warmvat.cli;
 
 import java.util.concurrent.Callable;
 import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.input.LayoutDocument;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** {@code schema}: prints the JSON Schema of the design file, for editors that complete and check keys. */
-@Command(name = "schema", description = "Prints the JSON Schema of the design file.")
+/** {@code schema}: prints the JSON Schema of the design file or the layout file, for editors that complete and check keys. */
+@Command(name = "schema", description = "Prints the JSON Schema of the design file, or of the layout file.")
 final class SchemaCommand implements Callable<Integer> {
 
     @Spec
@@ -18,9 +20,13 @@ final class SchemaCommand implements Callable<Integer> {
     @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
     private CommonOptions common;
 
+    @Option(names = "--layout", description = "Print the schema of layout files instead.")
+    private boolean layout;
+
     @Override
     public Integer call() {
-        spec.commandLine().getOut().println(DesignDocument.schema().strip());
+        String schema = layout ? LayoutDocument.schema() : DesignDocument.schema();
+        spec.commandLine().getOut().println(schema.strip());
         spec.commandLine().getOut().flush();
         return ExitCode.DONE.number();
     }

@@ -1,7 +1,6 @@
 package org.warmvat.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +29,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code sizes}: the same design scaled over a range of volumes. */
@@ -56,11 +54,8 @@ final class SizesCommand implements Callable<Integer> {
     @Mixin
     private StudyOptions study;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
-    private Optional<Path> designFile = Optional.empty();
-
-    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
-    private Optional<Path> weatherFile = Optional.empty();
+    @Mixin
+    private InputArguments arguments;
 
     @Option(
             names = "--litres",
@@ -84,7 +79,7 @@ final class SizesCommand implements Callable<Integer> {
         }
         List<ScalingRule> rules = rules();
         ResultsFolder folder = study.folder(List.of(SizesTelling.CSV), SizesTelling.PICTURES);
-        Inputs inputs = Inputs.read(designFile, weatherFile, study.layoutFile());
+        Inputs inputs = arguments.read();
         StudyRefused.check(inputs.design().design(), inputs.weather());
         Scaling scaling = new Scaling(inputs.design(), rules);
         Job job = new Job(

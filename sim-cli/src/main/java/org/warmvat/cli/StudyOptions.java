@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Supplier;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.report.Cautions;
@@ -45,9 +44,6 @@ final class StudyOptions {
     @Option(names = "--replace", description = "Replace results that stand there already.")
     private boolean replace;
 
-    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how the weather is laid out.")
-    private Optional<Path> layoutFile = Optional.empty();
-
     @Option(
             names = "--engine",
             paramLabel = "NAME",
@@ -64,11 +60,6 @@ final class StudyOptions {
 
     @Option(names = "--json", description = "Print the answer as JSON, the same as summary.json.")
     private boolean json;
-
-    /** The layout file of the weather; none where the weather is in a layout that the program knows. */
-    Optional<Path> layoutFile() {
-        return layoutFile;
-    }
 
     Engine engine() {
         return engine.engine();

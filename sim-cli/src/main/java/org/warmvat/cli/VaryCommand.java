@@ -1,7 +1,6 @@
 package org.warmvat.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +27,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code vary}: numbers of the design over lists or ranges. */
@@ -52,11 +50,8 @@ final class VaryCommand implements Callable<Integer> {
     @Mixin
     private StudyOptions study;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
-    private Optional<Path> designFile = Optional.empty();
-
-    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
-    private Optional<Path> weatherFile = Optional.empty();
+    @Mixin
+    private InputArguments arguments;
 
     @Option(
             names = "--set",
@@ -91,7 +86,7 @@ final class VaryCommand implements Callable<Integer> {
         List<String> front = pareto.map(this::twoOutputs).orElse(List.of());
         String shown = output(show);
         ResultsFolder folder = study.folder(List.of(VaryTelling.CSV, VaryTelling.PARETO_CSV), SweepDrawing.NAMES);
-        Inputs inputs = Inputs.read(designFile, weatherFile, study.layoutFile());
+        Inputs inputs = arguments.read();
         grid.checkCorners(inputs.design());
         StudyRefused.check(inputs.design().design(), inputs.weather());
         List<String> cautions = new ArrayList<>(inputs.design().cautions());

@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Picture;
@@ -28,7 +27,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code year}: runs a design through its weather, answers in words and writes the results folder. */
@@ -49,14 +47,8 @@ final class YearCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
-    private Optional<Path> designFile = Optional.empty();
-
-    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
-    private Optional<Path> weatherFile = Optional.empty();
-
-    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how WEATHER is laid out.")
-    private Optional<Path> layoutFile = Optional.empty();
+    @Mixin
+    private InputArguments arguments;
 
     @Option(
             names = "--out",
@@ -83,7 +75,7 @@ final class YearCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         ResultsFolder folder = ResultsFolder.at(out, replace, Report.fileNames());
         Rehearsal rehearsal = Rehearsal.begin();
-        Inputs inputs = Inputs.read(designFile, weatherFile, layoutFile);
+        Inputs inputs = arguments.read();
         RunResult run = run(inputs);
         Origin origin = new Origin(ProgramVersion.text(), inputs.files());
         folder.write(Report.files(run, origin, pictures(run, rehearsal)));

@@ -95,6 +95,9 @@ class CheckCommandTest {
         assertEquals(0, program.run("schema"));
         JsonNode schema = new ObjectMapper().readTree(program.out());
         assertTrue(schema.at("/properties/tank").isObject(), "keys of the design file");
+        assertEquals(0, program.run("schema", "--layout"));
+        JsonNode layout = new ObjectMapper().readTree(program.out());
+        assertTrue(layout.at("/properties/columns").isObject(), "keys of the layout file");
         assertEquals(2, program.run("schema", "more"));
         assertEquals("Unmatched argument at index 1: 'more'\nSee warmvat schema --help\n", program.err());
     }

@@ -21,6 +21,7 @@ import org.warmvat.result.Warning;
 final class Warnings {
 
     private static final double S_PER_HOUR = 3600;
+    private static final double MINUTES_PER_HOUR = 60;
     private static final int HOURS_PER_DAY = 24;
 
     private final Design design;
@@ -53,13 +54,13 @@ final class Warnings {
                 control.floorC(),
                 -1,
                 "The slurry stood below the floor temperature of " + degrees(control.floorC())
-                        + " for %.1f h; the lowest was %.1f °C.");
+                        + " for %s; the lowest was %.1f °C.");
         watched(
                 "slurry_freezing",
                 Housekeeping.FREEZING,
                 0,
                 -1,
-                "The slurry stood below 0 °C for %.1f h, the lowest %.1f °C: freezing is not modelled, so the results are no"
+                "The slurry stood below 0 °C for %s, the lowest %.1f °C: freezing is not modelled, so the results are no"
                         + " longer valid from there.");
     }
 
@@ -74,14 +75,14 @@ final class Warnings {
                 limits.leastC(),
                 -1,
                 "The slurry stood below the feedstocks' least temperature of " + degrees(limits.leastC())
-                        + " for %.1f h; the lowest was %.1f °C.");
+                        + " for %s; the lowest was %.1f °C.");
         watched(
                 "too_hot_to_digest",
                 Housekeeping.TOO_HOT,
                 limits.mostC(),
                 1,
                 "The slurry stood above the feedstocks' highest temperature of " + degrees(limits.mostC())
-                        + " for %.1f h; the highest was %.1f °C.");
+                        + " for %s; the highest was %.1f °C.");
     }
 
     /** Days on which the slurry stands further from 24 h before than the two marks, at midnights. */
@@ -120,14 +121,14 @@ final class Warnings {
                     solar.cakingC(),
                     1,
                     "Water entered the solar coil above " + degrees(solar.cakingC())
-                            + ", where slurry may cake on it, for %.1f h; the hottest was %.1f °C.");
+                            + ", where slurry may cake on it, for %s; the hottest was %.1f °C.");
             watched(
                     "stagnation",
                     SolarPart.STAGNATION,
                     solar.stagnationC(),
                     1,
                     "The collector stood above " + degrees(solar.stagnationC())
-                            + " for %.1f h; the hottest was %.1f °C. Such a loop needs a relief valve and fluid that bears"
+                            + " for %s; the hottest was %.1f °C. Such a loop needs a relief valve and fluid that bears"
                             + " the heat.");
             watched(
                     "loop_frozen",
@@ -135,7 +136,7 @@ final class Warnings {
                     solar.loop().freezesC(),
                     -1,
                     "The solar loop stood below its fluid's freezing point of "
-                            + degrees(solar.loop().freezesC()) + " for %.1f h; the coldest was %.1f °C.");
+                            + degrees(solar.loop().freezesC()) + " for %s; the coldest was %.1f °C.");
         });
         design.backup()
                 .map(backup -> backup.through())
@@ -147,7 +148,7 @@ final class Warnings {
                         circuit.cakingC(),
                         1,
                         "Water entered the backup coil above " + degrees(circuit.cakingC())
-                                + ", where slurry may cake on it, for %.1f h; the hottest was %.1f °C."));
+                                + ", where slurry may cake on it, for %s; the hottest was %.1f °C."));
     }
 
     private void pipes() {
@@ -156,7 +157,7 @@ final class Warnings {
                 FittingsPart.COLD_PIPE_END,
                 0,
                 -1,
-                "The coldest end of a slurry pipe stood below 0 °C for %.1f h; the coldest was %.1f °C. A frozen outlet"
+                "The coldest end of a slurry pipe stood below 0 °C for %s; the coldest was %.1f °C. A frozen outlet"
                         + " blocks.");
     }
 
@@ -210,8 +211,13 @@ final class Warnings {
         double hours = DoubleStream.of(log.watchS(watch)).sum() / S_PER_HOUR;
         if (hours > 0) {
             double worst = markC + sign * log.worst(watch);
-            found.add(new Warning(kind, text(sentence, hours, worst), hours, worst));
+            found.add(new Warning(kind, text(sentence, duration(hours), worst), hours, worst));
         }
+    }
+
+    /** Hours, or minutes where hours would round to little or nothing. */
+    private static String duration(double hours) {
+        return hours >= 1 ? text("%.1f h", hours) : text("%.0f min", Math.ceil(hours * MINUTES_PER_HOUR));
     }
 
     private static String degrees(double celsius) {

@@ -18,7 +18,8 @@ final class MadeSunlight {
     private static final double DAY_PERSISTENCE = 0.29;
     /**
      * The days of a single typical year spread less than the distribution, which was drawn from many years: their deviation is
-     * 0.12 to 0.19 in two real ones against 0.18 to 0.20 (convention).
+     * 0.12 to 0.19 in two real ones against 0.18 to 0.20. A convention: the value was chosen on those same two years, from 0.6 to 1,
+     * so their agreement with made years (docs/weather-file.md) is no independent check of it.
      */
     private static final double NARROWED = 0.75;
     /** No day is clearer than this at sea level. */

@@ -1,0 +1,47 @@
+package org.warmvat.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Optional;
+import org.warmvat.cli.input.DesignDocument;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The design and the weather that most commands are asked about. */
+final class InputArguments {
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
+    private Optional<Path> designFile = Optional.empty();
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
+    private Optional<Path> weatherFile = Optional.empty();
+
+    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how WEATHER is laid out.")
+    private Optional<Path> layoutFile = Optional.empty();
+
+    boolean hasDesign() {
+        return designFile.isPresent();
+    }
+
+    boolean hasWeather() {
+        return weatherFile.isPresent();
+    }
+
+    /**
+     * Reads both.
+     *
+     * @throws org.warmvat.cli.input.InputRefused with the faults of all files
+     */
+    Inputs read() {
+        return Inputs.read(designFile, weatherFile, layoutFile);
+    }
+
+    /**
+     * Reads the design alone.
+     *
+     * @throws org.warmvat.cli.input.InputRefused with its faults
+     */
+    DesignDocument readDesign() {
+        return Inputs.design(designFile, new ArrayList<>());
+    }
+}
