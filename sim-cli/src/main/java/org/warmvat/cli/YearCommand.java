@@ -10,7 +10,6 @@ import java.util.concurrent.Callable;
 import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
-import org.warmvat.cli.plot.Rehearsal;
 import org.warmvat.cli.report.Answer;
 import org.warmvat.cli.report.Cautions;
 import org.warmvat.cli.report.Origin;
@@ -74,11 +73,10 @@ final class YearCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         ResultsFolder folder = ResultsFolder.at(out, replace, Report.fileNames());
-        Rehearsal rehearsal = Rehearsal.begin();
         Inputs inputs = arguments.read();
         RunResult run = run(inputs);
         Origin origin = new Origin(ProgramVersion.text(), inputs.files());
-        folder.write(Report.files(run, origin, pictures(run, rehearsal)));
+        folder.write(Report.files(run, origin, pictures(run)));
         answer(run, origin, inputs.invented(), folder);
         return ExitCode.DONE.number();
     }
@@ -105,9 +103,8 @@ final class YearCommand implements Callable<Integer> {
     }
 
     /** Pictures, or none and a word about it. */
-    private List<Picture> pictures(RunResult run, Rehearsal rehearsal) {
+    private List<Picture> pictures(RunResult run) {
         try {
-            rehearsal.end();
             return Pictures.of(run);
         } catch (CannotDraw cannotDraw) {
             spec.commandLine().getErr().println(cannotDraw.getMessage());
