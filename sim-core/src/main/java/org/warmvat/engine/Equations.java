@@ -1,5 +1,6 @@
 package org.warmvat.engine;
 
+import java.util.Arrays;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
@@ -8,7 +9,8 @@ import org.warmvat.network.State;
 final class Equations {
 
     private final Network network;
-    private final Flows flows;
+    private final Flows live;
+    private final Flows slow;
     private final int[] parent;
     private final double[] capacity;
     private final double[] conductance;
@@ -17,7 +19,8 @@ final class Equations {
 
     Equations(Network network) {
         this.network = network;
-        flows = network.newFlows();
+        live = network.newLiveFlows();
+        slow = network.newSlowFlows();
         parent = network.parents();
         capacity = network.capacitiesJPerK();
         conductance = new double[parent.length];
@@ -27,30 +30,26 @@ final class Equations {
 
     /** Gathers the flows at a state and sums them up. */
     void evaluate(double timeS, State state) {
-        network.contribute(timeS, state, flows);
-        flows.sum(conductance, source, state);
+        network.contribute(timeS, state, live);
+        network.surround(timeS, state, slow);
+        Arrays.fill(conductance, 0);
+        Arrays.fill(source, 0);
+        live.addTo(conductance, source, state);
+        slow.addTo(conductance, source, state);
         for (int i = 1; i < link.length; i++) {
-            link[i] = flows.linkWPerK(i);
+            link[i] = i < network.liveNodes() ? live.linkWPerK(i) : slow.linkWPerK(i);
         }
     }
 
-    Flows flows() {
-        return flows;
+    /** Rate of a stock at a content, per second. */
+    double stockRatePerS(int stock, double content) {
+        return slow.gainPerS(stock) - slow.lossPerS(stock) * content;
     }
 
-    /** Per node: sum of its conductances to known temperatures, linearised heats included, W/K. Shared: read only. */
-    double[] conductanceWPerK() {
-        return conductance;
-    }
-
-    /** Per node: what it receives at 0 °C, links apart, W. Shared: read only. */
-    double[] sourceW() {
-        return source;
-    }
-
-    /** Per node: conductance to its parent, W/K. Shared: read only. */
-    double[] linkWPerK() {
-        return link;
+    /** Adds the present flow of every meter. */
+    void addMeters(State state, double[] rates) {
+        live.addMeters(state, state, parent, 1, rates);
+        slow.addMeters(state, state, parent, 1, rates);
     }
 
     /** Sets the temperature of every junction without mass so that the heat entering it leaves it. */

@@ -1,32 +1,30 @@
 package org.warmvat.engine;
 
-import java.util.stream.IntStream;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 
-/** Carries a network over intervals by {@link TreeStep}s: chooses their length, finds switchings inside them. */
+/**
+ * Carries a network over intervals: the live nodes by {@link LiveRun}s, everything slow by {@link SlowStep}s, one after the
+ * other until both agree on the slurry's temperature and on the heat between them.
+ */
 final class FastIntegration {
 
-    /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 2e-6;
+    /** Error allowed in the slurry's temperature by the step of everything slow, K. */
+    private static final double SLOW_TOLERANCE_K = 2e-5;
 
-    /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 1e-4;
+    /** Error allowed in the slurry's temperature by ending the exchange between both, K. */
+    private static final double EXCHANGE_TOLERANCE_K = 5e-6;
 
-    /** A switching is placed to within this, s. */
-    private static final double PLACED_WITHIN_S = 0.002;
+    /** By how much the circuits pull the slurry back, moved by 1 K over a step; common tanks stay below this, K. */
+    private static final double CIRCUITS_PULL_K_PER_K = 0.03;
 
-    /** A margin that creeps over its threshold counts as there when this near, K. */
-    private static final double LEAST_MARGIN_K = 1e-8;
+    /** After so many exchanges without agreement the step is halved. */
+    private static final int MOST_EXCHANGES = 10;
 
-    /** A margin that grazes its threshold is followed no further than this. */
-    private static final int MOST_PLACINGS = 12;
-
-    private static final double SHORTEST_STEP_S = 1e-3;
-    private static final double AFTER_SWITCH_S = 60;
+    private static final double SHORTEST_STEP_S = 0.01;
     private static final double MOST_GROWTH = 4;
-    private static final double LEAST_SHRINKING = 0.15;
+    private static final double LEAST_SHRINKING = 0.2;
     private static final double CAUTION = 0.9;
 
     private final State state;
@@ -34,155 +32,141 @@ final class FastIntegration {
     private final Network network;
     private final Switchboard switchboard;
     private final FastWatches watches;
-    private final StepCubic cubic;
-    private final TreeStep step;
-    private final int[] steered;
-    private final double[] toleranceK;
+    private final SlowHeat heat = new SlowHeat();
+    private final SlowStep slow;
+    private final LiveRun live;
+    private final double[] slurryC = new double[SlowStep.stagesWithin()];
+    private final double capacityJPerK;
     private double usualStepS = Hours.HOUR_S;
-    private int mostEager;
+    private double slopeWPerS;
+    private double nearJPerK;
+    private double endRateKPerS;
 
     FastIntegration(Network network, State state, HourRecord record) {
         this.network = network;
         this.state = state;
         this.record = record;
+        capacityJPerK = network.capacitiesJPerK()[0];
         switchboard = new Switchboard(network);
-        step = new TreeStep(network, state);
-
-        steered = IntStream.range(0, network.nodes().size())
-                .filter(i -> !network.nodes().get(i).startsSteady())
-                .toArray();
-        cubic = new StepCubic(step, steered, state);
-        watches = new FastWatches(network, record, cubic);
-        toleranceK = IntStream.of(steered)
-                .mapToDouble(i -> i == 0 ? SLURRY_TOLERANCE_K : CIRCUIT_TOLERANCE_K)
-                .toArray();
+        slow = new SlowStep(network, state);
+        live = new LiveRun(network, state, heat, switchboard);
+        watches = new FastWatches(network, record);
     }
 
     /** Integrates over an interval without jumps. */
     void over(Interval interval) {
         network.enter(interval);
-        step.restart();
         double timeS = interval.startS();
         switchboard.settle(timeS, state, record);
-        watches.begin(timeS, state);
+        slow.begin(timeS, state);
         while (timeS < interval.endS()) {
             timeS = advance(timeS, interval.endS());
         }
         switchboard.settle(timeS, state, record);
     }
 
-    /** Takes one step that is accurate enough, cut short at the first switching; returns its end. */
+    /** Takes one step of everything slow with the live nodes' steps inside it; returns its end. */
     private double advance(double timeS, double endS) {
         double left = endS - timeS;
-        double stepS = accurateStepS(timeS, left);
-        double nowS = stepS == left ? endS : timeS + stepS;
-        boolean switches = furthest(nowS, step.result()) >= 0;
-        if (switches) {
-            stepS = place(timeS, stepS);
-            nowS = stepS == left ? endS : timeS + stepS;
-            double margin = furthest(nowS, step.result());
-            switches = margin >= -placedWithinK(timeS, stepS, margin);
-        }
-        accept(timeS, stepS, nowS);
-        if (switches) {
-            moveSwitches(nowS);
-        } else {
-            step.advance();
-        }
-        return nowS;
-    }
-
-    private void moveSwitches(double nowS) {
-        switchboard.move(mostEager, state, record);
-        switchboard.settle(nowS, state, record);
-        watches.begin(nowS, state);
-        step.restart();
-        usualStepS = Math.min(usualStepS, AFTER_SWITCH_S);
-    }
-
-    /** Tries steps until one is accurate enough; suggests the next. */
-    private double accurateStepS(double timeS, double left) {
-        double stepS = usualStepS > 0.9 * left ? left : usualStepS;
-        double error = attempt(timeS, stepS);
-        while (error > 1 && stepS > SHORTEST_STEP_S) {
-            stepS *= Math.max(LEAST_SHRINKING, CAUTION / Math.cbrt(error));
-            error = attempt(timeS, stepS);
-        }
-        double growth = Math.min(MOST_GROWTH, CAUTION / Math.cbrt(Math.max(error, 1e-6)));
-        // a step cut by the interval's end says little against a longer one
-        usualStepS = Math.min(Hours.HOUR_S, stepS == left ? Math.max(usualStepS, growth * stepS) : growth * stepS);
-        return stepS;
-    }
-
-    /** Tries a step; returns its error over what is allowed. */
-    private double attempt(double timeS, double stepS) {
-        step.attempt(timeS, stepS, state);
-        double error = 0;
-        for (int i = 0; i < steered.length; i++) {
-            error = Math.max(error, step.errorK(steered[i], stepS) / toleranceK[i]);
-        }
-        return error;
-    }
-
-    /** Largest margin of any switch at a state; notes whose it is. */
-    private double furthest(double timeS, State at) {
-        double furthest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < switchboard.size(); i++) {
-            double margin = switchboard.margin(i, timeS, at);
-            if (margin > furthest) {
-                furthest = margin;
-                mostEager = i;
+        double triedS = usualStepS > 0.9 * left ? endS : timeS + usualStepS;
+        double agreedS = guess(timeS, triedS);
+        for (int exchanges = 0; ; exchanges++) {
+            double reachedS = live.over(timeS, triedS, state);
+            double stepS = reachedS - timeS;
+            boolean shortest = stepS <= SHORTEST_STEP_S;
+            double changedK = changedK(timeS, reachedS);
+            if (reachedS == agreedS && (shortest || changedK * slow.pullKPerK(stepS) < EXCHANGE_TOLERANCE_K)) {
+                return accept(timeS, reachedS, 0);
             }
+            agreedS = Double.NaN;
+            if (exchanges > MOST_EXCHANGES && !shortest) {
+                triedS = timeS + 0.5 * stepS;
+                exchanges = 0;
+                continue;
+            }
+            boolean wholeWay = reachedS == triedS && !live.switches();
+            double expectedW = heat.meanUntilW(reachedS);
+            double error = slowStep(timeS, stepS);
+            if (error > 1 && !shortest) {
+                triedS = timeS + stepS * Math.max(LEAST_SHRINKING, CAUTION / Math.cbrt(error));
+                usualStepS = triedS - timeS;
+                continue;
+            }
+            double growth = Math.min(MOST_GROWTH, CAUTION / Math.cbrt(Math.max(error, 1e-6)));
+            usualStepS = Math.min(Hours.HOUR_S, Math.max(usualStepS, growth * stepS));
+            double shiftK = (slow.meanW() - expectedW) * stepS / capacityJPerK;
+            if (wholeWay && Math.abs(shiftK) * pullKPerK(stepS) < EXCHANGE_TOLERANCE_K) {
+                return accept(timeS, reachedS, shiftK);
+            }
+            triedS = reachedS;
+            agreedS = reachedS;
         }
-        return furthest;
+    }
+
+    /** Steps everything slow along the slurry's temperatures last noted; returns the error over what is allowed. */
+    private double slowStep(double timeS, double stepS) {
+        slow.attempt(timeS, stepS, slurryC);
+        heat.fit(timeS, stepS, slow.startW(), slow.endW(), slow.meanW());
+        return slow.errorK(stepS) / SLOW_TOLERANCE_K;
+    }
+
+    /** By how much the slurry, moved by 1 K over a step, is pulled back by everything, K. */
+    private double pullKPerK(double stepS) {
+        return slow.pullKPerK(stepS) + CIRCUITS_PULL_K_PER_K;
     }
 
     /**
-     * Shortens the step just tried, in which a switch moves, until it ends at the first switching or shortly before it. The
-     * crossing is sought on the cubic of the step that overshot, which costs no stage, and then stepped to.
+     * Guesses the heat of everything slow until a time. While nothing is switched on the slurry's way is plain enough to step
+     * everything slow along it at once.
+     *
+     * @return the time up to which such a step has been made, not a number without one
      */
-    private double place(double timeS, double overshotS) {
-        double stepS = overshotS;
-        for (int placing = 0; placing < MOST_PLACINGS; placing++) {
-            double triedS = stepS;
-            stepS = crossingS(timeS, triedS);
-            step.attempt(timeS, stepS, state);
-            double margin = furthest(timeS + stepS, step.result());
-            // a crossing at the very end of the step is where it is, however flat the margin
-            boolean atEnd = stepS >= triedS;
-            if (atEnd || stepS <= SHORTEST_STEP_S || margin <= placedWithinK(timeS, stepS, margin)) {
-                break;
+    private double guess(double timeS, double triedS) {
+        double lengthS = triedS - timeS;
+        double rateKPerS = live.slurryKPerS(timeS, state);
+        if (switchboard.allOff(state)) {
+            double bendKPerS2 = 0.5 * slopeWPerS / capacityJPerK;
+            for (int i = 0; i < slurryC.length; i++) {
+                double aheadS = SlowStep.shareOf(i + 1) * lengthS;
+                slurryC[i] = state.nodeC(0) + aheadS * (rateKPerS + aheadS * bendKPerS2);
             }
+            return slowStep(timeS, lengthS) <= 1 ? triedS : Double.NaN;
         }
-        return stepS;
+        // what lies next to the slurry follows it at once: a kink in its way is a jump of this heat
+        double kinkW = -nearJPerK * (rateKPerS - endRateKPerS);
+        double riseW = slopeWPerS * lengthS;
+        heat.fit(timeS, lengthS, slow.startW(), slow.startW() + kinkW + riseW, slow.startW() + kinkW + riseW / 2);
+        return Double.NaN;
     }
 
-    /** First zero of the largest margin on the cubic of the step just tried, s after its beginning. */
-    private double crossingS(double timeS, double stepS) {
-        double low = 0;
-        double high = 1;
-        while ((high - low) * stepS > 0.1 * PLACED_WITHIN_S) {
-            double middle = 0.5 * (low + high);
-            if (furthest(timeS + middle * stepS, cubic.at(middle, stepS, state)) < 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+    /** Notes the slurry's temperatures at the slow step's stages; returns by how much they changed since the last run. */
+    private double changedK(double timeS, double reachedS) {
+        double changedK = 0;
+        for (int i = 0; i < slurryC.length; i++) {
+            double celsius = live.trace().slurryC(timeS + SlowStep.shareOf(i + 1) * (reachedS - timeS));
+            changedK = Math.max(changedK, Math.abs(celsius - slurryC[i]));
+            slurryC[i] = celsius;
         }
-        return high * stepS;
+        return changedK;
     }
 
-    /** What the largest margin gains in {@link #PLACED_WITHIN_S} at the end of the step just tried, K. */
-    private double placedWithinK(double timeS, double stepS, double margin) {
-        double share = 1 - Math.min(0.5, PLACED_WITHIN_S / stepS);
-        int mover = mostEager;
-        double before = switchboard.margin(mover, timeS + share * stepS, cubic.at(share, stepS, state));
-        return Math.abs(margin - before) + LEAST_MARGIN_K;
-    }
-
-    private void accept(double timeS, double stepS, double nowS) {
-        watches.overStep(timeS, stepS, nowS, state, step.result());
-        step.addMeters(stepS, record.meters());
-        state.set(step.result());
+    /** Takes over the step agreed upon, the slurry shifted by what the last exchange still changed; returns its end. */
+    private double accept(double timeS, double nowS, double shiftK) {
+        LiveTrace trace = live.trace();
+        watches.over(trace);
+        live.accept(record.meters());
+        slow.addMeters(nowS - timeS, record.meters());
+        state.setLive(trace.at(trace.steps()), network.liveNodes());
+        state.setNodeC(0, state.nodeC(0) + shiftK);
+        slow.advance(state);
+        slopeWPerS = heat.endSlopeWPerS();
+        nearJPerK = slow.pullKPerK(nowS - timeS) * capacityJPerK;
+        endRateKPerS = live.endSlurryKPerS();
+        if (live.switches()) {
+            switchboard.move(live.mover(), state, record);
+            switchboard.settle(nowS, state, record);
+            live.afterSwitch();
+        }
+        return nowS;
     }
 }

@@ -1,7 +1,6 @@
 package org.warmvat.engine;
 
 import org.warmvat.network.Network;
-import org.warmvat.network.State;
 import org.warmvat.network.Watch;
 
 /** Times the watched conditions over the fast engine's steps; a beginning or end is placed on the step's cubic. */
@@ -13,32 +12,33 @@ final class FastWatches {
     private final Watch[] conditions;
     private final HourRecord record;
     private final double[] before;
-    private final StepCubic cubic;
 
-    FastWatches(Network network, HourRecord record, StepCubic cubic) {
+    FastWatches(Network network, HourRecord record) {
         conditions =
                 network.watches().stream().map(Network.NamedWatch::condition).toArray(Watch[]::new);
         this.record = record;
-        this.cubic = cubic;
         before = new double[conditions.length];
     }
 
-    /** Looks at the state after a jump or switching. */
-    void begin(double timeS, State state) {
-        record.seeSlurry(state.nodeC(0));
+    /** Counts the steps of a stretch that begins after a jump, a switching or another stretch. */
+    void over(LiveTrace trace) {
+        record.seeSlurry(trace.at(0).nodeC(0));
         for (int i = 0; i < conditions.length; i++) {
-            before[i] = conditions[i].margin(timeS, state);
+            before[i] = conditions[i].margin(trace.startS(0), trace.at(0));
             record.seeWatch(i, before[i]);
+        }
+        for (int step = 0; step < trace.steps(); step++) {
+            overStep(trace, step);
         }
     }
 
-    /** Counts a step about to be accepted. */
-    void overStep(double timeS, double stepS, double nowS, State from, State to) {
-        record.seeSlurry(to.nodeC(0));
+    private void overStep(LiveTrace trace, int step) {
+        double stepS = trace.startS(step + 1) - trace.startS(step);
+        record.seeSlurry(trace.at(step + 1).nodeC(0));
         for (int i = 0; i < conditions.length; i++) {
-            double after = conditions[i].margin(nowS, to);
+            double after = conditions[i].margin(trace.startS(step + 1), trace.at(step + 1));
             if (before[i] > 0 != after > 0) {
-                double crossingS = crossingS(i, timeS, stepS, from);
+                double crossingS = crossingS(i, trace, step, stepS);
                 record.addWatch(i, before[i] > 0 ? crossingS : stepS - crossingS);
             } else if (after > 0) {
                 record.addWatch(i, stepS);
@@ -48,13 +48,13 @@ final class FastWatches {
         }
     }
 
-    private double crossingS(int index, double timeS, double stepS, State from) {
+    private double crossingS(int index, LiveTrace trace, int step, double stepS) {
         double lowS = 0;
         double highS = stepS;
         while (highS - lowS > CROSSING_S) {
             double middleS = 0.5 * (lowS + highS);
-            State between = cubic.at(middleS / stepS, stepS, from);
-            if (conditions[index].margin(timeS + middleS, between) > 0 == before[index] > 0) {
+            double margin = conditions[index].margin(trace.startS(step) + middleS, trace.within(step, middleS / stepS));
+            if (margin > 0 == before[index] > 0) {
                 lowS = middleS;
             } else {
                 highS = middleS;

@@ -154,7 +154,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
         }
         for (int i = massive.length; i < y.length; i++) {
             int stock = i - massive.length;
-            yDot[i] = equations.flows().gainPerS(stock) - equations.flows().lossPerS(stock) * y[i];
+            yDot[i] = equations.stockRatePerS(stock, y[i]);
         }
     }
 
@@ -220,7 +220,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
         @Override
         public void computeDerivatives(double timeS, double[] y, double[] yDot, double[] metered, double[] meterRate) {
             Arrays.fill(meterRate, 0);
-            equations.flows().addMeters(scratch, scratch, network.parents(), 1, meterRate);
+            equations.addMeters(scratch, meterRate);
         }
     }
 }

@@ -6,7 +6,7 @@ import org.warmvat.design.Films;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
-import org.warmvat.network.Part;
+import org.warmvat.network.SlowPart;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
@@ -14,7 +14,7 @@ import org.warmvat.network.Surroundings;
  * Walls, lid, floor and edges of a tank with the massless headspace between the slurry's surface, lid and dry wall (equations
  * 2.1 to 2.5 and 2.8). The meters count the heat that each outside face receives from outside: losses are negative.
  */
-public final class EnvelopePart implements Part {
+public final class EnvelopePart implements SlowPart {
 
     /** Meter of the wetted wall's outer face, J. */
     public static final String WALL = "wall";
@@ -128,7 +128,7 @@ public final class EnvelopePart implements Part {
     }
 
     @Override
-    public void contribute(double timeS, State state, Flows flows) {
+    public void surround(double timeS, State state, Flows flows) {
         double airC = surroundings.airC(timeS);
         double windMPerS = surroundings.windMPerS(timeS);
         double skyC = surroundings.weather().skyC(hour, timeS);

@@ -6,7 +6,7 @@ import org.warmvat.design.Design;
 import org.warmvat.design.Place;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Network;
-import org.warmvat.network.Part;
+import org.warmvat.network.SlowPart;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
@@ -14,7 +14,7 @@ import org.warmvat.network.Surroundings;
  * All fittings together: a conductance from the slurry to the outside air, or to the room (equation 2.7). The meter counts
  * the heat that the slurry receives: losses are negative.
  */
-public final class FittingsPart implements Part {
+public final class FittingsPart implements SlowPart {
 
     /** Meter of all fittings, J. */
     public static final String FITTINGS = "fittings";
@@ -54,7 +54,7 @@ public final class FittingsPart implements Part {
     }
 
     @Override
-    public void contribute(double timeS, State state, Flows flows) {
+    public void surround(double timeS, State state, Flows flows) {
         flows.exchange(slurry, uaWPerK, aroundC(timeS), meter);
     }
 }

@@ -8,7 +8,7 @@ import org.warmvat.design.Place;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
-import org.warmvat.network.Part;
+import org.warmvat.network.SlowPart;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
@@ -16,7 +16,7 @@ import org.warmvat.network.Surroundings;
  * Heat taken by feed and dilution water, less what an effluent exchanger gives back, and electricity of auger and shredder
  * (equations 3.1 to 3.3). The heat meter counts what the slurry receives: usually negative.
  */
-public final class FeedPart implements Part {
+public final class FeedPart implements SlowPart {
 
     /** Meter of the feed's heat, J. */
     public static final String FEED_HEAT = "feed_heat";
@@ -128,7 +128,7 @@ public final class FeedPart implements Part {
     }
 
     @Override
-    public void contribute(double timeS, State state, Flows flows) {
+    public void surround(double timeS, State state, Flows flows) {
         if (!open) {
             return;
         }

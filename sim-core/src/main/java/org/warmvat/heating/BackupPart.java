@@ -56,6 +56,8 @@ public final class BackupPart implements Part {
 
     /** What carries the heater's power. */
     private interface Heater {
+        default void enter() {}
+
         void contribute(double timeS, State state, Flows flows);
     }
 
@@ -105,6 +107,7 @@ public final class BackupPart implements Part {
 
     @Override
     public void enter(Interval interval) {
+        heater.enter();
         permitted = backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
     }
 
@@ -132,6 +135,7 @@ public final class BackupPart implements Part {
         private final int pump;
         private final int aroundMeter;
         private final int pumpMeter;
+        private double coilWPerK;
 
         WaterCircuit(BackupCircuit.Circuit circuit, Design design, BooleanSupplier mixing, Network.Assembly assembly) {
             this.circuit = circuit;
@@ -148,7 +152,7 @@ public final class BackupPart implements Part {
             assembly.watch(
                     BACKUP_CAKING,
                     (timeS, state) -> state.isOn(pump)
-                            ? flow.inletC(state.nodeC(node), coilWPerK() * differenceK(state)) - circuit.cakingC()
+                            ? flow.inletC(state.nodeC(node), coilWPerK * differenceK(state)) - circuit.cakingC()
                             : Double.NEGATIVE_INFINITY);
         }
 
@@ -160,8 +164,9 @@ public final class BackupPart implements Part {
             return state.nodeC(node) - state.nodeC(slurry);
         }
 
-        private double coilWPerK() {
-            return mixing.getAsBoolean() ? mixedWPerK : stillWPerK;
+        @Override
+        public void enter() {
+            coilWPerK = mixing.getAsBoolean() ? mixedWPerK : stillWPerK;
         }
 
         /** Starts when calling with water no colder than the slurry; overruns after the call until the water is used up. */
@@ -191,7 +196,7 @@ public final class BackupPart implements Part {
             }
             flows.exchange(node, circuit.lossUaWPerK(), aroundC(timeS), aroundMeter);
             if (state.isOn(pump)) {
-                flows.link(node, coilWPerK(), heatMeter);
+                flows.link(node, coilWPerK, heatMeter);
                 flows.meter(pumpMeter, circuit.loop().pumpW());
             }
         }

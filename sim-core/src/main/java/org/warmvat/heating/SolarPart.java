@@ -62,6 +62,7 @@ public final class SolarPart implements Part {
     private final int airMeter;
     private final int pumpMeter;
     private final int planeMeter;
+    private double coilWPerK;
     private double absorbedW;
     private double planeWPerM2;
 
@@ -127,16 +128,13 @@ public final class SolarPart implements Part {
                 control.startBarC() - state.nodeC(node));
     }
 
-    private double coilWPerK() {
-        return mixing.getAsBoolean() ? mixedWPerK : stillWPerK;
-    }
-
     private double coilW(State state) {
-        return coilWPerK() * (state.nodeC(node) - state.nodeC(slurry));
+        return coilWPerK * (state.nodeC(node) - state.nodeC(slurry));
     }
 
     @Override
     public void enter(Interval interval) {
+        coilWPerK = mixing.getAsBoolean() ? mixedWPerK : stillWPerK;
         absorbedW = sun.absorbedWPerM2(interval.hour()) * circuit.collector().areaM2();
         planeWPerM2 = sun.totalWPerM2(interval.hour());
     }
@@ -155,7 +153,7 @@ public final class SolarPart implements Part {
                 airMeter);
         flows.meter(planeMeter, planeWPerM2);
         if (state.isOn(pump)) {
-            flows.link(node, coilWPerK(), heatMeter);
+            flows.link(node, coilWPerK, heatMeter);
             flows.meter(pumpMeter, circuit.loop().pumpW());
         }
     }

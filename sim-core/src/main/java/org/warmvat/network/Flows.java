@@ -28,14 +28,15 @@ public final class Flows {
     private double[] heatSlopeWPerK = new double[16];
     private double[] heatBendWPerK2 = new double[16];
     private int[] heatMeter = new int[16];
-    private final double[] meterRate;
+    private int rates;
+    private int[] rateMeter = new int[8];
+    private double[] ratePerS = new double[8];
 
-    Flows(int nodes, int stocks, int meters) {
+    Flows(int nodes, int stocks) {
         linkWPerK = new double[nodes];
         linkMeter = new int[nodes];
         gainPerS = new double[stocks];
         lossPerS = new double[stocks];
-        meterRate = new double[meters];
     }
 
     /** Empties everything before the parts contribute. */
@@ -44,9 +45,9 @@ public final class Flows {
         Arrays.fill(linkMeter, UNMETERED);
         Arrays.fill(gainPerS, 0);
         Arrays.fill(lossPerS, 0);
-        Arrays.fill(meterRate, 0);
         exchanges = 0;
         heats = 0;
+        rates = 0;
     }
 
     /**
@@ -118,7 +119,12 @@ public final class Flows {
 
     /** Adds to the rate of a meter that counts no heat of a node: electricity in W, methane in Nm3/s. */
     public void meter(int meter, double rate) {
-        meterRate[meter] += rate;
+        if (rates == rateMeter.length) {
+            rateMeter = Arrays.copyOf(rateMeter, 2 * rates);
+            ratePerS = Arrays.copyOf(ratePerS, 2 * rates);
+        }
+        rateMeter[rates] = meter;
+        ratePerS[rates++] = rate;
     }
 
     private void growExchanges() {
@@ -146,14 +152,12 @@ public final class Flows {
     /**
      * Adds up the network's equations at the contributed state.
      *
-     * @param conductanceWPerK per node: sum of the conductances to known temperatures, less slopes of heats; overwritten
+     * @param conductanceWPerK per node: sum of the conductances to known temperatures, less slopes of heats; added to
      * @param sourceW per node: sum of conductance x known temperature and of heats, linearised about the state, such that the
-     *     node receives {@code source - conductance x T} besides its links; overwritten
+     *     node receives {@code source - conductance x T} besides its links; added to
      * @param state the state at which the parts contributed
      */
-    public void sum(double[] conductanceWPerK, double[] sourceW, State state) {
-        Arrays.fill(conductanceWPerK, 0);
-        Arrays.fill(sourceW, 0);
+    public void addTo(double[] conductanceWPerK, double[] sourceW, State state) {
         for (int i = 0; i < exchanges; i++) {
             conductanceWPerK[exchangeNode[i]] += exchangeWPerK[i];
             sourceW[exchangeNode[i]] += exchangeWPerK[i] * exchangeC[i];
@@ -194,8 +198,8 @@ public final class Flows {
                         weightS * (heatW[i] + heatSlopeWPerK[i] * (state.nodeC(node) - contributed.nodeC(node)));
             }
         }
-        for (int i = 0; i < meterRate.length; i++) {
-            totals[i] += weightS * meterRate[i];
+        for (int i = 0; i < rates; i++) {
+            totals[rateMeter[i]] += weightS * ratePerS[i];
         }
     }
 

@@ -12,14 +12,18 @@ public final class Network {
     private final List<Node> nodes;
     private final int[] parent;
     private final double[] capacityJPerK;
+    private final int liveNodes;
     private final List<Stock> stocks;
     private final List<String> meters;
     private final List<NamedSwitch> switches;
     private final List<NamedWatch> watches;
-    private final List<Part> parts;
+    private final Scheduled[] scheduled;
+    private final Part[] parts;
+    private final SlowPart[] slowParts;
 
     /**
-     * A node.
+     * A node. Live nodes, slurry and circuits, come first; those that start steady, the layers of the envelope, follow, and what
+     * flows into them depends on time alone.
      *
      * @param name its name
      * @param capacityJPerK heat capacity; 0 for a junction without mass, whose parent and children must have mass
@@ -57,11 +61,14 @@ public final class Network {
         nodes = List.copyOf(assembly.nodes);
         parent = nodes.stream().mapToInt(Node::parent).toArray();
         capacityJPerK = nodes.stream().mapToDouble(Node::capacityJPerK).toArray();
+        liveNodes = (int) nodes.stream().filter(node -> !node.startsSteady()).count();
         stocks = List.copyOf(assembly.stocks);
         meters = List.copyOf(assembly.meters);
         switches = List.copyOf(assembly.switches);
         watches = List.copyOf(assembly.watches);
-        parts = List.copyOf(assembly.parts);
+        scheduled = assembly.scheduled.toArray(Scheduled[]::new);
+        parts = assembly.parts.toArray(Part[]::new);
+        slowParts = assembly.slowParts.toArray(SlowPart[]::new);
     }
 
     /** Gathers a network: nodes first from the root outwards, then the parts that use them. */
@@ -71,12 +78,15 @@ public final class Network {
         private final List<String> meters = new ArrayList<>();
         private final List<NamedSwitch> switches = new ArrayList<>();
         private final List<NamedWatch> watches = new ArrayList<>();
+        private final List<Scheduled> scheduled = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
+        private final List<SlowPart> slowParts = new ArrayList<>();
 
         /**
          * Adds a node after its parent.
          *
-         * @throws IllegalArgumentException when the parent does not exist yet, or two junctions without mass would touch
+         * @throws IllegalArgumentException when the parent does not exist yet, two junctions without mass would touch, a live node
+         *     would follow a steady one, or a steady node would hang on a live one other than the first
          */
         public int node(Node node) {
             boolean root = nodes.isEmpty();
@@ -88,8 +98,23 @@ public final class Network {
                 throw new IllegalArgumentException(
                         "node " + node.name() + ": two junctions without mass may not touch");
             }
+            checkOrder(node);
             nodes.add(node);
             return nodes.size() - 1;
+        }
+
+        private void checkOrder(Node node) {
+            if (!node.startsSteady()
+                    && !nodes.isEmpty()
+                    && nodes.get(nodes.size() - 1).startsSteady()) {
+                throw new IllegalArgumentException("node " + node.name() + ": live nodes come before steady ones");
+            }
+            boolean hangsOnCircuit =
+                    node.parent() > 0 && !nodes.get(node.parent()).startsSteady();
+            if (node.startsSteady() && (nodes.isEmpty() || hangsOnCircuit)) {
+                throw new IllegalArgumentException(
+                        "node " + node.name() + ": a steady node hangs on the first node or on a steady one");
+            }
         }
 
         /** Adds a stock. */
@@ -120,9 +145,16 @@ public final class Network {
             return watches.size() - 1;
         }
 
-        /** Adds a part. */
+        /** Adds a part that circuits and switches drive. */
         public void part(Part part) {
+            scheduled.add(part);
             parts.add(part);
+        }
+
+        /** Adds a part that knows of neither. */
+        public void slowPart(SlowPart part) {
+            scheduled.add(part);
+            slowParts.add(part);
         }
 
         /** The finished network. */
@@ -144,6 +176,11 @@ public final class Network {
     /** Heat capacity of each node, J/K. Shared: read only. */
     public double[] capacitiesJPerK() {
         return capacityJPerK;
+    }
+
+    /** How many nodes are live: these come first, the steady-starting ones after them. */
+    public int liveNodes() {
+        return liveNodes;
     }
 
     /** The stocks. */
@@ -174,32 +211,45 @@ public final class Network {
                 new boolean[switches.size()]);
     }
 
-    /** An empty gathering place for this network's flows. */
-    public Flows newFlows() {
-        return new Flows(nodes.size(), stocks.size(), meters.size());
+    /** An empty gathering place for what circuits and switches drive. */
+    public Flows newLiveFlows() {
+        return new Flows(liveNodes, 0);
+    }
+
+    /** An empty gathering place for what does not know of circuits and switches. */
+    public Flows newSlowFlows() {
+        return new Flows(nodes.size(), stocks.size());
     }
 
     /** The earliest jump any part announces strictly after a time, s. */
     public double nextJumpS(double timeS) {
         double next = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < parts.size(); i++) {
-            next = Math.min(next, parts.get(i).nextJumpS(timeS));
+        for (Scheduled part : scheduled) {
+            next = Math.min(next, part.nextJumpS(timeS));
         }
         return next;
     }
 
     /** Lets every part enter an interval. */
     public void enter(Interval interval) {
-        for (int i = 0; i < parts.size(); i++) {
-            parts.get(i).enter(interval);
+        for (Scheduled part : scheduled) {
+            part.enter(interval);
         }
     }
 
-    /** Gathers what flows at an instant. */
+    /** Gathers what circuits and switches drive at an instant. */
     public void contribute(double timeS, State state, Flows flows) {
         flows.clear();
-        for (int i = 0; i < parts.size(); i++) {
-            parts.get(i).contribute(timeS, state, flows);
+        for (Part part : parts) {
+            part.contribute(timeS, state, flows);
+        }
+    }
+
+    /** Gathers what does not know of circuits and switches at an instant. */
+    public void surround(double timeS, State state, Flows flows) {
+        flows.clear();
+        for (SlowPart part : slowParts) {
+            part.surround(timeS, state, flows);
         }
     }
 }

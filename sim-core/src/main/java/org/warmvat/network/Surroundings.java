@@ -15,6 +15,8 @@ public final class Surroundings {
     private final Weather weather;
     private final DoubleUnaryOperator groundC;
     private final double startSecondOfDay;
+    private double airAtS = Double.NaN;
+    private double airC;
 
     /**
      * Surroundings of a run.
@@ -36,7 +38,11 @@ public final class Surroundings {
 
     /** Outdoor air, °C. */
     public double airC(double timeS) {
-        return weather.airC().at(timeS);
+        if (timeS != airAtS) {
+            airC = weather.airC().at(timeS);
+            airAtS = timeS;
+        }
+        return airC;
     }
 
     /** Wind at 10 m, m/s. */

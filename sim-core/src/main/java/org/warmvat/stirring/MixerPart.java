@@ -4,7 +4,7 @@ import org.warmvat.design.Mixer;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
-import org.warmvat.network.Part;
+import org.warmvat.network.SlowPart;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
@@ -12,7 +12,7 @@ import org.warmvat.network.Surroundings;
  * The mixer: runs all the time or some minutes from the start of each clock hour; its shaft power heats the slurry, the
  * drive's losses and idle power do not (equation 3.3).
  */
-public final class MixerPart implements Part {
+public final class MixerPart implements SlowPart {
 
     /** Meter of the shaft's heat, J. */
     public static final String SHAFT_HEAT = "shaft_heat";
@@ -62,7 +62,7 @@ public final class MixerPart implements Part {
     }
 
     @Override
-    public void contribute(double timeS, State state, Flows flows) {
+    public void surround(double timeS, State state, Flows flows) {
         if (running) {
             flows.heat(slurry, mixer.shaftW(), heatMeter);
             flows.meter(electricityMeter, mixer.electricW());

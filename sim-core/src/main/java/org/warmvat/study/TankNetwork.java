@@ -45,11 +45,9 @@ record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalI
                 design.control().setpointC(),
                 false));
         MixerPart mixer = new MixerPart(design.mixer(), surroundings, assembly, slurry);
-        assembly.part(mixer);
+        assembly.slowPart(mixer);
         FeedPart feed = new FeedPart(design, surroundings, assembly, slurry);
-        assembly.part(feed);
-        assembly.part(new EnvelopePart(design, surroundings, assembly, slurry));
-        assembly.part(new FittingsPart(design, surroundings, assembly, slurry));
+        assembly.slowPart(feed);
         OptionalInt collector = OptionalInt.empty();
         if (design.solar().isPresent()) {
             SolarPart solar =
@@ -63,8 +61,10 @@ record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalI
             assembly.part(backup);
             backupWater = backup.node();
         }
+        assembly.slowPart(new EnvelopePart(design, surroundings, assembly, slurry));
+        assembly.slowPart(new FittingsPart(design, surroundings, assembly, slurry));
         if (design.gas().isPresent()) {
-            assembly.part(new GasPart(design, surroundings, feed::isOpen, assembly, slurry));
+            assembly.slowPart(new GasPart(design, surroundings, feed::isOpen, assembly, slurry));
         }
         assembly.part(new Housekeeping(design, assembly, slurry));
         return new TankNetwork(assembly.build(), slurry, collector, backupWater);

@@ -73,7 +73,7 @@ final class Chains {
             }
             int face = last;
             double outerWPerK = 1 / (chain.outerHalfKPerW() + 1 / (outerFilmWPerM2K * chain.outerAreaM2()));
-            assembly.part((timeS, state, flows) -> {
+            assembly.slowPart((timeS, state, flows) -> {
                 flows.link(1, chain.innerWPerK(innerFilmWPerM2K), Flows.UNMETERED);
                 for (int i = 1; i < face; i++) {
                     flows.link(i + 1, chain.betweenWPerK(i), Flows.UNMETERED);

@@ -160,10 +160,10 @@ public final class HipparchusEngine implements Engine {
             }
             for (int i = massive.length; i < metersFrom; i++) {
                 int stock = i - massive.length;
-                rates[i] = equations.flows().gainPerS(stock) - equations.flows().lossPerS(stock) * y[i];
+                rates[i] = equations.stockRatePerS(stock, y[i]);
             }
             double[] meters = new double[length - metersFrom];
-            equations.flows().addMeters(now, now, network.parents(), 1, meters);
+            equations.addMeters(now, meters);
             System.arraycopy(meters, 0, rates, metersFrom, meters.length);
             return rates;
         }

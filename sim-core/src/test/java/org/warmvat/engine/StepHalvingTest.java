@@ -53,8 +53,9 @@ class StepHalvingTest {
     private static double slurryC(long seed, int steps) {
         Network network = network(seed);
         State state = network.initialState();
-        TreeStep step = new TreeStep(network, state);
+        LiveStep step = new LiveStep(network, state, new SlowHeat());
         double stepS = SPAN_S / steps;
+        step.begin(0, state);
         for (int i = 0; i < steps; i++) {
             step.attempt(i * stepS, stepS, state);
             state.set(step.result());

@@ -177,7 +177,7 @@ class BackupPartTest {
                 (around, assembly, slurry) -> {
                     int heat = assembly.meter("heat");
                     assembly.watch("below 37", (timeS, state) -> 37 - state.nodeC(slurry));
-                    return (timeS, state, flows) -> inlet60(flows, slurry, heat, g, coil.effectiveness(true));
+                    return (Part) (timeS, state, flows) -> inlet60(flows, slurry, heat, g, coil.effectiveness(true));
                 },
                 new ReferenceEngine());
         assertEquals(15_162.77, run.heldS("below 37"), 0.01);

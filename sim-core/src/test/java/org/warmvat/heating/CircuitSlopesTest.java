@@ -32,11 +32,11 @@ class CircuitSlopesTest {
         }
         state.setNodeC(1, circuitC);
         network.enter(new Interval(0, 3600, 0));
-        Flows flows = network.newFlows();
+        Flows flows = network.newLiveFlows();
         network.contribute(0, state, flows);
         double[] conductance = new double[2];
         double[] source = new double[2];
-        flows.sum(conductance, source, state);
+        flows.addTo(conductance, source, state);
         return new Heat(source[1] - conductance[1] * circuitC, conductance[1]);
     }
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class FlowsTest {
     private final Network.Assembly assembly = new Network.Assembly();
     private final int slurry = assembly.node(new Network.Node("slurry", 10, -1, 36, false));
-    private final int shell = assembly.node(new Network.Node("shell", 1, slurry, 16, true));
+    private final int shell = assembly.node(new Network.Node("shell", 1, slurry, 16, false));
     private final int inward = assembly.meter("inward");
     private final int outside = assembly.meter("outside");
     private final int heat = assembly.meter("heat");
@@ -33,12 +33,12 @@ class FlowsTest {
         });
         Network network = assembly.build();
         State state = network.initialState();
-        Flows flows = network.newFlows();
+        Flows flows = network.newLiveFlows();
         network.contribute(0, state, flows);
         assertArrayEquals(new double[] {-80, -60, 100, 16}, metersAt(network, flows, state, state, 2));
     }
 
-    /** Each node receives {@code source - conductance x T} besides its links. */
+    /** Each node receives {@code source - conductance x T} besides its links, on top of what is there already. */
     @Test
     void sumsGiveEachNodeItsSourceAndConductance() {
         assembly.part((timeS, state, flows) -> {
@@ -49,14 +49,14 @@ class FlowsTest {
         });
         Network network = assembly.build();
         State state = network.initialState();
-        Flows flows = network.newFlows();
+        Flows flows = network.newLiveFlows();
         network.contribute(0, state, flows);
-        double[] conductance = {99, 99};
-        double[] source = {99, 99};
-        flows.sum(conductance, source, state);
-        assertArrayEquals(new double[] {6, 3}, conductance);
+        double[] conductance = {90, 90};
+        double[] source = {900, 900};
+        flows.addTo(conductance, source, state);
+        assertArrayEquals(new double[] {96, 93}, conductance);
         // the heat of 12 W at 16 °C falls by 3 W/K: as a source it is 12 + 3 x 16
-        assertArrayEquals(new double[] {2 * 5 - 4 + 30, 60}, source);
+        assertArrayEquals(new double[] {900 + 2 * 5 - 4 + 30, 960}, source);
     }
 
     /** Away from where it was contributed a sloped heat is metered along its slope. */
@@ -68,7 +68,7 @@ class FlowsTest {
         State now = contributed.copy();
         now.setNodeC(shell, 18);
         now.setNodeC(slurry, 0);
-        Flows flows = network.newFlows();
+        Flows flows = network.newLiveFlows();
         network.contribute(0, contributed, flows);
         assertEquals(6, metersAt(network, flows, now, contributed, 1)[heat]);
         // half the bend times the square of 2 K
@@ -83,7 +83,7 @@ class FlowsTest {
         State contributed = network.initialState();
         State now = contributed.copy();
         now.setNodeC(slurry, 0);
-        Flows flows = network.newFlows();
+        Flows flows = network.newLiveFlows();
         network.contribute(0, contributed, flows);
         assertEquals(0, flows.slopeErrorW(contributed, now));
     }
@@ -99,7 +99,7 @@ class FlowsTest {
         });
         Network network = assembly.build();
         State state = network.initialState();
-        Flows flows = network.newFlows();
+        Flows flows = network.newLiveFlows();
         for (int round = 0; round < 3; round++) {
             network.contribute(0, state, flows);
         }
@@ -111,11 +111,11 @@ class FlowsTest {
     @Test
     void stocksAddUpGainAndLoss() {
         int solids = assembly.stock(new Network.Stock("solids", 1));
-        assembly.part((timeS, state, flows) -> flows.stock(solids, 2, 0.1));
-        assembly.part((timeS, state, flows) -> flows.stock(solids, 3, 0.2));
+        assembly.slowPart((timeS, state, flows) -> flows.stock(solids, 2, 0.1));
+        assembly.slowPart((timeS, state, flows) -> flows.stock(solids, 3, 0.2));
         Network network = assembly.build();
-        Flows flows = network.newFlows();
-        network.contribute(0, network.initialState(), flows);
+        Flows flows = network.newSlowFlows();
+        network.surround(0, network.initialState(), flows);
         assertEquals(5, flows.gainPerS(solids));
         assertEquals(0.3, flows.lossPerS(solids), 1e-15);
     }

@@ -43,6 +43,24 @@ class NetworkTest {
         assertArrayEquals(new double[] {1, 0, 5}, network.capacitiesJPerK());
     }
 
+    /** Slurry and circuits first, then the layers, which hang on the slurry or on each other. */
+    @Test
+    void liveNodesComeBeforeSteadyOnes() {
+        Network.Assembly assembly = new Network.Assembly();
+        assertEquals(
+                "node lid: a steady node hangs on the first node or on a steady one",
+                refusal(assembly, new Network.Node("lid", 1, -1, 20, true)));
+        assembly.node(node("slurry", 1, -1));
+        int collector = assembly.node(node("collector", 1, 0));
+        assertEquals(
+                "node pipe: a steady node hangs on the first node or on a steady one",
+                refusal(assembly, new Network.Node("pipe", 1, collector, 20, true)));
+        int wall = assembly.node(new Network.Node("wall", 1, 0, 20, true));
+        assembly.node(new Network.Node("foam", 1, wall, 20, true));
+        assertEquals("node late: live nodes come before steady ones", refusal(assembly, node("late", 1, 0)));
+        assertEquals(2, assembly.build().liveNodes());
+    }
+
     @Test
     void aMeterOfOneNameIsOneMeter() {
         Network.Assembly assembly = new Network.Assembly();
@@ -79,12 +97,20 @@ class NetworkTest {
             });
         }
         assembly.part((timeS, state, flows) -> heard.add("plain"));
+        assembly.slowPart((timeS, state, flows) -> heard.add("slow"));
         Network network = assembly.build();
         assertEquals(120, network.nextJumpS(100));
         network.enter(new Interval(100, 120, 0));
-        network.contribute(100, network.initialState(), network.newFlows());
+        network.contribute(100, network.initialState(), network.newLiveFlows());
+        network.surround(100, network.initialState(), network.newSlowFlows());
         assertEquals(
-                List.of("enter 50.0 at 110.0", "enter 20.0 at 110.0", "contribute 50.0", "contribute 20.0", "plain"),
+                List.of(
+                        "enter 50.0 at 110.0",
+                        "enter 20.0 at 110.0",
+                        "contribute 50.0",
+                        "contribute 20.0",
+                        "plain",
+                        "slow"),
                 heard);
     }
 

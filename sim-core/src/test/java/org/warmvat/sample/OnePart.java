@@ -7,6 +7,8 @@ import org.warmvat.engine.Hours;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
+import org.warmvat.network.Scheduled;
+import org.warmvat.network.SlowPart;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 import org.warmvat.weather.Weather;
@@ -18,7 +20,7 @@ public final class OnePart {
     @FunctionalInterface
     public interface Maker {
         /** The part, its nodes and meters added. */
-        Part make(Surroundings surroundings, Network.Assembly assembly, int slurry);
+        Scheduled make(Surroundings surroundings, Network.Assembly assembly, int slurry);
     }
 
     private final Network network;
@@ -44,7 +46,12 @@ public final class OnePart {
     public static OnePart run(double capacityJPerK, Weather weather, double slurryC, Maker maker, Engine engine) {
         Network.Assembly assembly = new Network.Assembly();
         int slurry = assembly.node(new Network.Node("slurry", capacityJPerK, -1, slurryC, false));
-        assembly.part(maker.make(new Surroundings(weather, timeS -> 8), assembly, slurry));
+        Scheduled made = maker.make(new Surroundings(weather, timeS -> 8), assembly, slurry);
+        if (made instanceof SlowPart slow) {
+            assembly.slowPart(slow);
+        } else {
+            assembly.part((Part) made);
+        }
         Network network = assembly.build();
         OnePart run = new OnePart(network, network.initialState(), weather.hours());
         engine.run(network, run.state, new Hours(0, weather.hours()), hour -> {

@@ -1,0 +1,20 @@
+package org.warmvat.network;
+
+/**
+ * Something of the tank that knows of no circuit and no switch, such as its envelope: an engine may follow it in longer steps
+ * than the parts that are driven.
+ */
+@FunctionalInterface
+public interface SlowPart extends Scheduled {
+
+    /**
+     * Adds what flows into the slurry, into the steady-starting nodes with their links to their parents, into the stocks and
+     * meters at an instant of the interval entered. Flows into steady-starting nodes depend on time alone, the others on the
+     * slurry's temperature and the stocks besides.
+     *
+     * @param timeS seconds since the start of the weather file
+     * @param state temperature of the slurry and stocks
+     * @param flows where to add
+     */
+    void surround(double timeS, State state, Flows flows);
+}
