@@ -1,6 +1,5 @@
 package org.warmvat.engine;
 
-import java.util.Arrays;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
@@ -32,12 +31,11 @@ final class Equations {
     void evaluate(double timeS, State state) {
         network.contribute(timeS, state, live);
         network.surround(timeS, state, slow);
-        Arrays.fill(conductance, 0);
-        Arrays.fill(source, 0);
-        live.addTo(conductance, source, state);
-        slow.addTo(conductance, source, state);
-        for (int i = 1; i < link.length; i++) {
-            link[i] = i < network.liveNodes() ? live.linkWPerK(i) : slow.linkWPerK(i);
+        for (int i = 0; i < link.length; i++) {
+            boolean isLive = i < network.liveNodes();
+            conductance[i] = slow.conductanceWPerK(i) + (isLive ? live.conductanceWPerK(i) : 0);
+            source[i] = slow.sourceW(i) + (isLive ? live.sourceW(i) : 0);
+            link[i] = isLive ? live.linkWPerK(i) : slow.linkWPerK(i);
         }
     }
 

@@ -11,7 +11,7 @@ import org.warmvat.network.State;
 final class FastIntegration {
 
     /** Error allowed in the slurry's temperature by the step of everything slow, K. */
-    private static final double SLOW_TOLERANCE_K = 2e-5;
+    private static final double SLOW_TOLERANCE_K = 2e-6;
 
     /** Error allowed in the slurry's temperature by ending the exchange between both, K. */
     private static final double EXCHANGE_TOLERANCE_K = 5e-6;

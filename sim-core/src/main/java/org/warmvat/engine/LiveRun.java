@@ -11,10 +11,10 @@ import org.warmvat.network.State;
 final class LiveRun {
 
     /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 2e-6;
+    private static final double SLURRY_TOLERANCE_K = 5e-6;
 
     /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 1e-4;
+    private static final double CIRCUIT_TOLERANCE_K = 2e-4;
 
     /** Error allowed in a step at a circuit at most, K. */
     private static final double MOST_CIRCUIT_TOLERANCE_K = 5e-3;
@@ -149,10 +149,10 @@ final class LiveRun {
         double stepS = usualStepS > 0.9 * left ? left : usualStepS;
         double error = attempt(timeS, stepS);
         while (error > 1 && stepS > SHORTEST_STEP_S) {
-            stepS *= Math.max(LEAST_SHRINKING, CAUTION / Math.pow(error, 1.0 / LiveStep.errorOrder()));
+            stepS *= Math.max(LEAST_SHRINKING, CAUTION / Math.cbrt(error));
             error = attempt(timeS, stepS);
         }
-        double growth = Math.min(MOST_GROWTH, CAUTION / Math.pow(Math.max(error, 1e-6), 1.0 / LiveStep.errorOrder()));
+        double growth = Math.min(MOST_GROWTH, CAUTION / Math.cbrt(Math.max(error, 1e-6)));
         // a step cut by the interval's end says little against a longer one
         usualStepS = Math.min(Hours.HOUR_S, stepS == left ? Math.max(usualStepS, growth * stepS) : growth * stepS);
         return stepS;
@@ -214,16 +214,29 @@ final class LiveRun {
         return stepS;
     }
 
-    /** First zero of the largest margin on the cubic of the step just tried, s after its beginning. */
+    /**
+     * First zero of the largest margin on the cubic of the step just tried, s after its beginning: false position with the
+     * standing end's margin halved (Illinois), never left of the zero.
+     */
     private double crossingS(double timeS, double stepS) {
         double low = 0;
         double high = 1;
-        while ((high - low) * stepS > 0.1 * PLACED_WITHIN_S) {
-            double middle = 0.5 * (low + high);
-            if (furthest(timeS + middle * stepS, within(middle, stepS)) < 0) {
-                low = middle;
+        double lowMargin = Math.min(0, furthest(timeS, now));
+        double highMargin = furthest(timeS + stepS, step.result());
+        double within = 0.1 * PLACED_WITHIN_S / stepS;
+        while (high - low > within) {
+            double share = lowMargin < highMargin ? lowMargin / (lowMargin - highMargin) : 0.5;
+            // a trial so near an end that it could not be told from it goes a hair inside
+            double tried = Math.max(low + 0.5 * within, Math.min(high - 0.5 * within, low + (high - low) * share));
+            double margin = furthest(timeS + tried * stepS, within(tried, stepS));
+            if (margin < 0) {
+                low = tried;
+                lowMargin = margin;
+                highMargin *= 0.5;
             } else {
-                high = middle;
+                high = tried;
+                highMargin = margin;
+                lowMargin *= 0.5;
             }
         }
         return high * stepS;

@@ -17,17 +17,12 @@ final class LiveStep {
 
     private static final int MOST_REPEATS = 8;
 
-    private static final Tableau METHOD = Tableau.FOURTH_ORDER;
-    private static final int LAST = METHOD.stages() - 1;
-
     private final Network network;
     private final Flows flows;
     private final SlowHeat slow;
     private final int[] parent;
     private final double[] capacity;
     private final int nodes;
-    private final double[] conductance;
-    private final double[] source;
     private final double[] diagonal;
     private final double[] right;
     private final double[][] heat;
@@ -37,6 +32,7 @@ final class LiveStep {
     private final State result;
     private final double[] meteredWithin;
     private double[] startMeterPerS;
+    private double slowW;
     private double[] endMeterPerS;
 
     LiveStep(Network network, State like, SlowHeat slow) {
@@ -46,11 +42,9 @@ final class LiveStep {
         parent = network.parents();
         capacity = network.capacitiesJPerK();
         nodes = network.liveNodes();
-        conductance = new double[nodes];
-        source = new double[nodes];
         diagonal = new double[nodes];
         right = new double[nodes];
-        heat = new double[METHOD.stages()][nodes];
+        heat = new double[Tableau.STAGES][nodes];
         base = new double[nodes];
         error = new double[nodes];
         linearised = like.copy();
@@ -60,11 +54,6 @@ final class LiveStep {
         endMeterPerS = new double[meteredWithin.length];
     }
 
-    /** Order of the error told by {@link #errorK} in the length of the step. */
-    static int errorOrder() {
-        return METHOD.errorOrder();
-    }
-
     /** The state at the end of the step just tried. */
     State result() {
         return result;
@@ -72,8 +61,8 @@ final class LiveStep {
 
     /** Adds the integrals of the meters over the step just tried. */
     void addMeters(double stepS, double[] totals) {
-        double startS = METHOD.b(0) * stepS;
-        double endS = METHOD.b(LAST) * stepS;
+        double startS = Tableau.B[0] * stepS;
+        double endS = Tableau.B[Tableau.LAST] * stepS;
         for (int i = 0; i < totals.length; i++) {
             totals[i] += meteredWithin[i] + startS * startMeterPerS[i] + endS * endMeterPerS[i];
         }
@@ -86,7 +75,7 @@ final class LiveStep {
 
     /** Rate of a node at the end of the step just tried, K/s. */
     double endRateKPerS(int node) {
-        return heat[LAST][node] / capacity[node];
+        return heat[Tableau.LAST][node] / capacity[node];
     }
 
     /**
@@ -96,10 +85,10 @@ final class LiveStep {
     void findErrors() {
         for (int i = 0; i < nodes; i++) {
             double sum = 0;
-            for (int stage = 0; stage <= LAST; stage++) {
-                sum += METHOD.error(stage) * heat[stage][i];
+            for (int stage = 0; stage <= Tableau.LAST; stage++) {
+                sum += Tableau.ERROR[stage] * heat[stage][i];
             }
-            right[i] = sum / METHOD.gamma();
+            right[i] = sum / Tableau.GAMMA;
         }
         for (int i = nodes - 1; i >= 1; i--) {
             right[parent[i]] += flows.linkWPerK(i) * diagonal[i] * right[i];
@@ -118,8 +107,8 @@ final class LiveStep {
     /** Makes the end of the step just taken the beginning of the next. */
     void advance() {
         double[] heatBefore = heat[0];
-        heat[0] = heat[LAST];
-        heat[LAST] = heatBefore;
+        heat[0] = heat[Tableau.LAST];
+        heat[Tableau.LAST] = heatBefore;
         double[] metersBefore = startMeterPerS;
         startMeterPerS = endMeterPerS;
         endMeterPerS = metersBefore;
@@ -129,8 +118,9 @@ final class LiveStep {
     void begin(double timeS, State from) {
         gather(timeS, from);
         for (int i = 0; i < nodes; i++) {
-            heat[0][i] = source[i] - conductance[i] * from.nodeC(i);
+            heat[0][i] = flows.sourceW(i) - flows.conductanceWPerK(i) * from.nodeC(i);
         }
+        heat[0][0] += slowW;
         for (int i = 1; i < nodes; i++) {
             double intoParent = flows.linkWPerK(i) * (from.nodeC(i) - from.nodeC(parent[i]));
             heat[0][i] -= intoParent;
@@ -144,30 +134,27 @@ final class LiveStep {
     void attempt(double timeS, double stepS, State from) {
         result.setLive(from, nodes);
         Arrays.fill(meteredWithin, 0);
-        for (int stage = 1; stage < METHOD.stages(); stage++) {
-            stage(stage, timeS + METHOD.c(stage) * stepS, stepS, from);
+        for (int stage = 1; stage < Tableau.STAGES; stage++) {
+            stage(stage, timeS + Tableau.C[stage] * stepS, stepS, from);
         }
     }
 
     private void gather(double timeS, State at) {
         network.contribute(timeS, at, flows);
-        Arrays.fill(conductance, 0);
-        Arrays.fill(source, 0);
-        flows.addTo(conductance, source, at);
-        source[0] += slow.wattsAt(timeS);
+        slowW = slow.wattsAt(timeS);
     }
 
     private void meter(int stage, double stepS) {
-        if (stage == LAST) {
+        if (stage == Tableau.LAST) {
             Arrays.fill(endMeterPerS, 0);
             flows.addMeters(result, linearised, parent, 1, endMeterPerS);
-        } else if (METHOD.b(stage) != 0) {
-            flows.addMeters(result, linearised, parent, METHOD.b(stage) * stepS, meteredWithin);
+        } else if (Tableau.B[stage] != 0) {
+            flows.addMeters(result, linearised, parent, Tableau.B[stage] * stepS, meteredWithin);
         }
     }
 
     private void stage(int stage, double timeS, double stepS, State from) {
-        double[] weights = METHOD.a(stage);
+        double[] weights = Tableau.A[stage];
         for (int i = 0; i < nodes; i++) {
             double sum = 0;
             for (int earlier = 0; earlier < stage; earlier++) {
@@ -175,7 +162,7 @@ final class LiveStep {
             }
             base[i] = capacity[i] * from.nodeC(i) + stepS * sum;
         }
-        double implicitS = METHOD.gamma() * stepS;
+        double implicitS = Tableau.GAMMA * stepS;
         predict(stage, implicitS);
         int repeats = 0;
         do {
@@ -201,9 +188,10 @@ final class LiveStep {
     private void solveTree(double implicitS) {
         double inverse = 1 / implicitS;
         for (int i = 0; i < nodes; i++) {
-            diagonal[i] = capacity[i] * inverse + conductance[i];
-            right[i] = base[i] * inverse + source[i];
+            diagonal[i] = capacity[i] * inverse + flows.conductanceWPerK(i);
+            right[i] = base[i] * inverse + flows.sourceW(i);
         }
+        right[0] += slowW;
         for (int i = nodes - 1; i >= 1; i--) {
             double link = flows.linkWPerK(i);
             double own = 1 / (diagonal[i] + link);

@@ -1,6 +1,5 @@
 package org.warmvat.engine;
 
-import java.util.Arrays;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
@@ -15,16 +14,13 @@ final class SlowStep {
     /** What does not follow the slurry linearly is gathered again when the slurry has moved by more than this, K. */
     private static final double GATHERED_WITHIN_K = 1e-4;
 
-    private static final Tableau METHOD = Tableau.THIRD_ORDER;
-    private static final int LAST = METHOD.stages() - 1;
-
     private final Network network;
     private final int[] parent;
     private final double[] capacity;
     private final int first;
     private final int nodes;
     private final int stocks;
-    private final Stage[] stages = new Stage[METHOD.stages()];
+    private final Stage[] stages = new Stage[Tableau.STAGES];
     private final double[] diagonal;
     private final double[] share;
     private final double[] right;
@@ -33,8 +29,6 @@ final class SlowStep {
     /** What is known of a stage: what flows, and after solving its temperatures, contents and heats. */
     private final class Stage {
         private final Flows flows = network.newSlowFlows();
-        private final double[] conductance = new double[nodes];
-        private final double[] source = new double[nodes];
         private final double[] heat = new double[nodes];
         private final double[] gain = new double[stocks];
         private final State at;
@@ -52,15 +46,12 @@ final class SlowStep {
                 return;
             }
             network.surround(timeS, at, flows);
-            Arrays.fill(conductance, 0);
-            Arrays.fill(source, 0);
-            flows.addTo(conductance, source, at);
             gatheredAt.setNodeC(0, at.nodeC(0));
             gatheredS = timeS;
         }
 
         void tellSlurry() {
-            double sum = source[0] - conductance[0] * at.nodeC(0);
+            double sum = flows.sourceW(0) - flows.conductanceWPerK(0) * at.nodeC(0);
             for (int i = first; i < nodes; i++) {
                 if (parent[i] == 0) {
                     sum += flows.linkWPerK(i) * (at.nodeC(i) - at.nodeC(0));
@@ -88,12 +79,12 @@ final class SlowStep {
 
     /** Number of stages within a step at which the slurry's temperature must be known, the beginning left out. */
     static int stagesWithin() {
-        return LAST;
+        return Tableau.LAST;
     }
 
     /** When a stage stands within a step, as a share of it. */
     static double shareOf(int stage) {
-        return METHOD.c(stage);
+        return Tableau.C[stage];
     }
 
     /** Takes a state as a beginning: something jumped. */
@@ -104,7 +95,7 @@ final class SlowStep {
         start.gather(timeS);
         settleJunctions(start);
         for (int i = first; i < nodes; i++) {
-            start.heat[i] = start.source[i] - start.conductance[i] * start.at.nodeC(i);
+            start.heat[i] = start.flows.sourceW(i) - start.flows.conductanceWPerK(i) * start.at.nodeC(i);
         }
         for (int i = first; i < nodes; i++) {
             double intoParent = start.flows.linkWPerK(i) * (start.at.nodeC(i) - start.at.nodeC(parent[i]));
@@ -117,7 +108,7 @@ final class SlowStep {
             start.gain[i] = start.flows.gainPerS(i) - start.flows.lossPerS(i) * start.at.stock(i);
         }
         start.tellSlurry();
-        for (int i = 1; i <= LAST; i++) {
+        for (int i = 1; i <= Tableau.LAST; i++) {
             stages[i].gatheredS = Double.NaN;
         }
     }
@@ -125,8 +116,8 @@ final class SlowStep {
     private void settleJunctions(Stage stage) {
         for (int i = first; i < nodes; i++) {
             if (capacity[i] == 0) {
-                double weight = stage.flows.linkWPerK(i) + stage.conductance[i];
-                double sum = stage.flows.linkWPerK(i) * stage.at.nodeC(parent[i]) + stage.source[i];
+                double weight = stage.flows.linkWPerK(i) + stage.flows.conductanceWPerK(i);
+                double sum = stage.flows.linkWPerK(i) * stage.at.nodeC(parent[i]) + stage.flows.sourceW(i);
                 for (int child = i + 1; child < nodes; child++) {
                     if (parent[child] == i) {
                         weight += stage.flows.linkWPerK(child);
@@ -146,10 +137,10 @@ final class SlowStep {
      * @param slurryC slurry temperatures at the stages after the first, °C
      */
     void attempt(double timeS, double stepS, double[] slurryC) {
-        for (int i = 1; i <= LAST; i++) {
+        for (int i = 1; i <= Tableau.LAST; i++) {
             stages[i].at.setNodeC(0, slurryC[i - 1]);
             foreseeStocks(i, stepS);
-            stages[i].gather(timeS + METHOD.c(i) * stepS);
+            stages[i].gather(timeS + Tableau.C[i] * stepS);
             solveStocks(i, stepS);
             solve(i, stepS);
             stages[i].tellSlurry();
@@ -159,21 +150,21 @@ final class SlowStep {
     private void foreseeStocks(int index, double stepS) {
         for (int i = 0; i < stocks; i++) {
             stages[index].at.setStock(
-                    i, knownStock(index, i, stepS) + METHOD.gamma() * stepS * stages[index - 1].gain[i]);
+                    i, knownStock(index, i, stepS) + Tableau.GAMMA * stepS * stages[index - 1].gain[i]);
         }
     }
 
     private double knownStock(int index, int stock, double stepS) {
         double sum = 0;
         for (int earlier = 0; earlier < index; earlier++) {
-            sum += METHOD.a(index)[earlier] * stages[earlier].gain[stock];
+            sum += Tableau.A[index][earlier] * stages[earlier].gain[stock];
         }
         return stages[0].at.stock(stock) + stepS * sum;
     }
 
     private void solveStocks(int index, double stepS) {
         Stage stage = stages[index];
-        double implicitS = METHOD.gamma() * stepS;
+        double implicitS = Tableau.GAMMA * stepS;
         for (int i = 0; i < stocks; i++) {
             double known = knownStock(index, i, stepS);
             double content = (known + implicitS * stage.flows.gainPerS(i)) / (1 + implicitS * stage.flows.lossPerS(i));
@@ -184,19 +175,19 @@ final class SlowStep {
 
     private void solve(int index, double stepS) {
         Stage stage = stages[index];
-        double[] weights = METHOD.a(index);
+        double[] weights = Tableau.A[index];
         State from = stages[0].at;
-        double inverse = 1 / (METHOD.gamma() * stepS);
+        double inverse = 1 / (Tableau.GAMMA * stepS);
         for (int i = first; i < nodes; i++) {
             double sum = 0;
             for (int earlier = 0; earlier < index; earlier++) {
                 sum += weights[earlier] * stages[earlier].heat[i];
             }
             base[i] = capacity[i] * from.nodeC(i) + stepS * sum;
-            diagonal[i] = capacity[i] * inverse + stage.conductance[i];
-            right[i] = base[i] * inverse + stage.source[i];
+            diagonal[i] = capacity[i] * inverse + stage.flows.conductanceWPerK(i);
+            right[i] = base[i] * inverse + stage.flows.sourceW(i);
         }
-        diagonal[0] = stage.conductance[0];
+        diagonal[0] = stage.flows.conductanceWPerK(0);
         right[0] = 0;
         for (int i = nodes - 1; i >= first; i--) {
             double link = stage.flows.linkWPerK(i);
@@ -221,21 +212,21 @@ final class SlowStep {
 
     /** Heat into the slurry at the end of the step just tried, W. */
     double endW() {
-        return stages[LAST].slurryW;
+        return stages[Tableau.LAST].slurryW;
     }
 
     /** Mean heat into the slurry over the step just tried, W. */
     double meanW() {
         double sum = 0;
-        for (int i = 0; i <= LAST; i++) {
-            sum += METHOD.b(i) * stages[i].slurryW;
+        for (int i = 0; i <= Tableau.LAST; i++) {
+            sum += Tableau.B[i] * stages[i].slurryW;
         }
         return sum;
     }
 
     /** By how much the slurry's temperature, moved by 1 K over the step just tried, is pulled back by everything slow, K. */
     double pullKPerK(double stepS) {
-        return METHOD.gamma() * stepS * diagonal[0] / capacity[0];
+        return Tableau.GAMMA * stepS * diagonal[0] / capacity[0];
     }
 
     /**
@@ -244,35 +235,35 @@ final class SlowStep {
      */
     double errorK(double stepS) {
         double rootRight = 0;
-        for (int j = 0; j <= LAST; j++) {
-            rootRight += METHOD.error(j) / METHOD.gamma() * stages[j].slurryW;
+        for (int j = 0; j <= Tableau.LAST; j++) {
+            rootRight += Tableau.ERROR[j] / Tableau.GAMMA * stages[j].slurryW;
         }
         for (int i = first; i < nodes; i++) {
             double sum = 0;
-            for (int j = 0; j <= LAST; j++) {
-                sum += METHOD.error(j) * stages[j].heat[i];
+            for (int j = 0; j <= Tableau.LAST; j++) {
+                sum += Tableau.ERROR[j] * stages[j].heat[i];
             }
-            right[i] = sum / METHOD.gamma();
+            right[i] = sum / Tableau.GAMMA;
         }
         right[0] = rootRight;
         for (int i = nodes - 1; i >= first; i--) {
             right[parent[i]] += share[i] * right[i];
         }
-        return Math.abs(right[0]) / (capacity[0] / (METHOD.gamma() * stepS) + diagonal[0]);
+        return Math.abs(right[0]) / (capacity[0] / (Tableau.GAMMA * stepS) + diagonal[0]);
     }
 
     /** Adds the integrals of the meters over the step just tried. */
     void addMeters(double stepS, double[] totals) {
-        for (int i = 0; i <= LAST; i++) {
+        for (int i = 0; i <= Tableau.LAST; i++) {
             Stage stage = stages[i];
-            stage.flows.addMeters(stage.at, stage.gatheredAt, parent, METHOD.b(i) * stepS, totals);
+            stage.flows.addMeters(stage.at, stage.gatheredAt, parent, Tableau.B[i] * stepS, totals);
         }
     }
 
     /** Makes the end of the step just tried the beginning of the next, and tells a state of it. */
     void advance(State state) {
-        Stage end = stages[LAST];
-        stages[LAST] = stages[0];
+        Stage end = stages[Tableau.LAST];
+        stages[Tableau.LAST] = stages[0];
         stages[0] = end;
         for (int i = first; i < nodes; i++) {
             state.setNodeC(i, end.at.nodeC(i));

@@ -1,116 +1,44 @@
 package org.warmvat.engine;
 
-import java.util.Arrays;
-
 /**
- * Coefficients of an implicit Runge-Kutta pair: stiffly accurate, L-stable, an explicit first stage and implicit ones of one
- * diagonal coefficient after it (Kennedy and Carpenter, "Additive Runge-Kutta schemes for convection-diffusion-reaction
- * equations", Applied Numerical Mathematics 44 (2003) 139-181, the implicit parts). A test checks the order conditions.
+ * Coefficients of the fast engine's method: a stiffly accurate, L-stable pair of orders 3 and 2 with an explicit first and
+ * three implicit stages of one diagonal coefficient (Kennedy and Carpenter, "Additive Runge-Kutta schemes for
+ * convection-diffusion-reaction equations", Applied Numerical Mathematics 44 (2003) 139-181, the implicit part of
+ * ARK3(2)4L[2]SA). A test checks the order conditions.
  */
 final class Tableau {
 
-    /** Orders 3 and 2, ARK3(2)4L[2]SA: three solutions a step. */
-    static final Tableau THIRD_ORDER = thirdOrder();
+    static final int STAGES = 4;
 
-    /** Orders 4 and 3, ARK4(3)6L[2]SA: five solutions a step. */
-    static final Tableau FOURTH_ORDER = fourthOrder();
+    /** Index of the last stage, which is the step itself. */
+    static final int LAST = STAGES - 1;
 
-    private final int errorOrder;
-    private final double gamma;
-    private final double[] c;
-    private final double[][] a;
-    private final double[] b;
-    private final double[] lower;
+    /** Diagonal coefficient: the root of {@code x^3 - 3 x^2 + 3 x/2 - 1/6} near 0.44. */
+    static final double GAMMA = 0.435866521508459;
 
-    private Tableau(int errorOrder, double gamma, double[] c, double[][] a, double[] lower) {
-        this.errorOrder = errorOrder;
-        this.gamma = gamma;
-        this.c = c;
-        this.a = a;
-        this.lower = lower;
-        b = Arrays.copyOf(a[a.length - 1], a.length);
-        b[a.length - 1] = gamma;
-    }
+    /** Times of the stages as shares of the step. */
+    static final double[] C = {0, 2 * GAMMA, 0.6, 1};
 
-    /** Number of stages, the explicit one included. */
-    int stages() {
-        return c.length;
-    }
+    private static final double A32 = 0.6 * (0.6 - 2 * GAMMA) / (4 * GAMMA);
+    private static final double B3 = (1.0 / 3 - GAMMA - 2 * GAMMA * (0.5 - GAMMA)) / (0.6 * (0.6 - 2 * GAMMA));
+    private static final double B2 = (0.5 - GAMMA - 0.6 * B3) / (2 * GAMMA);
 
-    /** Power of the length of a step with which the difference of both orders goes. */
-    int errorOrder() {
-        return errorOrder;
-    }
+    /** Weights of earlier stages in a stage; the last row is that of the step itself. */
+    static final double[][] A = {{}, {GAMMA}, {0.6 - A32 - GAMMA, A32}, {1 - GAMMA - B2 - B3, B2, B3}};
 
-    /** Diagonal coefficient of the implicit stages. */
-    double gamma() {
-        return gamma;
-    }
+    /** Weights of the step. */
+    static final double[] B = {1 - GAMMA - B2 - B3, B2, B3, GAMMA};
 
-    /** Time of a stage as a share of the step. */
-    double c(int stage) {
-        return c[stage];
-    }
+    /** Weights of the step of order 2. */
+    static final double[] B_LOWER = {
+        2756255671327.0 / 12835298489170.0,
+        -10771552573575.0 / 22201958757719.0,
+        9247589265047.0 / 10645013368117.0,
+        2193209047091.0 / 5459859503100.0
+    };
 
-    /** Weights of the earlier stages in a stage. Shared: read only. */
-    double[] a(int stage) {
-        return a[stage];
-    }
+    /** Weights of the difference between both orders, which tells the error. */
+    static final double[] ERROR = {B[0] - B_LOWER[0], B[1] - B_LOWER[1], B[2] - B_LOWER[2], B[3] - B_LOWER[3]};
 
-    /** Weight of a stage in the step. */
-    double b(int stage) {
-        return b[stage];
-    }
-
-    /** Weight of a stage in the difference of both orders. */
-    double error(int stage) {
-        return b[stage] - lower[stage];
-    }
-
-    private static Tableau thirdOrder() {
-        // the root of x^3 - 3 x^2 + 3 x/2 - 1/6 near 0.44
-        double gamma = 0.435866521508459;
-        double a32 = 0.6 * (0.6 - 2 * gamma) / (4 * gamma);
-        double b3 = (1.0 / 3 - gamma - 2 * gamma * (0.5 - gamma)) / (0.6 * (0.6 - 2 * gamma));
-        double b2 = (0.5 - gamma - 0.6 * b3) / (2 * gamma);
-        return new Tableau(
-                3,
-                gamma,
-                new double[] {0, 2 * gamma, 0.6, 1},
-                new double[][] {{}, {gamma}, {0.6 - a32 - gamma, a32}, {1 - gamma - b2 - b3, b2, b3}},
-                new double[] {
-                    2756255671327.0 / 12835298489170.0,
-                    -10771552573575.0 / 22201958757719.0,
-                    9247589265047.0 / 10645013368117.0,
-                    2193209047091.0 / 5459859503100.0
-                });
-    }
-
-    private static Tableau fourthOrder() {
-        return new Tableau(
-                4,
-                0.25,
-                new double[] {0, 0.5, 83.0 / 250, 31.0 / 50, 17.0 / 20, 1},
-                new double[][] {
-                    {},
-                    {0.25},
-                    {8611.0 / 62500, -1743.0 / 31250},
-                    {5012029.0 / 34652500, -654441.0 / 2922500, 174375.0 / 388108},
-                    {
-                        15267082809.0 / 155376265600.0,
-                        -71443401.0 / 120774400,
-                        730878875.0 / 902184768,
-                        2285395.0 / 8070912
-                    },
-                    {82889.0 / 524892, 0, 15625.0 / 83664, 69875.0 / 102672, -2260.0 / 8211}
-                },
-                new double[] {
-                    4586570599.0 / 29645900160.0,
-                    0,
-                    178811875.0 / 945068544,
-                    814220225.0 / 1159782912,
-                    -3700637.0 / 11593932,
-                    61727.0 / 225920
-                });
-    }
+    private Tableau() {}
 }

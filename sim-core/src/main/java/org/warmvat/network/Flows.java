@@ -13,6 +13,8 @@ public final class Flows {
     /** Meter of a flow that is not counted. */
     public static final int UNMETERED = -1;
 
+    private final double[] conductanceWPerK;
+    private final double[] sourceW;
     private final double[] linkWPerK;
     private final int[] linkMeter;
     private final double[] gainPerS;
@@ -28,21 +30,29 @@ public final class Flows {
     private double[] heatSlopeWPerK = new double[16];
     private double[] heatBendWPerK2 = new double[16];
     private int[] heatMeter = new int[16];
+    private State at;
     private int rates;
     private int[] rateMeter = new int[8];
     private double[] ratePerS = new double[8];
 
     Flows(int nodes, int stocks) {
+        conductanceWPerK = new double[nodes];
+        sourceW = new double[nodes];
         linkWPerK = new double[nodes];
         linkMeter = new int[nodes];
         gainPerS = new double[stocks];
         lossPerS = new double[stocks];
     }
 
-    /** Empties everything before the parts contribute. */
-    void clear() {
-        Arrays.fill(linkWPerK, 0);
-        Arrays.fill(linkMeter, UNMETERED);
+    /** Empties everything before the parts contribute at a state. */
+    void clear(State state) {
+        at = state;
+        for (int i = 0; i < linkWPerK.length; i++) {
+            conductanceWPerK[i] = 0;
+            sourceW[i] = 0;
+            linkWPerK[i] = 0;
+            linkMeter[i] = UNMETERED;
+        }
         Arrays.fill(gainPerS, 0);
         Arrays.fill(lossPerS, 0);
         exchanges = 0;
@@ -74,6 +84,8 @@ public final class Flows {
         if (exchanges == exchangeNode.length) {
             growExchanges();
         }
+        this.conductanceWPerK[node] += conductanceWPerK;
+        sourceW[node] += conductanceWPerK * otherC;
         exchangeNode[exchanges] = node;
         exchangeWPerK[exchanges] = conductanceWPerK;
         exchangeC[exchanges] = otherC;
@@ -98,6 +110,8 @@ public final class Flows {
         if (heats == heatNode.length) {
             growHeats();
         }
+        conductanceWPerK[node] -= slopeWPerK;
+        sourceW[node] += watts - slopeWPerK * at.nodeC(node);
         heatNode[heats] = node;
         heatW[heats] = watts;
         heatSlopeWPerK[heats] = slopeWPerK;
@@ -150,23 +164,16 @@ public final class Flows {
     }
 
     /**
-     * Adds up the network's equations at the contributed state.
-     *
-     * @param conductanceWPerK per node: sum of the conductances to known temperatures, less slopes of heats; added to
-     * @param sourceW per node: sum of conductance x known temperature and of heats, linearised about the state, such that the
-     *     node receives {@code source - conductance x T} besides its links; added to
-     * @param state the state at which the parts contributed
+     * Sum of a node's conductances to known temperatures, less slopes of heats, W/K: the node receives {@code source -
+     * conductance x T} besides its links.
      */
-    public void addTo(double[] conductanceWPerK, double[] sourceW, State state) {
-        for (int i = 0; i < exchanges; i++) {
-            conductanceWPerK[exchangeNode[i]] += exchangeWPerK[i];
-            sourceW[exchangeNode[i]] += exchangeWPerK[i] * exchangeC[i];
-        }
-        for (int i = 0; i < heats; i++) {
-            int node = heatNode[i];
-            conductanceWPerK[node] -= heatSlopeWPerK[i];
-            sourceW[node] += heatW[i] - heatSlopeWPerK[i] * state.nodeC(node);
-        }
+    public double conductanceWPerK(int node) {
+        return conductanceWPerK[node];
+    }
+
+    /** What a node receives at 0 °C besides its links, heats linearised about the contributed state, W. */
+    public double sourceW(int node) {
+        return sourceW[node];
     }
 
     /**

@@ -239,7 +239,7 @@ public final class Network {
 
     /** Gathers what circuits and switches drive at an instant. */
     public void contribute(double timeS, State state, Flows flows) {
-        flows.clear();
+        flows.clear(state);
         for (Part part : parts) {
             part.contribute(timeS, state, flows);
         }
@@ -247,7 +247,7 @@ public final class Network {
 
     /** Gathers what does not know of circuits and switches at an instant. */
     public void surround(double timeS, State state, Flows flows) {
-        flows.clear();
+        flows.clear(state);
         for (SlowPart part : slowParts) {
             part.surround(timeS, state, flows);
         }

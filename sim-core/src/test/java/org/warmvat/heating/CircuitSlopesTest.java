@@ -34,10 +34,8 @@ class CircuitSlopesTest {
         network.enter(new Interval(0, 3600, 0));
         Flows flows = network.newLiveFlows();
         network.contribute(0, state, flows);
-        double[] conductance = new double[2];
-        double[] source = new double[2];
-        flows.addTo(conductance, source, state);
-        return new Heat(source[1] - conductance[1] * circuitC, conductance[1]);
+        double conductance = flows.conductanceWPerK(1);
+        return new Heat(flows.sourceW(1) - conductance * circuitC, conductance);
     }
 
     private static void slopeIsThatOfTheHeat(Network network, double circuitC) {

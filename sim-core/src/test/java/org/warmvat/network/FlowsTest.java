@@ -38,7 +38,7 @@ class FlowsTest {
         assertArrayEquals(new double[] {-80, -60, 100, 16}, metersAt(network, flows, state, state, 2));
     }
 
-    /** Each node receives {@code source - conductance x T} besides its links, on top of what is there already. */
+    /** Each node receives {@code source - conductance x T} besides its links. */
     @Test
     void sumsGiveEachNodeItsSourceAndConductance() {
         assembly.part((timeS, state, flows) -> {
@@ -51,12 +51,11 @@ class FlowsTest {
         State state = network.initialState();
         Flows flows = network.newLiveFlows();
         network.contribute(0, state, flows);
-        double[] conductance = {90, 90};
-        double[] source = {900, 900};
-        flows.addTo(conductance, source, state);
-        assertArrayEquals(new double[] {96, 93}, conductance);
+        assertEquals(6, flows.conductanceWPerK(slurry));
+        assertEquals(3, flows.conductanceWPerK(shell));
         // the heat of 12 W at 16 °C falls by 3 W/K: as a source it is 12 + 3 x 16
-        assertArrayEquals(new double[] {900 + 2 * 5 - 4 + 30, 960}, source);
+        assertEquals(2 * 5 - 4 + 30, flows.sourceW(slurry));
+        assertEquals(60, flows.sourceW(shell));
     }
 
     /** Away from where it was contributed a sloped heat is metered along its slope. */
