@@ -60,7 +60,7 @@ public final class VaryTelling {
         PaybackSentences payback = new PaybackSentences(sweep, design.prices());
         if (payback.apply()) {
             answer.add(new Paragraph("Does more of it pay?", payback.sentences()));
-            tables.add(payback.table());
+            payback.steps().ifPresent(steps -> tables.add(steps.table()));
         }
         Map<String, byte[]> csv = new LinkedHashMap<>();
         csv.put(CSV, VaryCsv.of(sweep, true));
@@ -74,7 +74,7 @@ public final class VaryTelling {
                 weather,
                 answer,
                 tables,
-                figures(sweep, fronts),
+                figures(sweep, fronts, payback.apply() ? payback.steps() : Optional.empty()),
                 csv,
                 List.of(),
                 cautions,
@@ -161,7 +161,7 @@ public final class VaryTelling {
         return new Table("The runs" + cut, header, rows);
     }
 
-    private static Map<String, Object> figures(Sweep sweep, List<Front> fronts) {
+    private static Map<String, Object> figures(Sweep sweep, List<Front> fronts, Optional<PaybackWords> payback) {
         Map<String, Object> figures = new LinkedHashMap<>();
         figures.put("axes", sweep.keys());
         List<Object> runs = new ArrayList<>();
@@ -180,6 +180,7 @@ public final class VaryTelling {
             runs.add(figure);
         }
         figures.put("runs", runs);
+        payback.ifPresent(steps -> figures.put("payback", steps.figures()));
         return figures;
     }
 }
