@@ -79,7 +79,7 @@ final class SizesCommand implements Callable<Integer> {
         }
         List<ScalingRule> rules = rules();
         ResultsFolder folder = study.folder(List.of(SizesTelling.CSV), SizesTelling.PICTURES);
-        Inputs inputs = arguments.read();
+        Inputs inputs = arguments.read(design -> Scaling.check(design, rules));
         StudyRefused.check(inputs.design().design(), inputs.weather());
         Scaling scaling = new Scaling(inputs.design(), rules);
         Job job = new Job(

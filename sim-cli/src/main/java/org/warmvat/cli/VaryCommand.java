@@ -86,8 +86,7 @@ final class VaryCommand implements Callable<Integer> {
         List<String> front = pareto.map(this::twoOutputs).orElse(List.of());
         String shown = output(show);
         ResultsFolder folder = study.folder(List.of(VaryTelling.CSV, VaryTelling.PARETO_CSV), SweepDrawing.NAMES);
-        Inputs inputs = arguments.read();
-        grid.checkCorners(inputs.design());
+        Inputs inputs = arguments.read(grid::check);
         StudyRefused.check(inputs.design().design(), inputs.weather());
         List<String> cautions = new ArrayList<>(inputs.design().cautions());
         Sweep sweep = run(grid, part, inputs, cautions);

@@ -124,6 +124,11 @@ public final class DesignDocument {
         return new NumberKey(name, path).in(filled);
     }
 
+    /** One and the same text for all paths of a number: entries of lists by their place. */
+    String place(String path) {
+        return new NumberKey(name, path).placed(filled);
+    }
+
     /**
      * The same design with one number exchanged and everything that follows from it.
      *

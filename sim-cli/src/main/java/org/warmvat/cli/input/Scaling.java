@@ -21,6 +21,15 @@ public final class Scaling {
     private final Map<String, ScalingRule> rules = new LinkedHashMap<>();
 
     /**
+     * Checks that replacing rules name numbers of a design.
+     *
+     * @throws InputRefused with what is wrong
+     */
+    public static void check(DesignDocument base, List<ScalingRule> replaced) {
+        replaced.forEach(rule -> base.number(rule.key()));
+    }
+
+    /**
      * The rules for a design, some of them replaced.
      *
      * @throws InputRefused when a replacing rule names no number of the design

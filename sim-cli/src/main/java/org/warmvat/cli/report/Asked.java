@@ -26,6 +26,13 @@ public record Asked(Design design, List<Weather> weathers, String engine, List<S
                 + Words.list(sites) + "; " + engine + " engine";
     }
 
+    /** One of several weather files in words. */
+    String fileName(int file) {
+        Weather weather = weathers.get(file);
+        return "weather file " + (file + 1) + " (" + weather.site().name() + ", from "
+                + Words.day(weather.start().toLocalDate(), true) + ")";
+    }
+
     /** The floor temperature in words. */
     String floor() {
         return Words.celsius(design.control().floorC());

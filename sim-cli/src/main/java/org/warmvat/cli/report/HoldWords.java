@@ -1,5 +1,6 @@
 package org.warmvat.cli.report;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.warmvat.study.HoldResult;
 import org.warmvat.study.HoldStudy;
+import org.warmvat.weather.Weather;
 
 /** The answer to hold in sentences. */
 final class HoldWords {
@@ -48,29 +50,57 @@ final class HoldWords {
                 ? "The heater fails and its circuit stands still; sun, mixer and feed go on."
                 : "Pumps, mixer and feed stop, and with them the heat of sun and backup.";
         String when = (failure.usual().starts() == 1 ? "At " : "At the worst moment, ") + moment(failure.from())
-                + " with the slurry at " + Words.celsius(failure.startC()) + ", it cools to ";
-        List<String> marks = new ArrayList<>();
-        for (int i = 0; i < result.temperaturesC().size(); i++) {
-            marks.add(Words.celsius(result.temperaturesC().get(i)) + " "
-                    + failure.hours().get(i).stream()
-                            .mapToObj(hours -> hours == 0 ? "at once, being there already" : "in " + duration(hours))
-                            .findFirst()
-                            .orElse("not within " + HoldStudy.MOST_DAYS + " days or to the end of the weather file"));
-        }
-        List<String> sentences = new ArrayList<>(List.of(what, when + Words.list(marks) + "."));
+                + " with the slurry at " + Words.celsius(failure.startC()) + ", ";
+        List<String> sentences = new ArrayList<>(List.of(what, when + cools(failure) + "."));
         usual(failure, sentences);
         return sentences;
     }
 
+    /** The temperatures reached with their times, and in one breath those that are not. */
+    private String cools(HoldResult.Failure failure) {
+        List<String> reached = new ArrayList<>();
+        List<String> missed = new ArrayList<>();
+        for (int i = 0; i < result.temperaturesC().size(); i++) {
+            String goal = Words.celsius(result.temperaturesC().get(i));
+            OptionalDouble hours = failure.hours().get(i);
+            if (hours.isEmpty()) {
+                missed.add(goal);
+            } else {
+                reached.add(goal
+                        + (hours.getAsDouble() == 0
+                                ? " at once, being there already"
+                                : " in " + duration(hours.getAsDouble())));
+            }
+        }
+        String never =
+                "not cool to " + Words.list(missed) + " in the " + duration(followedHours(failure)) + " followed";
+        if (missed.isEmpty()) {
+            return "it cools to " + Words.list(reached);
+        }
+        return reached.isEmpty() ? "it does " + never : "it cools to " + Words.list(reached) + "; it does " + never;
+    }
+
+    /** How long a failure can be followed: up to the limit, or to the end of weather that is no whole year. */
+    private double followedHours(HoldResult.Failure failure) {
+        Weather weather = asked.weathers().get(0);
+        double most = HoldStudy.MOST_DAYS * 24.0;
+        return weather.isWholeYear()
+                ? most
+                : Math.min(most, (double)
+                        Duration.between(failure.from(), weather.end()).toHours());
+    }
+
     private void usual(HoldResult.Failure failure, List<String> sentences) {
-        if (failure.usual().starts() > 1) {
+        if (failure.usual().followed() > 1) {
             String first = Words.celsius(result.temperaturesC().get(0));
             OptionalDouble middle = failure.usual().middleHours();
-            sentences.add("Over all " + failure.usual().starts() + " hours at which it may fail, half leave "
+            boolean all = failure.usual().followed() == failure.usual().starts();
+            sentences.add("Over all " + failure.usual().followed() + " hours at which it may fail"
+                    + (all ? "" : " and that can be followed far enough") + ", half leave "
                     + (middle.isPresent()
-                            ? duration(middle.getAsDouble())
+                            ? duration(middle.getAsDouble()) + " or more"
                             : "more than " + duration(failure.usual().limitHours()))
-                    + " or more until " + first + ".");
+                    + " until " + first + ".");
         }
     }
 
@@ -105,8 +135,9 @@ final class HoldWords {
         String how = warmUp.withSun() ? "With the sun" : "Without the solar circuit";
         String from = how + ", a fill of " + Words.celsius(warmUp.fillC()) + " at " + moment(warmUp.from());
         HoldResult.WarmUpHeat heat = warmUp.heat();
-        String took = "the backup gives " + Words.kWh(heat.backupKWh()) + " (bought: " + Words.kWh(heat.boughtKWh())
-                + ")" + (warmUp.withSun() ? " and the sun " + Words.kWh(heat.solarKWh()) : "");
+        String took = "the backup gives " + Words.kWh(heat.backupKWh()) + " (" + Words.kWh(heat.boughtKWh())
+                + " bought, which " + MoneySentences.ofHeat(asked.design(), heat.boughtKWh()) + ")"
+                + (warmUp.withSun() ? " and the sun " + Words.kWh(heat.solarKWh()) : "");
         return warmUp.hours().isPresent()
                 ? from + " is at the set-point after " + duration(warmUp.hours().getAsDouble()) + "; " + took + "."
                 : from + " does not reach the set-point within "

@@ -1,9 +1,11 @@
 package org.warmvat.cli.report;
 
 import java.util.List;
+import org.warmvat.design.Design;
 import org.warmvat.result.BoughtEnergy;
 import org.warmvat.result.Money;
 import org.warmvat.result.RunResult;
+import org.warmvat.study.Tariffs;
 
 /** Cost, worth and carbon of a run in words. */
 final class MoneySentences {
@@ -39,6 +41,17 @@ final class MoneySentences {
         double balance = money.balance();
         String sign = balance > 0 ? "a gain of " : balance < 0 ? "a loss of " : "";
         return gas + ", which leaves " + sign + sum(Math.abs(balance), currency) + ".";
+    }
+
+    /** What energy bought for heat costs and emits: {@code costs 12.30 EUR and stands for 10.2 kg of CO2}. */
+    static String ofHeat(Design design, double boughtKWh) {
+        Money money = Tariffs.heat(design, boughtKWh);
+        String price = sum(-money.balance(), design.prices().currency());
+        boolean ownGas =
+                Tariffs.bought(design).filter(BoughtEnergy.OWN_GAS::equals).isPresent();
+        return ownGas
+                ? "is gas of its own, worth " + price
+                : "costs " + price + " and stands for " + Words.number(money.co2Kg()) + " kg of CO2";
     }
 
     private static String sum(double value, String currency) {
