@@ -1,12 +1,14 @@
 package org.warmvat.cli;
 
 import java.io.IOException;
+import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.cli.input.InputRefused;
@@ -174,6 +176,10 @@ record Inputs(DesignDocument design, List<Weather> weathers, List<InputFile> fil
             return Files.readAllBytes(file);
         } catch (NoSuchFileException missing) {
             throw new InputRefused(List.of(file + ": no such file"));
+        } catch (ClosedByInterruptException stopped) {
+            CancellationException cancelled = new CancellationException("stopped");
+            cancelled.initCause(stopped);
+            throw cancelled;
         } catch (IOException unreadable) {
             throw new InputRefused(List.of(file + ": cannot be read (" + unreadable.getMessage() + ")"));
         }

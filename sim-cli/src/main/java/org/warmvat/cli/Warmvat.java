@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
             "1:a fault of the program",
             "2:wrong use",
             "3:an input was refused",
-            "4:the run could not be completed"
+            "4:the run could not be completed, or was stopped"
         })
 public final class Warmvat implements Runnable {
 
@@ -46,7 +46,7 @@ public final class Warmvat implements Runnable {
         CommandLine line = commandLine();
         line.setOut(utf8(System.out));
         line.setErr(utf8(System.err));
-        System.exit(line.execute(args));
+        System.exit(Stoppable.run(() -> line.execute(args)));
     }
 
     private static PrintWriter utf8(OutputStream stream) {

@@ -1,6 +1,8 @@
 package org.warmvat.cli.report;
 
+import java.time.Month;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.weather.Weather;
 
@@ -36,6 +38,16 @@ public record Asked(Design design, List<Weather> weathers, String engine, List<S
     /** The floor temperature in words. */
     String floor() {
         return Words.celsius(design.control().floorC());
+    }
+
+    /** The months of the calendar that the first weather file holds hours of. */
+    List<Month> months() {
+        Weather weather = weathers.get(0);
+        return IntStream.range(0, weather.hours())
+                .mapToObj(hour -> weather.start().plusHours(hour).getMonth())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** Whether a date needs its year to be told. */

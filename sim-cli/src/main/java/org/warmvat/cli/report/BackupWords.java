@@ -63,7 +63,7 @@ final class BackupWords {
         double chosenW = result.spell().chosenW();
         for (int i = 0; i < files.size(); i++) {
             BackupResult.Point file = files.get(i);
-            sentences.add((files.size() == 1 ? "" : asked.fileName(i) + ": ") + "a heater of " + watts(chosenW)
+            sentences.add((files.size() == 1 ? "A" : "In " + asked.fileName(i) + " a") + " heater of " + watts(chosenW)
                     + " buys "
                     + Words.kWh(file.boughtKWh()) + " over the weather file, which "
                     + MoneySentences.ofHeat(asked.design(), file.boughtKWh())

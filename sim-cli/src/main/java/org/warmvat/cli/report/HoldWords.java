@@ -56,8 +56,9 @@ final class HoldWords {
         return sentences;
     }
 
-    /** The temperatures reached with their times, and in one breath those that are not. */
+    /** The temperatures reached with their times, and in one breath those it stands below already and those it keeps above. */
     private String cools(HoldResult.Failure failure) {
+        List<String> below = new ArrayList<>();
         List<String> reached = new ArrayList<>();
         List<String> missed = new ArrayList<>();
         for (int i = 0; i < result.temperaturesC().size(); i++) {
@@ -65,19 +66,24 @@ final class HoldWords {
             OptionalDouble hours = failure.hours().get(i);
             if (hours.isEmpty()) {
                 missed.add(goal);
+            } else if (hours.getAsDouble() == 0) {
+                below.add(goal);
             } else {
-                reached.add(goal
-                        + (hours.getAsDouble() == 0
-                                ? " at once, being there already"
-                                : " in " + duration(hours.getAsDouble())));
+                reached.add(goal + " in " + duration(hours.getAsDouble()));
             }
         }
-        String never =
-                "not cool to " + Words.list(missed) + " in the " + duration(followedHours(failure)) + " followed";
-        if (missed.isEmpty()) {
-            return "it cools to " + Words.list(reached);
+        List<String> parts = new ArrayList<>();
+        if (!below.isEmpty()) {
+            parts.add("it stands at or below " + Words.list(below) + " already");
         }
-        return reached.isEmpty() ? "it does " + never : "it cools to " + Words.list(reached) + "; it does " + never;
+        if (!reached.isEmpty()) {
+            parts.add("it cools to " + Words.list(reached));
+        }
+        if (!missed.isEmpty()) {
+            parts.add("it does not cool to " + Words.list(missed) + " in the " + duration(followedHours(failure))
+                    + " followed");
+        }
+        return String.join("; ", parts);
     }
 
     /** How long a failure can be followed: up to the limit, or to the end of weather that is no whole year. */
@@ -95,12 +101,17 @@ final class HoldWords {
             String first = Words.celsius(result.temperaturesC().get(0));
             OptionalDouble middle = failure.usual().middleHours();
             boolean all = failure.usual().followed() == failure.usual().starts();
-            sentences.add("Over all " + failure.usual().followed() + " hours at which it may fail"
-                    + (all ? "" : " and that can be followed far enough") + ", half leave "
-                    + (middle.isPresent()
-                            ? duration(middle.getAsDouble()) + " or more"
-                            : "more than " + duration(failure.usual().limitHours()))
-                    + " until " + first + ".");
+            String among = "Over all " + failure.usual().followed() + " hours at which it may fail"
+                    + (all ? "" : " and that can be followed far enough") + ", ";
+            sentences.add(
+                    middle.isPresent() && middle.getAsDouble() == 0
+                            ? among + "the slurry stands at or below " + first + " already in half or more."
+                            : among + "half leave "
+                                    + (middle.isPresent()
+                                            ? duration(middle.getAsDouble()) + " or more"
+                                            : "more than "
+                                                    + duration(failure.usual().limitHours()))
+                                    + " until " + first + ".");
         }
     }
 
@@ -134,13 +145,22 @@ final class HoldWords {
     private String warmUp(HoldResult.WarmUp warmUp) {
         String how = warmUp.withSun() ? "With the sun" : "Without the solar circuit";
         String from = how + ", a fill of " + Words.celsius(warmUp.fillC()) + " at " + moment(warmUp.from());
-        HoldResult.WarmUpHeat heat = warmUp.heat();
-        String took = "the backup gives " + Words.kWh(heat.backupKWh()) + " (" + Words.kWh(heat.boughtKWh())
-                + " bought, which " + MoneySentences.ofHeat(asked.design(), heat.boughtKWh()) + ")"
-                + (warmUp.withSun() ? " and the sun " + Words.kWh(heat.solarKWh()) : "");
+        String took = gave(warmUp, warmUp.heat());
         return warmUp.hours().isPresent()
-                ? from + " is at the set-point after " + duration(warmUp.hours().getAsDouble()) + "; " + took + "."
+                ? from + " is at the set-point after " + duration(warmUp.hours().getAsDouble()) + took + "."
                 : from + " does not reach the set-point within "
-                        + duration(warmUp.course().hours()) + "; " + took + " in that time.";
+                        + duration(warmUp.course().hours()) + (took.isEmpty() ? "" : took + " in that time") + ".";
+    }
+
+    private String gave(HoldResult.WarmUp warmUp, HoldResult.WarmUpHeat heat) {
+        List<String> gave = new ArrayList<>();
+        if (asked.design().backup().isPresent()) {
+            gave.add("the backup gives " + Words.kWh(heat.backupKWh()) + " (" + Words.kWh(heat.boughtKWh())
+                    + " bought, which " + MoneySentences.ofHeat(asked.design(), heat.boughtKWh()) + ")");
+        }
+        if (warmUp.withSun()) {
+            gave.add("the sun" + (gave.isEmpty() ? " gives " : " ") + Words.kWh(heat.solarKWh()));
+        }
+        return gave.isEmpty() ? "" : "; " + Words.list(gave);
     }
 }
