@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.weather.WeatherFiles;
 import picocli.CommandLine;
 
@@ -53,7 +54,7 @@ class SweepCommandsTest {
 
     private static Path demonstration() throws IOException {
         Path file = folder.resolve("demonstration.yaml");
-        return Files.write(file, org.warmvat.cli.input.DesignDocument.demonstrationBytes());
+        return Files.write(file, DesignDocument.demonstrationBytes());
     }
 
     private Path vary(String name, String... more) throws IOException {
@@ -167,5 +168,17 @@ class SweepCommandsTest {
         assertTrue(err.toString().contains("--litres 1.0, expected 20 to 100000"), err::toString);
         assertEquals(0, run("check", file.toString()), err.toString());
         assertTrue(out.toString().contains("Starter design, 300 litres at 30 °C: no faults found."), out::toString);
+    }
+
+    @Test
+    void newAlsoSpeaksJsonAndAllThreeAreTheSameDesign() throws IOException {
+        Path yaml = folder.resolve("again.yaml");
+        Path json = folder.resolve("again.json");
+        assertEquals(0, run("new", yaml.toString(), "--litres", "300", "--quiet"), err.toString());
+        assertEquals("", out.toString());
+        assertEquals(0, run("new", json.toString(), "--litres", "300", "--json"), err.toString());
+        assertEquals(Files.readString(json), out.toString());
+        assertEquals(
+                DesignDocument.read(yaml).design(), DesignDocument.read(json).design());
     }
 }

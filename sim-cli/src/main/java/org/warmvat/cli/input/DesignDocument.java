@@ -1,6 +1,10 @@
 package org.warmvat.cli.input;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
@@ -96,6 +100,21 @@ public final class DesignDocument {
     /** The design. */
     public Design design() {
         return design;
+    }
+
+    /** The keys as written, as JSON that reads back as the same design; comments are lost. */
+    public String json() {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        try {
+            return new ObjectMapper()
+                            .writer(new DefaultPrettyPrinter()
+                                    .withObjectIndenter(indent)
+                                    .withArrayIndenter(indent))
+                            .writeValueAsString(written)
+                    + "\n";
+        } catch (JsonProcessingException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
     }
 
     /** The file's name, with the exchanged numbers where there are any. */

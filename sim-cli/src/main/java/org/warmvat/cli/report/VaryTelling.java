@@ -1,5 +1,6 @@
 package org.warmvat.cli.report;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -164,23 +165,35 @@ public final class VaryTelling {
     private static Map<String, Object> figures(Sweep sweep, List<Front> fronts, Optional<PaybackWords> payback) {
         Map<String, Object> figures = new LinkedHashMap<>();
         figures.put("axes", sweep.keys());
-        List<Object> runs = new ArrayList<>();
-        for (int run = 0; run < sweep.runs(); run++) {
-            Map<String, Object> figure = new LinkedHashMap<>();
-            for (int i = 0; i < sweep.keys().size(); i++) {
-                figure.put(sweep.keys().get(i), sweep.values().get(run)[i]);
+        // each is made when it is written, since there may be very many
+        List<Object> runs = new AbstractList<>() {
+            @Override
+            public Object get(int run) {
+                return figure(sweep, fronts, run);
             }
-            for (String output : shown(sweep)) {
-                double value = sweep.output(run, output);
-                figure.put(output, Double.isFinite(value) ? value : null);
+
+            @Override
+            public int size() {
+                return sweep.runs();
             }
-            for (Front front : fronts) {
-                figure.put("not_beaten", front.stands()[run]);
-            }
-            runs.add(figure);
-        }
+        };
         figures.put("runs", runs);
         payback.ifPresent(steps -> figures.put("payback", steps.figures()));
         return figures;
+    }
+
+    private static Map<String, Object> figure(Sweep sweep, List<Front> fronts, int run) {
+        Map<String, Object> figure = new LinkedHashMap<>();
+        for (int i = 0; i < sweep.keys().size(); i++) {
+            figure.put(sweep.keys().get(i), sweep.values().get(run)[i]);
+        }
+        for (String output : shown(sweep)) {
+            double value = sweep.output(run, output);
+            figure.put(output, Double.isFinite(value) ? value : null);
+        }
+        for (Front front : fronts) {
+            figure.put("not_beaten", front.stands()[run]);
+        }
+        return figure;
     }
 }
