@@ -44,6 +44,7 @@ import picocli.CommandLine.Spec;
 final class SizesCommand implements Callable<Integer> {
 
     private static final int HALVINGS = 5;
+    private static final int MOST_FAULTS = 20;
 
     @Spec
     private CommandSpec spec;
@@ -75,7 +76,7 @@ final class SizesCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         List<Double> volumes = litres.stream().distinct().sorted().toList();
         if (volumes.get(0) <= 0 || !Double.isFinite(volumes.get(volumes.size() - 1))) {
-            throw new ParameterException(spec.commandLine(), "--litres, expected volumes above 0");
+            throw new ParameterException(spec.commandLine(), "--litres " + litres + ", expected volumes above 0");
         }
         List<ScalingRule> rules = rules();
         ResultsFolder folder = study.folder(List.of(SizesTelling.CSV), SizesTelling.PICTURES);
@@ -87,7 +88,7 @@ final class SizesCommand implements Callable<Integer> {
                 needW(inputs.weather()),
                 new Runner(inputs.weather(), study.engine()),
                 inputs.design().design().control().setpointC());
-        volumes.forEach(volume -> scaling.at(volume, job.needW()));
+        job.check(volumes);
         try (Parallel parallel = study.parallel(common.quiet(), "sizes")) {
             List<SizesTelling.Size> sizes = parallel.map(volumes, job::run);
             List<Optional<Double>> found = parallel.map(
@@ -131,6 +132,21 @@ final class SizesCommand implements Callable<Integer> {
 
     /** Runs a size. */
     private record Job(Scaling scaling, ToDoubleFunction<Design> needW, Runner runner, double ownSetpointC) {
+
+        /** Refuses volumes at which a scaled number is not allowed, all of them at once. */
+        void check(List<Double> volumes) {
+            List<String> faults = new ArrayList<>();
+            for (double volume : volumes) {
+                try {
+                    scaling.at(volume, needW);
+                } catch (InputRefused refused) {
+                    faults.addAll(refused.faults());
+                }
+            }
+            if (!faults.isEmpty()) {
+                throw new InputRefused(faults.stream().limit(MOST_FAULTS).toList());
+            }
+        }
 
         SizesTelling.Size run(double litres) {
             DesignDocument scaled = scaling.at(litres, needW);

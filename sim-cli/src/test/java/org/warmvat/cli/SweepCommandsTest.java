@@ -2,6 +2,7 @@ package org.warmvat.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -156,6 +157,94 @@ class SweepCommandsTest {
         assertEquals(60, Double.parseDouble(half[header.indexOf("mixer.torque_nm")]), 0);
         assertEquals(10 * 450 / 903.2078879, Double.parseDouble(half[header.indexOf("feed.water.kg_per_day")]), 1e-8);
         assertTrue(out.toString().contains("Which size first pays its way?"), out::toString);
+    }
+
+    private static Path withoutGas() throws IOException {
+        return Files.writeString(folder.resolve("without-gas.yaml"), """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}
+                envelope: {insulation: pir_foam, insulation_mm: 90}
+                feed: {feedstocks: [{kg_per_day: 10}]}
+                control: {setpoint_c: 36}
+                """);
+    }
+
+    /** Sees what a sweep or a scaling of a design without heater and gas says, and which pictures it draws. */
+    private String odd(String command, Path results, String... more) throws IOException {
+        List<String> args = new ArrayList<>(List.of(
+                command, withoutGas().toString(), weather.toString(), "--replace", "--out", results.toString()));
+        args.addAll(List.of(more));
+        assertEquals(0, run(args.toArray(new String[0])), err.toString());
+        assertFalse(out.toString().contains("NaN"), out::toString);
+        return out.toString();
+    }
+
+    @Test
+    void onePointIsNeitherBestNorWorst() throws IOException {
+        String said = odd("vary", folder.resolve("point"), "--set", "envelope.insulation_mm=60");
+        assertTrue(
+                said.contains("1 design was run through the whole weather file: envelope.insulation_mm at 60."), said);
+        assertTrue(said.contains("The net energy is -8.53 kWh."), said);
+        assertTrue(said.contains("The tank is 504 hours below its floor."), said);
+        assertFalse(said.contains("Each run is"), said);
+        assertFalse(said.contains("highest") || said.contains("lowest"), said);
+    }
+
+    @Test
+    void anOutputThatMeansNothingIsNeitherDrawnNorMarked() throws IOException {
+        Path results = folder.resolve("nothing");
+        String said = odd(
+                "vary",
+                results,
+                "--set",
+                "envelope.insulation_mm=60,60,90",
+                "--show",
+                "gas_energy_kwh",
+                "--pareto",
+                "backup_bought_kwh,outlay");
+        assertTrue(said.contains("No picture is drawn of gas_energy_kwh, which means nothing for these designs"), said);
+        assertTrue(said.contains("None is marked: backup_bought_kwh or outlay means nothing for these designs."), said);
+        assertTrue(said.contains("is -8.53 kWh in every run, to three figures."), said);
+        assertTrue(said.contains("Each run is 504 hours below its floor."), said);
+        assertEquals(Set.of("report.html", "summary.json", "vary.csv", "pareto.csv"), names(results));
+    }
+
+    @Test
+    void equalPointsStandTogether() throws IOException {
+        String said = odd(
+                "vary",
+                folder.resolve("equal"),
+                "--set",
+                "envelope.insulation_mm=60,60,90",
+                "--pareto",
+                "outlay,envelope_loss_wall_kwh");
+        // the two of 60 mm, equal in both; the third costs more and, kept warmer, loses more
+        assertTrue(said.contains("2 of 3 are not beaten by any other in both outlay"), said);
+        assertEquals(2, run("vary", "--pareto", "outlay,outlay", "--out", folder + "/none"));
+        assertTrue(err.toString().contains("--pareto outlay,outlay, expected two different outputs"), err::toString);
+    }
+
+    @Test
+    void aSizeWithoutGasEatsNoneAndIsFedNothing() throws IOException {
+        String said = odd("sizes", folder.resolve("no-gas"), "--litres", "900,300,900");
+        assertTrue(said.contains("None of these sizes has a positive net energy over the run."), said);
+        assertTrue(said.contains("there is no gas to eat"), said);
+        assertFalse(said.contains("The need of heat is"), said);
+        assertEquals(3, Files.readAllLines(folder.resolve("no-gas/sizes.csv")).size());
+    }
+
+    @Test
+    void sizesThatNoTankCanHaveAreRefusedTogetherAndBriefly() {
+        assertEquals(3, run("sizes", "--litres", "1,300,2000000000", "--out", folder + "/none"));
+        List<String> faults = err.toString().lines().toList();
+        assertEquals(
+                "built-in demonstration at 1 litres: tank.inner_diameter_m 0.10345165101603397, expected a number, 0.2 to"
+                        + " 20 m",
+                faults.get(0));
+        assertTrue(
+                faults.get(faults.size() - 1).startsWith("built-in demonstration at 2000000000 litres: "),
+                faults.toString());
+        assertEquals(2, run("sizes", "--litres", "-5,100", "--out", folder + "/none"));
+        assertTrue(err.toString().contains("--litres [-5.0, 100.0], expected volumes above 0"), err::toString);
     }
 
     @Test

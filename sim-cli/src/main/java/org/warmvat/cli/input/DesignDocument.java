@@ -166,17 +166,22 @@ public final class DesignDocument {
      * @throws InputRefused when there is no such number, or the design is not allowed with them
      */
     public DesignDocument with(Map<String, Double> numbers) {
-        ObjectNode changed = written.deepCopy();
         StringBuilder changedName = new StringBuilder(name);
         numbers.forEach((path, value) -> {
-            new NumberKey(name, path).set(changed, filled, value);
             changedName
                     .append(changedName.length() == name.length() ? " with " : ", ")
                     .append(path)
                     .append('=')
                     .append(Faults.number(value));
         });
-        return bind(changedName.toString(), changed, new Faults(changedName.toString(), Map.of()));
+        return with(numbers, changedName.toString());
+    }
+
+    /** The same under a name for messages. */
+    DesignDocument with(Map<String, Double> numbers, String changedName) {
+        ObjectNode changed = written.deepCopy();
+        numbers.forEach((path, value) -> new NumberKey(name, path).set(changed, filled, value));
+        return bind(changedName, changed, new Faults(changedName, Map.of()));
     }
 
     private static DesignDocument bind(String name, ObjectNode tree, Faults faults) {

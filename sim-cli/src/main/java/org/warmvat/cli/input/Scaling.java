@@ -1,5 +1,6 @@
 package org.warmvat.cli.input;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -79,14 +80,16 @@ public final class Scaling {
             }
         }
         // size and feed first: the need follows from them
-        DesignDocument sized = base.with(numbers);
+        String name = base.name() + " at "
+                + BigDecimal.valueOf(litres).stripTrailingZeros().toPlainString() + " litres";
+        DesignDocument sized = base.with(numbers, name);
         double needs = needW.applyAsDouble(sized.design()) / needW.applyAsDouble(base.design());
         for (ScalingRule rule : rules.values()) {
             if (rule.power().isEmpty()) {
                 numbers.put(rule.key(), base.number(rule.key()) * needs);
             }
         }
-        return base.with(numbers);
+        return base.with(numbers, name);
     }
 
     /** The scaled numbers of a design, in the order of the rules. */

@@ -64,9 +64,8 @@ final class BackupWords {
         for (int i = 0; i < files.size(); i++) {
             BackupResult.Point file = files.get(i);
             sentences.add((files.size() == 1 ? "A" : "In " + asked.fileName(i) + " a") + " heater of " + watts(chosenW)
-                    + " buys "
-                    + Words.kWh(file.boughtKWh()) + " over the weather file, which "
-                    + MoneySentences.ofHeat(asked.design(), file.boughtKWh())
+                    + " "
+                    + MoneySentences.buys(asked.design(), file.boughtKWh()) + ", over the weather file"
                     + (files.size() == 1
                             ? ""
                             : "; hours short " + Words.hours(file.shortHours()) + ", with "
@@ -148,13 +147,16 @@ final class BackupWords {
                 : "Even with a heater without limit";
         String fill = with + ", a cold fill of " + Words.celsius(slowest.fillC()) + " on "
                 + Words.day(slowest.from().toLocalDate(), asked.withYear());
-        return List.of(
+        List<String> sentences = new ArrayList<>();
+        sentences.add(
                 slowest.hours().isPresent()
                         ? fill + " is at the set-point after "
                                 + HoldWords.duration(slowest.hours().getAsDouble()) + "; the backup gives "
                                 + Words.kWh(slowest.heat().backupKWh()) + " for it."
                         : fill + " is not at the set-point after "
                                 + HoldWords.duration(slowest.course().hours()) + ".");
+        sentences.addAll(MoneySentences.coldGas(asked.design()));
+        return sentences;
     }
 
     private List<String> decides() {

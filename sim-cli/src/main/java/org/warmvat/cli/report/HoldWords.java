@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.warmvat.study.HoldResult;
 import org.warmvat.study.HoldStudy;
 import org.warmvat.weather.Weather;
@@ -37,7 +38,10 @@ final class HoldWords {
         answer.add(new Paragraph("How long may a repair take?", List.of(harmless(), constant())));
         answer.add(new Paragraph(
                 "How long does the warm-up take?",
-                result.warmUps().stream().map(this::warmUp).toList()));
+                Stream.concat(
+                                result.warmUps().stream().map(this::warmUp),
+                                MoneySentences.coldGas(asked.design()).stream())
+                        .toList()));
         return answer;
     }
 
@@ -155,8 +159,8 @@ final class HoldWords {
     private String gave(HoldResult.WarmUp warmUp, HoldResult.WarmUpHeat heat) {
         List<String> gave = new ArrayList<>();
         if (asked.design().backup().isPresent()) {
-            gave.add("the backup gives " + Words.kWh(heat.backupKWh()) + " (" + Words.kWh(heat.boughtKWh())
-                    + " bought, which " + MoneySentences.ofHeat(asked.design(), heat.boughtKWh()) + ")");
+            gave.add("the backup gives " + Words.kWh(heat.backupKWh()) + " (for that it "
+                    + MoneySentences.buys(asked.design(), heat.boughtKWh()) + ")");
         }
         if (warmUp.withSun()) {
             gave.add("the sun" + (gave.isEmpty() ? " gives " : " ") + Words.kWh(heat.solarKWh()));

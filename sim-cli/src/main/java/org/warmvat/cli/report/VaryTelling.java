@@ -120,9 +120,13 @@ public final class VaryTelling {
     }
 
     private static String front(Front front) {
-        return front.order().length + " of " + front.stands().length + " are not beaten by any other in both "
+        if (front.order().length == 0) {
+            return "None is marked: " + front.first() + " or " + front.second() + " means nothing for these designs.";
+        }
+        return front.order().length + " of " + front.stands().length
+                + (front.order().length == 1 ? " is" : " are") + " not beaten by any other in both "
                 + front.first() + " (" + sense(front.first()) + ") and " + front.second() + " ("
-                + sense(front.second()) + "); they are marked, and stand in " + PARETO_CSV + ".";
+                + sense(front.second()) + "); marked, and in " + PARETO_CSV + ".";
     }
 
     private static String sense(String output) {
