@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -42,7 +41,7 @@ final class Rendering {
         }
     }
 
-    private static byte[] png(Drawing drawing) throws IOException {
+    private static byte[] png(Drawing drawing) {
         BufferedImage image = new BufferedImage(
                 (int) (WIDTH_PX * PNG_SCALE), (int) (drawing.heightPx() * PNG_SCALE), BufferedImage.TYPE_INT_RGB);
         Graphics2D g2 = image.createGraphics();
@@ -52,10 +51,7 @@ final class Rendering {
         g2.scale(PNG_SCALE, PNG_SCALE);
         draw(drawing, g2);
         g2.dispose();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.setUseCache(false);
-        ImageIO.write(image, "png", bytes);
-        return bytes.toByteArray();
+        return Png.of(image);
     }
 
     private static byte[] svg(Drawing drawing) throws IOException, ParserConfigurationException {
