@@ -43,7 +43,9 @@ import picocli.CommandLine.Spec;
         })
 final class SizesCommand implements Callable<Integer> {
 
-    private static final int HALVINGS = 5;
+    /** The change is sought until the sizes on both sides of it are as near as this. */
+    private static final double NEAR = 1.005;
+
     private static final int MOST_FAULTS = 20;
 
     @Spec
@@ -176,7 +178,7 @@ final class SizesCommand implements Callable<Integer> {
         private double between(double small, double large, ToDoubleFunction<SizesTelling.Size> value) {
             double below = small;
             double above = large;
-            for (int i = 0; i < HALVINGS; i++) {
+            while (above / below > NEAR) {
                 double middle = Math.sqrt(below * above);
                 if (value.applyAsDouble(run(middle)) > 0) {
                     above = middle;

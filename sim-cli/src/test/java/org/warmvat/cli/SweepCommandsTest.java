@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -230,6 +232,25 @@ class SweepCommandsTest {
         assertTrue(said.contains("there is no gas to eat"), said);
         assertFalse(said.contains("The need of heat is"), said);
         assertEquals(3, Files.readAllLines(folder.resolve("no-gas/sizes.csv")).size());
+    }
+
+    /** The size found between two is run again, and 1 % to either side: the net energy changes its sign there, over a whole year. */
+    @Test
+    void theSizeThatFirstPaysItsWayIsWhereItIsSaidToBe() throws IOException {
+        Path results = folder.resolve("sought");
+        assertEquals(0, run("sizes", "--litres", "100,300", "--out", results.toString()), err.toString());
+        JsonNode summary = new ObjectMapper().readTree(Files.readString(results.resolve("summary.json")));
+        double found = summary.path("net_changes_sign_at_l").asDouble();
+        assertTrue(found > 100 && found < 300, "between the two: " + found);
+        Path again = folder.resolve("again");
+        String litres = 0.99 * found + "," + found + "," + 1.01 * found;
+        assertEquals(0, run("sizes", "--litres", litres, "--out", again.toString()), err.toString());
+        List<Double> net = new ArrayList<>();
+        new ObjectMapper()
+                .readTree(Files.readString(again.resolve("summary.json")))
+                .path("sizes")
+                .forEach(size -> net.add(size.path("net_energy_kwh").asDouble()));
+        assertTrue(net.get(0) <= 0 && net.get(1) > 0 && net.get(2) > 0, net.toString());
     }
 
     @Test

@@ -194,6 +194,25 @@ class BackupStudyTest {
         }
     }
 
+    /** However large the heater, its water stands at the flow limit and the coil passes what it passes (equations 5.2 and 5.4). */
+    @Test
+    void anEndlessHeaterGivesWhatTheCoilPasses() throws StudyRefused {
+        Weather weather = StudyTank.april(30, 10, 0);
+        Design design =
+                Variations.withBackupPower(StudyTank.design(Optional.empty(), StudyTank.coil(500, 45, 0.02)), 1e6);
+        TankRun run = new Runner(weather, new FastEngine()).start(design, 0, 20);
+        run.over(new Hours(0, weather.hours()), new Tally(run));
+        double exchanged = 1 - Math.exp(-0.02 * 100 / (0.05 * 4186));
+        double passesWPerK = exchanged * 0.05 * 4186 / (1 - exchanged / 2);
+        double lossWPerK = Conductances.of(design, 3, 10).totalWPerK();
+        double steadyC = (passesWPerK * 45 + lossWPerK * StudyTank.ROOM_C) / (passesWPerK + lossWPerK);
+        double timeH = design.contentsHeatCapacityJPerK() / (passesWPerK + lossWPerK) / 3600;
+        double expectedC = steadyC + (20 - steadyC) * Math.exp(-weather.hours() / timeH);
+        assertTrue(expectedC < 35.5, "the thermostat never cuts in: " + expectedC);
+        // the water first warms up, and its throttle of 5 K over a million watts stands a hair below the limit
+        assertEquals(expectedC, run.slurryC(), 0.01);
+    }
+
     @Test
     void takesAnElementWhereThereIsNoBackup() throws StudyRefused {
         BackupResult without = backup(Optional.empty(), 7, 1);
