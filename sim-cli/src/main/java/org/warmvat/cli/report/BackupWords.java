@@ -147,6 +147,9 @@ final class BackupWords {
                 : "Even with a heater without limit";
         String fill = with + ", a cold fill of " + Words.celsius(slowest.fillC()) + " on "
                 + Words.day(slowest.from().toLocalDate(), asked.withYear());
+        if (slowest.hours().isPresent() && slowest.hours().getAsDouble() == 0) {
+            return List.of("A fill of " + Words.celsius(slowest.fillC()) + " is at the set-point already.");
+        }
         List<String> sentences = new ArrayList<>();
         sentences.add(
                 slowest.hours().isPresent()

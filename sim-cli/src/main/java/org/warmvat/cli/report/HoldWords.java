@@ -150,6 +150,9 @@ final class HoldWords {
         String how = warmUp.withSun() ? "With the sun" : "Without the solar circuit";
         String from = how + ", a fill of " + Words.celsius(warmUp.fillC()) + " at " + moment(warmUp.from());
         String took = gave(warmUp, warmUp.heat());
+        if (warmUp.hours().isPresent() && warmUp.hours().getAsDouble() == 0) {
+            return from + " is at the set-point already.";
+        }
         return warmUp.hours().isPresent()
                 ? from + " is at the set-point after " + duration(warmUp.hours().getAsDouble()) + took + "."
                 : from + " does not reach the set-point within "
