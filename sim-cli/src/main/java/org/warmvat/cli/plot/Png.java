@@ -1,6 +1,7 @@
 package org.warmvat.cli.plot;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -23,7 +24,7 @@ final class Png {
 
     private Png() {}
 
-    /** The bytes of the file. */
+    /** The bytes of the file of an image of {@link BufferedImage#TYPE_INT_RGB}. */
     static byte[] of(BufferedImage image) {
         byte[] header = ByteBuffer.allocate(HEADER_BYTES)
                 .putInt(image.getWidth())
@@ -43,23 +44,21 @@ final class Png {
     /** Each row is led by a byte 0: no filter. */
     private static byte[] rows(BufferedImage image) {
         int width = image.getWidth();
-        byte[] rows = new byte[image.getHeight() * (1 + 3 * width)];
-        int[] row = new int[width];
+        int[] colours = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        byte[] rows = new byte[image.getHeight() + 3 * colours.length];
         int to = 0;
-        for (int y = 0; y < image.getHeight(); y++) {
-            image.getRGB(0, y, width, 1, row, 0, width);
-            to++;
-            for (int colour : row) {
-                rows[to++] = (byte) (colour >> 16);
-                rows[to++] = (byte) (colour >> 8);
-                rows[to++] = (byte) colour;
-            }
+        for (int i = 0; i < colours.length; i++) {
+            to += i % width == 0 ? 1 : 0;
+            rows[to++] = (byte) (colours[i] >> 16);
+            rows[to++] = (byte) (colours[i] >> 8);
+            rows[to++] = (byte) colours[i];
         }
         return rows;
     }
 
+    /** The quickest way makes the pictures a fifth larger than the tightest, in less than half the time. */
     private static byte[] deflated(byte[] bytes) {
-        Deflater deflater = new Deflater();
+        Deflater deflater = new Deflater(Deflater.BEST_SPEED);
         deflater.setInput(bytes);
         deflater.finish();
         ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -2,6 +2,7 @@ package org.warmvat.cli.plot;
 
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
@@ -62,6 +63,7 @@ final class Rendering {
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setPrecision(1);
         context.setComment("Warmvat");
+        context.setGraphicContextDefaults(defaults());
         SVGGraphics2D g2 = new SVGGraphics2D(context, false);
         g2.setSVGCanvasSize(new Dimension(WIDTH_PX, drawing.heightPx()));
         draw(drawing, g2);
@@ -72,6 +74,13 @@ final class Rendering {
             g2.stream(root, out, true, false);
         }
         return bytes.toByteArray();
+    }
+
+    /** The font that text has unless it says otherwise; the library's own misspells its name, and Java then opens every font there is. */
+    private static SVGGeneratorContext.GraphicContextDefaults defaults() {
+        SVGGeneratorContext.GraphicContextDefaults defaults = new SVGGeneratorContext.GraphicContextDefaults();
+        defaults.setFont(new Font(Font.DIALOG, Font.PLAIN, 12));
+        return defaults;
     }
 
     private static void draw(Drawing drawing, Graphics2D g2) {
