@@ -72,7 +72,7 @@ public final class PaybackStudy {
      * Runs the design-years it takes.
      *
      * @param design the design
-     * @param year its own run through the runner's weather, at least {@link #YEAR_H} long
+     * @param year its own run through the runner's weather, whose saving is scaled to a year; it should last {@link #YEAR_H} or more
      * @param runner weather and engine
      * @param parallel the threads
      * @throws StudyRefused when design and weather do not go together
