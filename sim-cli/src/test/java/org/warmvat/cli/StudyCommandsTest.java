@@ -107,7 +107,7 @@ class StudyCommandsTest {
                 said);
         assertTrue(said.contains("the slurry stands at or below 34.0 °C already in half or more."), said);
         assertTrue(
-                said.contains("Without the solar circuit, a fill of 10.0 °C at 00:00 on 14 January does not reach"),
+                said.contains("Without the solar circuit, a fill of 10.0 °C at 00:00 on 20 January does not reach"),
                 said);
         assertFalse(said.contains("backup gives"), said);
         assertTrue(said.contains("February"), said);

@@ -14,8 +14,23 @@ class DecimalTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "0", "-0", "+7", "7.", ".5", "-.5", "12.5", "-0.0", "1e-3", "2.5E+02", "999999999999999", "0.00000000000001",
-                "9007199254740993", "3.141592653589793238", "1e22", "4.35", "0.1"
+                "0",
+                "-0",
+                "+7",
+                "7.",
+                ".5",
+                "-.5",
+                "12.5",
+                "-0.0",
+                "1e-3",
+                "2.5E+02",
+                "999999999999999",
+                "0.00000000000001",
+                "9007199254740993",
+                "3.141592653589793238",
+                "1e22",
+                "4.35",
+                "0.1"
             })
     void readsAsJavaDoes(String text) {
         assertTrue(Decimal.isNumber(text), text);
@@ -27,7 +42,8 @@ class DecimalTest {
         Random random = new Random(4);
         for (int i = 0; i < 20_000; i++) {
             int decimals = random.nextInt(14);
-            String digits = Long.toString(Math.floorMod(random.nextLong(), (long) Math.pow(10, 1 + random.nextInt(15))));
+            String digits =
+                    Long.toString(Math.floorMod(random.nextLong(), (long) Math.pow(10, 1 + random.nextInt(15))));
             int whole = Math.max(0, digits.length() - decimals);
             same((random.nextBoolean() ? "-" : "") + digits.substring(0, whole) + "." + digits.substring(whole) + "0");
         }
@@ -39,7 +55,9 @@ class DecimalTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "-", ".", "+.", "1,5", "NaN", "Infinity", "0x1p3", "1f", "1d", "1e", "e5", "1 2", "--1", "１"})
+    @ValueSource(
+            strings = {"", "-", ".", "+.", "1,5", "NaN", "Infinity", "0x1p3", "1f", "1d", "1e", "e5", "1 2", "--1", "１"
+            })
     void takesNothingElse(String text) {
         assertFalse(Decimal.isNumber(text), text);
     }
