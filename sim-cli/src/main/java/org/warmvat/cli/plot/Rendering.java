@@ -56,7 +56,7 @@ final class Rendering {
     }
 
     private static byte[] svg(Drawing drawing) throws IOException, ParserConfigurationException {
-        Document document = DocumentBuilderFactory.newInstance()
+        Document document = DocumentBuilderFactory.newDefaultInstance()
                 .newDocumentBuilder()
                 .getDOMImplementation()
                 .createDocument("http://www.w3.org/2000/svg", "svg", null);
