@@ -2,7 +2,6 @@ package org.warmvat.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -14,7 +13,6 @@ import org.warmvat.study.BackupResult;
 import org.warmvat.study.BackupStudy;
 import org.warmvat.study.Parallel;
 import org.warmvat.study.StudyRefused;
-import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -96,16 +94,12 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         BackupStudy.Question question = question();
         ResultsFolder folder = study.folder(BackupReport.TABLES, BackupReport.PICTURES);
-        Inputs inputs = Inputs.read(designFile, weatherFiles.stream().findFirst(), layoutFile);
-        List<Weather> weathers = new ArrayList<>(List.of(inputs.weather()));
-        weatherFiles.stream()
-                .skip(1)
-                .forEach(file -> weathers.add(Inputs.weather(Optional.of(file), layoutFile, inputs.files())));
+        Inputs inputs = Inputs.read(designFile, weatherFiles, layoutFile, design -> {});
         BackupResult result;
         try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
-            result = BackupStudy.run(inputs.design().design(), weathers, study.engine(), question, parallel);
+            result = BackupStudy.run(inputs.design().design(), inputs.weathers(), study.engine(), question, parallel);
         }
-        Asked asked = inputs.asked(study.engine().name(), weathers);
+        Asked asked = inputs.asked(study.engine().name());
         study.tell(
                 BackupReport.of(result, asked, question, study.pictures(() -> BackupReport.pictures(result, asked))),
                 inputs,

@@ -10,7 +10,7 @@ public enum ExitCode {
     WRONG_USE(2),
     /** A design or weather file was refused; the messages say where and why. */
     INPUT_REFUSED(3),
-    /** The inputs were good but the run could not be completed or its results not written. */
+    /** The inputs were good but the run could not be completed, its results not written, or it was stopped (Ctrl-C). */
     RUN_NOT_COMPLETED(4);
 
     private final int number;

@@ -2,6 +2,7 @@ package org.warmvat.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.channels.ClosedByInterruptException;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.warmvat.cli.input.InputRefused;
@@ -33,6 +34,9 @@ final class Failures {
         if (failure instanceof EngineFailure || failure instanceof CancellationException) {
             String fact = "The run could not be completed: " + failure.getMessage();
             return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
+        }
+        if (failure instanceof ClosedByInterruptException) {
+            return told(line, List.of("The run could not be completed: stopped"), ExitCode.RUN_NOT_COMPLETED);
         }
         if (failure instanceof IOException unwritten) {
             String fact = "The results could not be written: " + reason(unwritten);

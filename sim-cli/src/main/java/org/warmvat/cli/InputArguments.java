@@ -3,6 +3,7 @@ package org.warmvat.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.warmvat.cli.input.DesignDocument;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,7 +34,17 @@ final class InputArguments {
      * @throws org.warmvat.cli.input.InputRefused with the faults of all files
      */
     Inputs read() {
-        return Inputs.read(designFile, weatherFile, layoutFile);
+        return read(design -> {});
+    }
+
+    /**
+     * Reads both.
+     *
+     * @param check what else is asked of the design
+     * @throws org.warmvat.cli.input.InputRefused with the faults of all files and of the check
+     */
+    Inputs read(Consumer<DesignDocument> check) {
+        return Inputs.read(designFile, weatherFile.stream().toList(), layoutFile, check);
     }
 
     /**

@@ -1,17 +1,21 @@
 package org.warmvat.cli;
 
 import java.io.IOException;
+import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.cli.input.InputRefused;
 import org.warmvat.cli.input.LayoutDocument;
 import org.warmvat.cli.report.Asked;
 import org.warmvat.cli.report.InputFile;
+import org.warmvat.weather.Layout;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherFiles;
 import org.warmvat.weather.WeatherRefused;
@@ -20,11 +24,11 @@ import org.warmvat.weather.WeatherRefused;
  * Design and weather of a command, each from its file or from the built-in demonstration.
  *
  * @param design the design
- * @param weather the weather
+ * @param weathers the weather, of several files where a command takes several
  * @param files what they were read from, hashed
  * @param invented one sentence for each that is the built-in demonstration
  */
-record Inputs(DesignDocument design, Weather weather, List<InputFile> files, List<String> invented) {
+record Inputs(DesignDocument design, List<Weather> weathers, List<InputFile> files, List<String> invented) {
 
     private static final String DEMONSTRATION = "built-in demonstration";
     private static final long MOST_BYTES = 256L << 20;
@@ -33,35 +37,53 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
             "No weather was given: this is the built-in demonstration, an invented year.";
 
     /**
-     * Reads both, the weather by a layout file where one is given.
+     * Reads all.
      *
+     * @param designFile the design, absent for the demonstration
+     * @param weatherFiles the weather, none for the demonstration
+     * @param layoutFile how every weather file is laid out
+     * @param check what else is asked of the design; throws {@link InputRefused}
      * @throws InputRefused with the faults of all files
      */
-    static Inputs read(Optional<Path> designFile, Optional<Path> weatherFile, Optional<Path> layoutFile) {
+    static Inputs read(
+            Optional<Path> designFile,
+            List<Path> weatherFiles,
+            Optional<Path> layoutFile,
+            Consumer<DesignDocument> check) {
         List<String> faults = new ArrayList<>();
         List<InputFile> files = new ArrayList<>();
         Optional<DesignDocument> design = tried(() -> design(designFile, files), faults);
-        Optional<Weather> weather = tried(() -> weather(weatherFile, layoutFile, files), faults);
-        if (!faults.isEmpty()) {
-            throw new InputRefused(faults);
-        }
+        design.ifPresent(read -> tried(() -> checked(read, check), faults));
+        List<Weather> weathers = weathers(weatherFiles, layoutFile, files, faults);
+        refuseIfAny(faults);
         List<String> invented = new ArrayList<>();
         if (designFile.isEmpty()) {
             invented.add(INVENTED_DESIGN);
         }
-        if (weatherFile.isEmpty()) {
+        if (weatherFiles.isEmpty()) {
             invented.add(INVENTED_WEATHER);
         }
-        return new Inputs(design.orElseThrow(), weather.orElseThrow(), files, invented);
+        return new Inputs(design.orElseThrow(), weathers, files, invented);
+    }
+
+    private static DesignDocument checked(DesignDocument design, Consumer<DesignDocument> check) {
+        check.accept(design);
+        return design;
+    }
+
+    private static void refuseIfAny(List<String> faults) {
+        if (!faults.isEmpty()) {
+            throw new InputRefused(faults);
+        }
+    }
+
+    /** The weather, the first where there are several. */
+    Weather weather() {
+        return weathers.get(0);
     }
 
     /** What a study is asked about. */
     Asked asked(String engine) {
-        return asked(engine, List.of(weather));
-    }
-
-    /** The same over several weather files. */
-    Asked asked(String engine, List<Weather> weathers) {
         List<String> assumed = new ArrayList<>(invented);
         assumed.addAll(design.assumed());
         weathers.forEach(one -> assumed.addAll(one.assumptions()));
@@ -82,19 +104,45 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
 
     /** Reads weather, by a layout file where one is given. */
     static Weather weather(Optional<Path> file, Optional<Path> layoutFile, List<InputFile> files) {
-        if (layoutFile.isPresent() && file.isEmpty()) {
-            throw new InputRefused(
-                    List.of(layoutFile.get() + ": a layout was given but no weather file, expected both"));
+        List<String> faults = new ArrayList<>();
+        List<Weather> weathers = weathers(file.stream().toList(), layoutFile, files, faults);
+        refuseIfAny(faults);
+        return weathers.get(0);
+    }
+
+    private static List<Weather> weathers(
+            List<Path> weatherFiles, Optional<Path> layoutFile, List<InputFile> files, List<String> faults) {
+        if (layoutFile.isPresent() && weatherFiles.isEmpty()) {
+            faults.add(layoutFile.get() + ": a layout was given but no weather file, expected both");
+            return List.of();
         }
+        Optional<Layout> layout = layoutFile.flatMap(file -> tried(() -> LayoutDocument.read(file), faults));
+        List<Optional<Path>> all = weatherFiles.isEmpty()
+                ? List.of(Optional.empty())
+                : weatherFiles.stream().map(Optional::of).toList();
+        List<Weather> weathers = new ArrayList<>();
+        for (Optional<Path> file : all) {
+            // without its layout a file cannot be read, but it can be missing
+            boolean unreadable = layoutFile.isPresent() && layout.isEmpty();
+            tried(() -> hashed(file, files), faults)
+                    .filter(bytes -> !unreadable)
+                    .flatMap(bytes -> tried(() -> weather(file, bytes, layout), faults))
+                    .ifPresent(weathers::add);
+        }
+        layout.ifPresent(unused -> files.add(InputFile.of("layout", name(layoutFile), bytes(layoutFile.get()))));
+        return weathers;
+    }
+
+    private static byte[] hashed(Optional<Path> file, List<InputFile> files) {
         byte[] bytes = file.map(Inputs::bytes).orElseGet(WeatherFiles::demonstrationBytes);
         files.add(InputFile.of("weather", name(file), bytes));
+        return bytes;
+    }
+
+    private static Weather weather(Optional<Path> file, byte[] bytes, Optional<Layout> layout) {
         String shown = file.map(Path::toString).orElse(DEMONSTRATION);
         try {
-            if (layoutFile.isEmpty()) {
-                return WeatherFiles.read(shown, bytes);
-            }
-            files.add(InputFile.of("layout", name(layoutFile), bytes(layoutFile.get())));
-            return WeatherFiles.read(shown, bytes, LayoutDocument.read(layoutFile.get()));
+            return layout.isPresent() ? WeatherFiles.read(shown, bytes, layout.get()) : WeatherFiles.read(shown, bytes);
         } catch (WeatherRefused refused) {
             throw new InputRefused(refused.faults());
         }
@@ -128,6 +176,10 @@ record Inputs(DesignDocument design, Weather weather, List<InputFile> files, Lis
             return Files.readAllBytes(file);
         } catch (NoSuchFileException missing) {
             throw new InputRefused(List.of(file + ": no such file"));
+        } catch (ClosedByInterruptException stopped) {
+            CancellationException cancelled = new CancellationException("stopped");
+            cancelled.initCause(stopped);
+            throw cancelled;
         } catch (IOException unreadable) {
             throw new InputRefused(List.of(file + ": cannot be read (" + unreadable.getMessage() + ")"));
         }

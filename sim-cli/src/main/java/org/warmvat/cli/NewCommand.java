@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,7 +43,11 @@ final class NewCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE", description = "Where to write it, a YAML file.")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "Where to write it: YAML with comments, or JSON without them where the name ends in .json.")
     private Optional<Path> file = Optional.empty();
 
     @Option(names = "--litres", paramLabel = "N", defaultValue = "900", description = "Slurry, l (${DEFAULT-VALUE}).")
@@ -58,6 +63,9 @@ final class NewCommand implements Callable<Integer> {
     @Option(names = "--weather", paramLabel = "WEATHER", description = "Weather file of the place.")
     private Optional<Path> weatherFile = Optional.empty();
 
+    @Option(names = "--json", description = "Print the design as JSON, which has no comments.")
+    private boolean json;
+
     @Option(names = "--replace", description = "Replace a file that stands there already.")
     private boolean replace;
 
@@ -65,21 +73,38 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         within("--litres", litres, LEAST_LITRES, MOST_LITRES);
         within("--setpoint", setpointC, LEAST_C, MOST_C);
+        file.ifPresent(this::refuseIfTaken);
         Weather weather = Inputs.weather(weatherFile, new ArrayList<>());
         String text = StarterDesign.text(litres, setpointC, weather);
-        PrintWriter to = spec.commandLine().getOut();
-        if (file.isEmpty()) {
-            to.print(text);
-            to.flush();
-            return ExitCode.DONE.number();
+        if (file.isPresent()) {
+            write(file.get(), isJson(file.get()) ? asJson(text) : text);
         }
-        write(file.get(), text);
-        if (!common.quiet()) {
-            to.println("A starter design stands in " + file.get() + "; its comments say by which rules.");
-            to.println("Look at it with: warmvat check " + file.get());
-            to.flush();
-        }
+        answer(text);
         return ExitCode.DONE.number();
+    }
+
+    private static boolean isJson(Path target) {
+        return target.toString().endsWith(".json");
+    }
+
+    private static String asJson(String text) {
+        return DesignDocument.parse("starter design", text).json();
+    }
+
+    private void answer(String text) {
+        PrintWriter to = spec.commandLine().getOut();
+        if (json) {
+            to.print(asJson(text));
+        } else if (file.isEmpty()) {
+            to.print(text);
+        } else if (!common.quiet()) {
+            to.println("A starter design stands in " + file.get()
+                    + (isJson(file.get())
+                            ? "; the rules it follows stand in the comments of a YAML one."
+                            : "; its comments say by which rules."));
+            to.println("Look at it with: warmvat check " + file.get());
+        }
+        to.flush();
     }
 
     private void within(String option, double value, double least, double most) {
@@ -90,8 +115,7 @@ final class NewCommand implements Callable<Integer> {
         }
     }
 
-    /** Whole or not at all. */
-    private void write(Path target, String text) throws IOException {
+    private void refuseIfTaken(Path target) {
         if (Files.isDirectory(target) || (!replace && Files.exists(target))) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -100,6 +124,10 @@ final class NewCommand implements Callable<Integer> {
                                     ? ": is a folder, expected a file"
                                     : ": stands there already, expected --replace or another name"));
         }
+    }
+
+    /** Whole or not at all. */
+    private void write(Path target, String text) throws IOException {
         Path unfinished = target.resolveSibling("." + target.getFileName() + ".unfinished");
         try {
             Files.writeString(unfinished, text, StandardCharsets.UTF_8);

@@ -43,7 +43,10 @@ import picocli.CommandLine.Spec;
         })
 final class SizesCommand implements Callable<Integer> {
 
-    private static final int HALVINGS = 5;
+    /** The change is sought until the sizes on both sides of it are as near as this. */
+    private static final double NEAR = 1.005;
+
+    private static final int MOST_FAULTS = 20;
 
     @Spec
     private CommandSpec spec;
@@ -75,11 +78,11 @@ final class SizesCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         List<Double> volumes = litres.stream().distinct().sorted().toList();
         if (volumes.get(0) <= 0 || !Double.isFinite(volumes.get(volumes.size() - 1))) {
-            throw new ParameterException(spec.commandLine(), "--litres, expected volumes above 0");
+            throw new ParameterException(spec.commandLine(), "--litres " + litres + ", expected volumes above 0");
         }
         List<ScalingRule> rules = rules();
         ResultsFolder folder = study.folder(List.of(SizesTelling.CSV), SizesTelling.PICTURES);
-        Inputs inputs = arguments.read();
+        Inputs inputs = arguments.read(design -> Scaling.check(design, rules));
         StudyRefused.check(inputs.design().design(), inputs.weather());
         Scaling scaling = new Scaling(inputs.design(), rules);
         Job job = new Job(
@@ -87,7 +90,7 @@ final class SizesCommand implements Callable<Integer> {
                 needW(inputs.weather()),
                 new Runner(inputs.weather(), study.engine()),
                 inputs.design().design().control().setpointC());
-        volumes.forEach(volume -> scaling.at(volume, job.needW()));
+        job.check(volumes);
         try (Parallel parallel = study.parallel(common.quiet(), "sizes")) {
             List<SizesTelling.Size> sizes = parallel.map(volumes, job::run);
             List<Optional<Double>> found = parallel.map(
@@ -132,6 +135,21 @@ final class SizesCommand implements Callable<Integer> {
     /** Runs a size. */
     private record Job(Scaling scaling, ToDoubleFunction<Design> needW, Runner runner, double ownSetpointC) {
 
+        /** Refuses volumes at which a scaled number is not allowed, all of them at once. */
+        void check(List<Double> volumes) {
+            List<String> faults = new ArrayList<>();
+            for (double volume : volumes) {
+                try {
+                    scaling.at(volume, needW);
+                } catch (InputRefused refused) {
+                    faults.addAll(refused.faults());
+                }
+            }
+            if (!faults.isEmpty()) {
+                throw new InputRefused(faults.stream().limit(MOST_FAULTS).toList());
+            }
+        }
+
         SizesTelling.Size run(double litres) {
             DesignDocument scaled = scaling.at(litres, needW);
             Design design = scaled.design();
@@ -160,7 +178,7 @@ final class SizesCommand implements Callable<Integer> {
         private double between(double small, double large, ToDoubleFunction<SizesTelling.Size> value) {
             double below = small;
             double above = large;
-            for (int i = 0; i < HALVINGS; i++) {
+            while (above / below > NEAR) {
                 double middle = Math.sqrt(below * above);
                 if (value.applyAsDouble(run(middle)) > 0) {
                     above = middle;

@@ -20,6 +20,9 @@ final class SweepDrawing {
 
     static List<Picture> of(Sweep sweep, String shown, List<VaryTelling.Front> fronts) {
         List<Picture> pictures = new ArrayList<>();
+        if (!hasNumbers(sweep, shown)) {
+            return fronts(sweep, fronts);
+        }
         if (sweep.keys().size() == 1) {
             pictures.add(SweepPictures.lines(
                     "varied",
@@ -31,7 +34,21 @@ final class SweepDrawing {
         } else {
             pictures.addAll(sheets(sweep, shown));
         }
+        pictures.addAll(fronts(sweep, fronts));
+        return pictures;
+    }
+
+    /** Whether an output is a number in any of the runs. */
+    static boolean hasNumbers(Sweep sweep, String output) {
+        return Arrays.stream(sweep.output(output)).anyMatch(Double::isFinite);
+    }
+
+    private static List<Picture> fronts(Sweep sweep, List<VaryTelling.Front> fronts) {
+        List<Picture> pictures = new ArrayList<>();
         for (VaryTelling.Front front : fronts) {
+            if (front.order().length == 0) {
+                continue;
+            }
             pictures.add(SweepPictures.front(
                     "pareto",
                     words(front.second()) + " against " + words(front.first()),
@@ -51,9 +68,16 @@ final class SweepDrawing {
             names.addAll(List.of("gas_energy_kwh", "backup_bought_kwh", "electricity_total_kwh"));
         }
         return names.stream()
-                .filter(name -> Arrays.stream(sweep.output(name)).allMatch(Double::isFinite))
-                .map(name -> new SweepPictures.Line(words(name), sweep.output(name)))
+                .filter(name -> hasNumbers(sweep, name))
+                .map(name -> new SweepPictures.Line(words(name), finite(sweep.output(name))))
                 .toList();
+    }
+
+    /** What is infinite leaves a gap in a line. */
+    private static double[] finite(double[] values) {
+        return Arrays.stream(values)
+                .map(value -> Double.isFinite(value) ? value : Double.NaN)
+                .toArray();
     }
 
     private static List<Picture> sheets(Sweep sweep, String shown) {

@@ -86,8 +86,7 @@ final class VaryCommand implements Callable<Integer> {
         List<String> front = pareto.map(this::twoOutputs).orElse(List.of());
         String shown = output(show);
         ResultsFolder folder = study.folder(List.of(VaryTelling.CSV, VaryTelling.PARETO_CSV), SweepDrawing.NAMES);
-        Inputs inputs = arguments.read();
-        grid.checkCorners(inputs.design());
+        Inputs inputs = arguments.read(grid::check);
         StudyRefused.check(inputs.design().design(), inputs.weather());
         List<String> cautions = new ArrayList<>(inputs.design().cautions());
         Sweep sweep = run(grid, part, inputs, cautions);
@@ -103,6 +102,10 @@ final class VaryCommand implements Callable<Integer> {
             return VaryTelling.shard(design, under, sweep, part.number(), part.of());
         }
         List<VaryTelling.Front> fronts = front.isEmpty() ? List.of() : List.of(front(sweep, front));
+        if (!SweepDrawing.hasNumbers(sweep, shown)) {
+            cautions.add("No picture is drawn of " + shown
+                    + ", which means nothing for these designs; --show names another.");
+        }
         StudyResults told = VaryTelling.whole(design, under, sweep, fronts, cautions);
         return VaryTelling.with(
                 told, study.pictures(() -> SweepDrawing.of(sweep, shown, fronts)), study.assumed(inputs));
@@ -163,6 +166,9 @@ final class VaryCommand implements Callable<Integer> {
         String[] names = text.split(",", -1);
         if (names.length != 2) {
             throw new ParameterException(spec.commandLine(), "--pareto " + text + ", expected two outputs, a,b");
+        }
+        if (names[0].strip().equals(names[1].strip())) {
+            throw new ParameterException(spec.commandLine(), "--pareto " + text + ", expected two different outputs");
         }
         return List.of(output(names[0].strip()), output(names[1].strip()));
     }

@@ -4,6 +4,9 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,37 +19,40 @@ import picocli.CommandLine.Spec;
         description = "Says from hourly weather whether a small heated digester returns more energy than it eats.",
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
-        subcommands = {
-            CheckCommand.class,
-            YearCommand.class,
-            CarryCommand.class,
-            BackupCommand.class,
-            HoldCommand.class,
-            VaryCommand.class,
-            SizesCommand.class,
-            NewCommand.class,
-            SchemaCommand.class,
-            WeatherCommand.class
-        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
             "1:a fault of the program",
             "2:wrong use",
             "3:an input was refused",
-            "4:the run could not be completed"
+            "4:the run could not be completed, or was stopped"
         })
 public final class Warmvat implements Runnable {
+
+    private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("check", CheckCommand.class);
+        COMMANDS.put("year", YearCommand.class);
+        COMMANDS.put("carry", CarryCommand.class);
+        COMMANDS.put("backup", BackupCommand.class);
+        COMMANDS.put("hold", HoldCommand.class);
+        COMMANDS.put("vary", VaryCommand.class);
+        COMMANDS.put("sizes", SizesCommand.class);
+        COMMANDS.put("new", NewCommand.class);
+        COMMANDS.put("schema", SchemaCommand.class);
+        COMMANDS.put("weather", WeatherCommand.class);
+    }
 
     @Spec
     private CommandSpec spec;
 
     /** Runs the program and ends the process with an {@link ExitCode}; all text is UTF-8 whatever the locale. */
     public static void main(String[] args) {
-        CommandLine line = commandLine();
+        CommandLine line = commandLine(called(args));
         line.setOut(utf8(System.out));
         line.setErr(utf8(System.err));
-        System.exit(line.execute(args));
+        System.exit(Stoppable.run(() -> line.execute(args)));
     }
 
     private static PrintWriter utf8(OutputStream stream) {
@@ -55,7 +61,17 @@ public final class Warmvat implements Runnable {
 
     /** The whole command line with its exit codes; the streams can be set by the caller. */
     public static CommandLine commandLine() {
+        return commandLine(COMMANDS.keySet());
+    }
+
+    /** The one command that is called by its name, else all: to take in the options of all costs more than to run most of them. */
+    private static Set<String> called(String... args) {
+        return args.length > 0 && COMMANDS.containsKey(args[0]) ? Set.of(args[0]) : COMMANDS.keySet();
+    }
+
+    private static CommandLine commandLine(Set<String> names) {
         CommandLine line = new CommandLine(new Warmvat());
+        names.forEach(name -> line.addSubcommand(name, COMMANDS.get(name)));
         line.setExecutionStrategy(Warmvat::run);
         line.setParameterExceptionHandler(Failures::wrongUse);
         line.setExecutionExceptionHandler(Failures::handle);

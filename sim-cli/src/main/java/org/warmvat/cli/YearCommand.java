@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Picture;
@@ -17,8 +18,14 @@ import org.warmvat.cli.report.Paragraph;
 import org.warmvat.cli.report.Report;
 import org.warmvat.cli.report.ResultsFolder;
 import org.warmvat.cli.report.ResultsRefused;
+import org.warmvat.cli.report.YearPayback;
+import org.warmvat.design.Design;
+import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.result.Warning;
+import org.warmvat.study.Parallel;
+import org.warmvat.study.PaybackStudy;
+import org.warmvat.study.Runner;
 import org.warmvat.study.StudyRefused;
 import org.warmvat.study.YearStudy;
 import org.warmvat.weather.Suspicions;
@@ -67,6 +74,11 @@ final class YearCommand implements Callable<Integer> {
             description = "Which engine integrates: ${COMPLETION-CANDIDATES} (${DEFAULT-VALUE}).")
     private EngineChoice engine;
 
+    @Option(
+            names = "--payback",
+            description = "Also tell from where on more foam or collector no longer pays; runs some more design-years.")
+    private boolean payback;
+
     @Option(names = "--json", description = "Print the answer as JSON, the same as summary.json.")
     private boolean json;
 
@@ -74,19 +86,20 @@ final class YearCommand implements Callable<Integer> {
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
         ResultsFolder folder = ResultsFolder.at(out, replace, Report.fileNames());
         Inputs inputs = arguments.read();
-        RunResult run = run(inputs);
+        Runner runner = new Runner(inputs.weather(), engine.engine());
+        RunResult run = run(inputs, runner);
+        Optional<YearPayback> more = payback ? Optional.of(payback(inputs, runner, run.year())) : Optional.empty();
         Origin origin = new Origin(ProgramVersion.text(), inputs.files());
-        folder.write(Report.files(run, origin, pictures(run)));
-        answer(run, origin, inputs.invented(), folder);
+        folder.write(Report.files(run, more, origin, pictures(run)));
+        answer(run, more, origin, inputs.invented(), folder);
         return ExitCode.DONE.number();
     }
 
-    private RunResult run(Inputs inputs) throws StudyRefused {
+    private RunResult run(Inputs inputs, Runner runner) throws StudyRefused {
         PrintWriter err = spec.commandLine().getErr();
         RunResult run = YearStudy.run(
                 inputs.design().design(),
-                inputs.weather(),
-                engine.engine(),
+                runner,
                 new Progress(
                         err, !common.quiet() && onTerminal(), inputs.weather().hours()));
         List<Warning> doubts = new ArrayList<>();
@@ -94,6 +107,17 @@ final class YearCommand implements Callable<Integer> {
         Suspicions.of(inputs.weather())
                 .forEach(suspicion -> doubts.add(new Warning("weather", suspicion.sentence(), 1, 0)));
         return run.with(inputs.invented(), List.of()).with(inputs.design().assumed(), doubts);
+    }
+
+    private YearPayback payback(Inputs inputs, Runner runner, Period year) throws StudyRefused {
+        Design design = inputs.design().design();
+        if (year.hours() < PaybackStudy.YEAR_H) {
+            return new YearPayback(design, year.hours(), Optional.empty());
+        }
+        int threads = Runtime.getRuntime().availableProcessors();
+        try (Parallel parallel = new Parallel(threads, Parallel.Progress.SILENT)) {
+            return new YearPayback(design, year.hours(), Optional.of(PaybackStudy.run(design, year, runner, parallel)));
+        }
     }
 
     @SuppressWarnings(
@@ -112,14 +136,16 @@ final class YearCommand implements Callable<Integer> {
         }
     }
 
-    private void answer(RunResult run, Origin origin, List<String> invented, ResultsFolder folder) {
+    private void answer(
+            RunResult run, Optional<YearPayback> more, Origin origin, List<String> invented, ResultsFolder folder) {
         PrintWriter to = spec.commandLine().getOut();
         if (json) {
-            to.print(new String(Report.summary(run, origin), StandardCharsets.UTF_8));
+            to.print(new String(Report.summary(run, more, origin), StandardCharsets.UTF_8));
         } else {
             to.println(run.title());
             invented.forEach(to::println);
-            Answer.of(run).forEach(paragraph -> print(paragraph, to));
+            Answer.of(run, more).forEach(paragraph -> print(paragraph, to));
+            more.ifPresent(steps -> steps.lines().forEach(to::println));
             print(new Paragraph("Warnings", sentences(run.warnings())), to);
             to.println();
             to.println(Cautions.SHORT);

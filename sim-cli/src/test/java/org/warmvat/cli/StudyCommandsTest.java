@@ -89,6 +89,39 @@ class StudyCommandsTest {
         assertTrue(Files.exists(results("hold").resolve("cooling.csv")));
     }
 
+    /** A tank without heater: what it stands below and what it never reaches is said once each, and no heater is spoken of. */
+    @Test
+    void holdOfAColdTankInAShortFileIsToldInAFewWords() throws IOException {
+        Files.writeString(design, """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}
+                envelope: {insulation: pir_foam, insulation_mm: 90}
+                feed: {feedstocks: [{kg_per_day: 10}]}
+                control: {setpoint_c: 36}
+                """);
+        assertEquals(0, run("cold", "hold", "--temperatures", "34,30,-20,-30"), program.err());
+        String said = program.out();
+        assertTrue(
+                said.contains(
+                        "it stands at or below 34.0 °C and 30.0 °C already; it does not cool to -20.0 °C and -30.0 °C"
+                                + " in the 1008 hours (42.0 days) followed."),
+                said);
+        assertTrue(said.contains("the slurry stands at or below 34.0 °C already in half or more."), said);
+        assertTrue(
+                said.contains("Without the solar circuit, a fill of 10.0 °C at 00:00 on 20 January does not reach"),
+                said);
+        assertFalse(said.contains("backup gives"), said);
+        assertTrue(said.contains("February"), said);
+        assertFalse(said.contains("March"), said);
+    }
+
+    @Test
+    void backupNamesEachOfItsWeatherFiles() {
+        assertEquals(0, run("two", "backup", weather.toString(), "--sizes", "1000,250"), program.err());
+        assertTrue(program.out().contains("In weather file 2 ("), program.out());
+        assertTrue(program.out().contains("File by file, with the chosen heater of"), program.out());
+        assertTrue(program.out().contains("EUR and stands for"), program.out());
+    }
+
     @Test
     void backupNamesAHeater() throws IOException {
         assertEquals(0, run("backup", "backup", "--sizes", "1000,250", "--ignore-sun"));

@@ -2,8 +2,11 @@ package org.warmvat.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -19,6 +22,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.weather.WeatherFiles;
 import picocli.CommandLine;
 
@@ -53,7 +57,7 @@ class SweepCommandsTest {
 
     private static Path demonstration() throws IOException {
         Path file = folder.resolve("demonstration.yaml");
-        return Files.write(file, org.warmvat.cli.input.DesignDocument.demonstrationBytes());
+        return Files.write(file, DesignDocument.demonstrationBytes());
     }
 
     private Path vary(String name, String... more) throws IOException {
@@ -157,6 +161,131 @@ class SweepCommandsTest {
         assertTrue(out.toString().contains("Which size first pays its way?"), out::toString);
     }
 
+    private static Path withoutGas() throws IOException {
+        return Files.writeString(folder.resolve("without-gas.yaml"), """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}
+                envelope: {insulation: pir_foam, insulation_mm: 90}
+                feed: {feedstocks: [{kg_per_day: 10}]}
+                control: {setpoint_c: 36}
+                """);
+    }
+
+    /** Sees what a sweep or a scaling of a design without heater and gas says, and which pictures it draws. */
+    private String odd(String command, Path results, String... more) throws IOException {
+        List<String> args = new ArrayList<>(List.of(
+                command, withoutGas().toString(), weather.toString(), "--replace", "--out", results.toString()));
+        args.addAll(List.of(more));
+        assertEquals(0, run(args.toArray(new String[0])), err.toString());
+        assertFalse(out.toString().contains("NaN"), out::toString);
+        return out.toString();
+    }
+
+    @Test
+    void onePointIsNeitherBestNorWorst() throws IOException {
+        String said = odd("vary", folder.resolve("point"), "--set", "envelope.insulation_mm=60");
+        assertTrue(
+                said.contains("1 design was run through the whole weather file: envelope.insulation_mm at 60."), said);
+        assertTrue(said.contains("The net energy is -8.53 kWh."), said);
+        assertTrue(said.contains("The tank is 504 hours below its floor."), said);
+        assertFalse(said.contains("Each run is"), said);
+        assertFalse(said.contains("highest") || said.contains("lowest"), said);
+    }
+
+    @Test
+    void anOutputThatMeansNothingIsNeitherDrawnNorMarked() throws IOException {
+        Path results = folder.resolve("nothing");
+        String said = odd(
+                "vary",
+                results,
+                "--set",
+                "envelope.insulation_mm=60,60,90",
+                "--show",
+                "gas_energy_kwh",
+                "--pareto",
+                "backup_bought_kwh,outlay");
+        assertTrue(said.contains("No picture is drawn of gas_energy_kwh, which means nothing for these designs"), said);
+        assertTrue(said.contains("None is marked: backup_bought_kwh or outlay means nothing for these designs."), said);
+        assertTrue(said.contains("is -8.53 kWh in every run, to three figures."), said);
+        assertTrue(said.contains("Each run is 504 hours below its floor."), said);
+        assertEquals(Set.of("report.html", "summary.json", "vary.csv", "pareto.csv"), names(results));
+    }
+
+    @Test
+    void equalPointsStandTogether() throws IOException {
+        String said = odd(
+                "vary",
+                folder.resolve("equal"),
+                "--set",
+                "envelope.insulation_mm=60,60,90",
+                "--pareto",
+                "outlay,envelope_loss_wall_kwh");
+        // the two of 60 mm, equal in both; the third costs more and, kept warmer, loses more
+        assertTrue(said.contains("2 of 3 are not beaten by any other in both outlay"), said);
+        assertEquals(2, run("vary", "--pareto", "outlay,outlay", "--out", folder + "/none"));
+        assertTrue(err.toString().contains("--pareto outlay,outlay, expected two different outputs"), err::toString);
+    }
+
+    @Test
+    void aSizeWithoutGasEatsNoneAndIsFedNothing() throws IOException {
+        String said = odd("sizes", folder.resolve("no-gas"), "--litres", "900,300,900");
+        assertTrue(said.contains("None of these sizes has a positive net energy over the run."), said);
+        assertTrue(said.contains("there is no gas to eat"), said);
+        assertFalse(said.contains("The need of heat is"), said);
+        assertEquals(3, Files.readAllLines(folder.resolve("no-gas/sizes.csv")).size());
+    }
+
+    /**
+     * The size found between two is run again, and 1 % to either side: the net energy changes its sign there. The tank stands in a
+     * warm room and has no heater, so that no thermostat stirs the figures of such near sizes.
+     */
+    @Test
+    void theSizeThatFirstPaysItsWayIsWhereItIsSaidToBe() throws IOException {
+        Path design = Files.writeString(folder.resolve("warm-room.yaml"), """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15, place: indoors, room_c: 30}
+                envelope: {insulation: pir_foam, insulation_mm: 50}
+                feed: {feedstocks: [{kg_per_day: 10}], temperature: room}
+                control: {setpoint_c: 30}
+                gas: {}
+                """);
+        double found = sizes(design, "10,1000").path("net_changes_sign_at_l").asDouble();
+        assertTrue(found > 10 && found < 1000, "between the two: " + found);
+        List<Double> net = new ArrayList<>();
+        sizes(design, 0.99 * found + "," + found + "," + 1.01 * found)
+                .path("sizes")
+                .forEach(size -> net.add(size.path("net_energy_kwh").asDouble()));
+        assertTrue(net.get(0) <= 0 && net.get(1) > 0 && net.get(2) > 0, net.toString());
+    }
+
+    private JsonNode sizes(Path design, String litres) throws IOException {
+        Path results = folder.resolve("sought");
+        int code = run(
+                "sizes",
+                design.toString(),
+                weather.toString(),
+                "--litres",
+                litres,
+                "--replace",
+                "--out",
+                results.toString());
+        assertEquals(0, code, err.toString());
+        return new ObjectMapper().readTree(Files.readString(results.resolve("summary.json")));
+    }
+
+    @Test
+    void sizesThatNoTankCanHaveAreRefusedTogetherAndBriefly() {
+        assertEquals(3, run("sizes", "--litres", "1,300,2000000000", "--out", folder + "/none"));
+        List<String> faults = err.toString().lines().toList();
+        assertEquals(
+                "built-in demonstration at 1 litres: tank.inner_diameter_m 0.10345165101603397, expected a number, 0.2 to"
+                        + " 20 m",
+                faults.get(0));
+        assertTrue(
+                faults.get(faults.size() - 1).startsWith("built-in demonstration at 2000000000 litres: "),
+                faults.toString());
+        assertEquals(2, run("sizes", "--litres", "-5,100", "--out", folder + "/none"));
+        assertTrue(err.toString().contains("--litres [-5.0, 100.0], expected volumes above 0"), err::toString);
+    }
+
     @Test
     void newWritesAFileOnceAndCheckLikesIt() throws IOException {
         Path file = folder.resolve("starter.yaml");
@@ -167,5 +296,17 @@ class SweepCommandsTest {
         assertTrue(err.toString().contains("--litres 1.0, expected 20 to 100000"), err::toString);
         assertEquals(0, run("check", file.toString()), err.toString());
         assertTrue(out.toString().contains("Starter design, 300 litres at 30 °C: no faults found."), out::toString);
+    }
+
+    @Test
+    void newAlsoSpeaksJsonAndAllThreeAreTheSameDesign() throws IOException {
+        Path yaml = folder.resolve("again.yaml");
+        Path json = folder.resolve("again.json");
+        assertEquals(0, run("new", yaml.toString(), "--litres", "300", "--quiet"), err.toString());
+        assertEquals("", out.toString());
+        assertEquals(0, run("new", json.toString(), "--litres", "300", "--json"), err.toString());
+        assertEquals(Files.readString(json), out.toString());
+        assertEquals(
+                DesignDocument.read(yaml).design(), DesignDocument.read(json).design());
     }
 }

@@ -169,6 +169,38 @@ class YearCommandTest {
         }
     }
 
+    /** Foam so dear that it never pays, and no collector: the fewest design-years that a payback takes. */
+    @Test
+    void paybackIsToldInAnswerReportAndSummary() throws IOException {
+        String design = write(
+                "thin.yaml",
+                DESIGN.replace("insulation_mm: 90", "insulation_mm: 20") + "prices: {foam_per_m3: 100000}\n");
+        Path out = folder.resolve("out");
+        assertEquals(0, program.run("year", design, "--out", out.toString(), "--payback"), program.err());
+        String limit =
+                "Already the step from 10 mm of foam in the wall to 20 mm does not pay for itself within 15 years";
+        assertTrue(program.out().contains(limit), program.out());
+        assertTrue(program.out().contains("The design has no collector."), program.out());
+        assertTrue(program.out().contains("foam in the wall, mm  costs more, EUR"), program.out());
+        assertTrue(Files.readString(out.resolve("report.html")).contains("More foam, more collector"));
+        String summary = Files.readString(out.resolve("summary.json"));
+        assertTrue(summary.contains(limit), summary);
+        assertTrue(summary.contains("\"foam_mm\" : ["), summary);
+        assertTrue(summary.contains("\"collector_m2\" : null"), summary);
+    }
+
+    @Test
+    void noPaybackIsToldOfAFewHoursNorWithoutBeingAsked() throws IOException {
+        Path out = folder.resolve("out");
+        assertEquals(0, year(design(), weather(24), "--out", out.toString(), "--payback"), program.err());
+        assertTrue(
+                program.out().contains("covers 24 hours, less than a year, so that no payback is told."),
+                program.out());
+        assertEquals(0, year(design(), weather(24), "--out", out.toString(), "--replace"), program.err());
+        assertFalse(program.out().contains("Would more foam"), program.out());
+        assertFalse(Files.readString(out.resolve("summary.json")).contains("\"payback\""));
+    }
+
     private int year(String design, String weather, String... more) {
         return program.run(Stream.concat(Stream.of("year", design, weather), Stream.of(more))
                 .toArray(String[]::new));

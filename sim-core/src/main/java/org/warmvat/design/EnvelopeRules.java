@@ -1,5 +1,9 @@
 package org.warmvat.design;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
 /**
  * Conventions by which layers become nodes and edges.
  *
@@ -21,5 +25,12 @@ public record EnvelopeRules(
     /** Whether a layer counts as insulation. */
     public boolean isInsulation(Layer layer) {
         return layer.material().conductivityWPerMK() < insulationBelowWPerMK;
+    }
+
+    /** The layer of greatest resistance among those that insulate; empty when none does. */
+    public Optional<Layer> mainInsulation(List<Layer> layers) {
+        return layers.stream()
+                .filter(this::isInsulation)
+                .max(Comparator.comparingDouble(Layer::planeResistanceM2KPerW));
     }
 }

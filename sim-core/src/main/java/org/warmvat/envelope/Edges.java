@@ -1,7 +1,5 @@
 package org.warmvat.envelope;
 
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.design.EnvelopeRules;
@@ -24,24 +22,17 @@ public record Edges(double wetWPerK, double dryWPerK) {
     public static Edges of(Design design) {
         EnvelopeRules rules = design.envelope().rules();
         Tank tank = design.tank();
-        Optional<Layer> foam = mainInsulation(design.envelope().wall(), rules);
+        Optional<Layer> foam = rules.mainInsulation(design.envelope().wall());
         if (foam.isEmpty()) {
             return new Edges(0, 0);
         }
         double perMetre = rules.edgeShapeFactor() * foam.get().material().conductivityWPerMK();
         int corners = tank.shape() instanceof Shape.Box ? BOX_CORNERS : 0;
         double rim = perMetre * tank.innerPerimeterM();
-        boolean floor = mainInsulation(design.envelope().floor(), rules).isPresent();
-        boolean lid = mainInsulation(design.envelope().lid(), rules).isPresent();
+        boolean floor = rules.mainInsulation(design.envelope().floor()).isPresent();
+        boolean lid = rules.mainInsulation(design.envelope().lid()).isPresent();
         return new Edges(
                 (floor ? rim : 0) + corners * perMetre * tank.liquidDepthM(),
                 (lid ? rim : 0) + corners * perMetre * tank.headspaceHeightM());
-    }
-
-    /** The layer of greatest resistance among those that insulate. */
-    private static Optional<Layer> mainInsulation(List<Layer> layers, EnvelopeRules rules) {
-        return layers.stream()
-                .filter(rules::isInsulation)
-                .max(Comparator.comparingDouble(Layer::planeResistanceM2KPerW));
     }
 }

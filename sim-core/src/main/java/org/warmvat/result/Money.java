@@ -16,15 +16,33 @@ public record Money(double backupCost, double electricityCost, double gasWorth, 
 
     /** Counts a period. */
     public static Money of(Period period, Optional<BoughtEnergy> backup, Tariff tariff) {
-        double bought = period.circuits().backupBoughtKWh();
-        double machinery = period.electricity().totalKWh();
+        return of(
+                period.circuits().backupBoughtKWh(),
+                period.electricity().totalKWh(),
+                period.gas().gasEnergyKWh(),
+                backup,
+                tariff);
+    }
+
+    /**
+     * Counts energy bought for heat alone, so that what it costs, or the worth of own gas burnt, is the balance with a minus.
+     *
+     * @param boughtKWh energy bought or own gas burnt
+     * @param backup what it is; electricity where the design has no backup and an element stands in
+     */
+    public static Money ofHeat(double boughtKWh, Optional<BoughtEnergy> backup, Tariff tariff) {
+        return of(boughtKWh, 0, 0, backup, tariff);
+    }
+
+    private static Money of(
+            double bought, double machinery, double gasEnergyKWh, Optional<BoughtEnergy> backup, Tariff tariff) {
         boolean ownGas = backup.filter(BoughtEnergy.OWN_GAS::equals).isPresent();
         boolean fuel = backup.filter(BoughtEnergy.FUEL::equals).isPresent();
         double fuelKWh = fuel ? bought : 0;
         double heatingElectricityKWh = ownGas || fuel ? 0 : bought;
         double backupCost = fuelKWh * tariff.fuelPerKWh() + heatingElectricityKWh * tariff.electricityPerKWh();
         double electricityCost = machinery * tariff.electricityPerKWh();
-        double gasLeftKWh = period.gas().gasEnergyKWh() - (ownGas ? bought : 0);
+        double gasLeftKWh = gasEnergyKWh - (ownGas ? bought : 0);
         double gasWorth = gasLeftKWh * tariff.gasWorthPerKWh();
         return new Money(
                 backupCost,

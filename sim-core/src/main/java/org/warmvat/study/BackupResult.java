@@ -63,12 +63,13 @@ public record BackupResult(
      * Hours short against power.
      *
      * @param monotone whether more power never made more hours short than an hour's worth of switching
-     * @param points by rising power
+     * @param points by rising power, each in the worst of the files
+     * @param chosen the chosen heater, or one without limit where none will do, in each of the files
      */
-    public record Curve(boolean monotone, List<Point> points) {}
+    public record Curve(boolean monotone, List<Point> points, List<Point> chosen) {}
 
     /**
-     * One heater, in the worst of the files.
+     * One heater.
      *
      * @param ratedW its power
      * @param shortHours hours below the floor
@@ -84,11 +85,18 @@ public record BackupResult(
      * @param worst when the slurry is coldest with the smaller heater
      * @param chosenW power of the chosen heater, W
      * @param smallerW power of the smaller one, W
+     * @param smallerShortHours hours short with the smaller one, in each of the files
      * @param chosen the spell with the chosen heater
      * @param smaller the spell with the smaller one
      */
     public record Spell(
-            int file, LocalDateTime worst, double chosenW, double smallerW, Course chosen, Course smaller) {}
+            int file,
+            LocalDateTime worst,
+            double chosenW,
+            double smallerW,
+            List<Double> smallerShortHours,
+            Course chosen,
+            Course smaller) {}
 
     /**
      * The sum of the handbooks: steady loss in the coldest day's air plus the feed.

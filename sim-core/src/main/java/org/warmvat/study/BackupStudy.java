@@ -12,7 +12,6 @@ import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
-import org.warmvat.heating.BackupPart;
 import org.warmvat.result.Course;
 import org.warmvat.weather.Weather;
 
@@ -30,7 +29,6 @@ public final class BackupStudy {
 
     private static final double SMALLER = 0.9;
     private static final double SAME_HOURS = 1;
-    private static final double J_PER_KWH = 3.6e6;
     private static final int HOURS_PER_DAY = 24;
     private static final int BEFORE_H = 7 * HOURS_PER_DAY;
     private static final int AFTER_H = 4 * HOURS_PER_DAY;
@@ -82,12 +80,19 @@ public final class BackupStudy {
         Weather weather = ColdSpell.colder(file, question.coldSpellK());
         int hours = question.warmUp().days() * HOURS_PER_DAY;
         Weather longer = Prolonged.weather(weather, weather.isWholeYear() ? hours : 0);
-        int from = ColdSpell.coldestWeekFrom(weather, weather.hours());
+        int from = ColdSpell.coldestWeekFrom(weather, warmUpWeekEnds(weather, hours));
         return new Site(
                 Prolonged.design(design, weather),
                 new Runner(weather, engine),
                 new Runner(longer, engine),
                 new Hours(from, Math.min(longer.hours(), from + hours)));
+    }
+
+    /** A file that cannot be prolonged must leave the warm-up its days after the beginning of its coldest week. */
+    private static int warmUpWeekEnds(Weather weather, int warmUpHours) {
+        return weather.isWholeYear()
+                ? weather.hours()
+                : Math.min(weather.hours(), weather.hours() - warmUpHours + 7 * HOURS_PER_DAY);
     }
 
     private BackupResult.Handbook handbook(Site site) {
@@ -110,10 +115,27 @@ public final class BackupStudy {
     public static BackupResult run(
             Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel)
             throws StudyRefused {
-        for (Weather file : files) {
-            StudyRefused.check(asked, file);
-        }
+        checkAll(asked, files, question.warmUp().days());
         return new BackupStudy(asked, files, engine, question, parallel).result();
+    }
+
+    private static void checkAll(Design asked, List<Weather> files, int warmUpDays) throws StudyRefused {
+        List<String> faults = new ArrayList<>();
+        for (int i = 0; i < files.size(); i++) {
+            String which = files.size() == 1 ? "" : "weather file " + (i + 1) + " of " + files.size() + ": ";
+            try {
+                StudyRefused.check(asked, files.get(i));
+            } catch (StudyRefused refused) {
+                refused.faults().forEach(fault -> faults.add(which + fault));
+            }
+            if (files.get(i).hours() < warmUpDays * HOURS_PER_DAY) {
+                faults.add(which + "weather: covers " + files.get(i).hours() + " hours, expected at least the "
+                        + warmUpDays + " days of the warm-up");
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new StudyRefused(faults);
+        }
     }
 
     private BackupResult result() {
@@ -127,7 +149,8 @@ public final class BackupStudy {
                 elementAssumed,
                 need,
                 coil(need.smallestW().isEmpty()),
-                new BackupResult.Curve(neverWorse(points), points),
+                new BackupResult.Curve(
+                        neverWorse(points), points, inEach(need.chosenW().orElse(UNLIMITED_W))),
                 warmUps(need.chosenW().orElse(UNLIMITED_W)),
                 spell(need, points),
                 handbook);
@@ -156,6 +179,12 @@ public final class BackupStudy {
         return worst;
     }
 
+    private List<BackupResult.Point> inEach(double power) {
+        return inEachFile(
+                List.of(power),
+                (site, watts) -> point(site.year(), with(site, watts), watts, Double.POSITIVE_INFINITY));
+    }
+
     /** Work on each power in each file, the files of a power side by side. */
     private <B> List<B> inEachFile(List<Double> powers, BiFunction<Site, Double, B> work) {
         List<Integer> tasks =
@@ -175,12 +204,7 @@ public final class BackupStudy {
         TankRun run = runner.runIn(some);
         Tally tally = new Tally(run, mostShortHours);
         run.over(new Hours(0, runner.file().hours()), tally);
-        double efficiency = some.backup().map(BackupCircuit::efficiency).orElse(1.0);
-        return new BackupResult.Point(
-                power,
-                tally.shortHours(),
-                tally.shortKelvinHours(),
-                tally.meter(BackupPart.BACKUP_POWER) / efficiency / J_PER_KWH);
+        return new BackupResult.Point(power, tally.shortHours(), tally.shortKelvinHours(), tally.boughtKWh(some));
     }
 
     private List<Boolean> floorHeld(List<BackupResult.Point> points) {
@@ -307,7 +331,13 @@ public final class BackupStudy {
         List<Course> courses = parallel.map(
                 List.of(chosenW, smallerW), power -> course(site, power, to).part(from, to));
         return new BackupResult.Spell(
-                file, site.year().file().start().plusHours(worst), chosenW, smallerW, courses.get(0), courses.get(1));
+                file,
+                site.year().file().start().plusHours(worst),
+                chosenW,
+                smallerW,
+                tallies.stream().map(Tally::shortHours).toList(),
+                courses.get(0),
+                courses.get(1));
     }
 
     private Course course(Site site, double power, int to) {

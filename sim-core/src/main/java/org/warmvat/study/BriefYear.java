@@ -52,6 +52,11 @@ public final class BriefYear {
      */
     public static Sums run(Design design, Runner runner) throws StudyRefused {
         StudyRefused.check(design, runner.file());
+        return sums(design, runner);
+    }
+
+    /** The same for a design that is known to go with the weather. */
+    static Sums sums(Design design, Runner runner) {
         TankRun tank = runner.runIn(design);
         Months months = new Months(design, tank, runner.file().start());
         tank.over(new Hours(0, runner.file().hours()), months);

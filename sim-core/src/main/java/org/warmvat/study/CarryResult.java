@@ -61,10 +61,12 @@ public record CarryResult(
      *
      * @param stoodIn whether an element in the slurry stood in for a backup that the design does not have
      * @param shortfallKWh heat it gave
-     * @param halves the same by half-month
+     * @param boughtKWh what it bought for that
+     * @param halves the heat by half-month
      * @param course hour by hour
      */
-    public record WithBackup(boolean stoodIn, double shortfallKWh, List<Half> halves, Course course) {}
+    public record WithBackup(
+            boolean stoodIn, double shortfallKWh, double boughtKWh, List<Half> halves, Course course) {}
 
     /**
      * Half a month: to the 15th, or from the 16th.

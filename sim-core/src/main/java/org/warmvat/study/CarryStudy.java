@@ -177,11 +177,19 @@ public final class CarryStudy {
 
     private CarryResult.WithBackup withBackup(Course without) {
         boolean stoodIn = design.backup().isEmpty();
-        Course course = course(stoodIn ? Variations.withElement(design, elementW()) : design);
+        Design heated = stoodIn ? Variations.withElement(design, elementW()) : design;
+        Course course = course(heated);
         List<CarryResult.Half> halves = halves(course, without);
         double shortfall =
                 halves.stream().mapToDouble(CarryResult.Half::shortfallKWh).sum();
-        return new CarryResult.WithBackup(stoodIn, shortfall, halves, course);
+        return new CarryResult.WithBackup(stoodIn, shortfall, boughtKWh(heated), halves, course);
+    }
+
+    private double boughtKWh(Design heated) {
+        TankRun run = runner.start(heated, window.hours().first());
+        Tally tally = new Tally(run);
+        run.over(window.hours(), tally);
+        return tally.boughtKWh(heated);
     }
 
     /** An element large enough never to be short of power. */

@@ -42,12 +42,14 @@ public record HoldResult(
      * Hours until the first temperature over all starts.
      *
      * @param starts how many starts
+     * @param followed how many of them reach it or have weather left for the whole limit
      * @param worstByMonth shortest by calendar month of the start, January first; absent where no start lies there or none
      *     reaches it within the limit
-     * @param middleHours middle value, absent when it is not reached within the limit
+     * @param middleHours middle value of those followed, absent when it is not reached within the limit
      * @param limitHours how long each start was followed
      */
-    public record Usual(int starts, List<OptionalDouble> worstByMonth, OptionalDouble middleHours, int limitHours) {}
+    public record Usual(
+            int starts, int followed, List<OptionalDouble> worstByMonth, OptionalDouble middleHours, int limitHours) {}
 
     /**
      * A warm-up from a cold fill.

@@ -221,17 +221,22 @@ public final class HoldStudy {
     private HoldResult.Usual usual(List<Integer> starts, List<OptionalDouble> first, int limit) {
         double[] shortest = new double[MONTHS];
         Arrays.fill(shortest, Double.POSITIVE_INFINITY);
-        double[] all = new double[first.size()];
-        for (int i = 0; i < all.length; i++) {
+        for (int i = 0; i < first.size(); i++) {
             int month = file.start().plusHours(starts.get(i)).getMonthValue() - 1;
-            all[i] = first.get(i).orElse(Double.POSITIVE_INFINITY);
-            shortest[month] = Math.min(shortest[month], all[i]);
+            shortest[month] = Math.min(shortest[month], first.get(i).orElse(Double.POSITIVE_INFINITY));
         }
-        Arrays.sort(all);
+        // a start that runs out of weather tells nothing of how long the tank would have stayed warm
+        double[] all = IntStream.range(0, first.size())
+                .filter(i -> first.get(i).isPresent()
+                        || starts.get(i) + limit <= runner.file().hours())
+                .mapToDouble(i -> first.get(i).orElse(Double.POSITIVE_INFINITY))
+                .sorted()
+                .toArray();
         return new HoldResult.Usual(
                 starts.size(),
+                all.length,
                 Arrays.stream(shortest).mapToObj(HoldStudy::finite).toList(),
-                finite(all[all.length / 2]),
+                all.length == 0 ? OptionalDouble.empty() : finite(all[all.length / 2]),
                 limit);
     }
 

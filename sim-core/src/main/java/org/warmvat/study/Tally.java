@@ -1,12 +1,16 @@
 package org.warmvat.study;
 
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.Design;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
+import org.warmvat.heating.BackupPart;
 
 /** Adds up the hours of a run without keeping them: every meter, every watch, the lowest slurry temperature and its hour. */
 public final class Tally implements HourSink {
 
     private static final double S_PER_HOUR = 3600;
+    private static final double J_PER_KWH = 3.6e6;
 
     private final TankRun run;
     private final double[] meters;
@@ -61,6 +65,12 @@ public final class Tally implements HourSink {
     public double meter(String name) {
         int index = run.meter(name);
         return index < 0 ? 0 : meters[index];
+    }
+
+    /** Energy bought for the backup of the design that ran, kWh. */
+    double boughtKWh(Design design) {
+        double efficiency = design.backup().map(BackupCircuit::efficiency).orElse(1.0);
+        return meter(BackupPart.BACKUP_POWER) / efficiency / J_PER_KWH;
     }
 
     /** How long a watched condition held, h; 0 when the design has none such. */

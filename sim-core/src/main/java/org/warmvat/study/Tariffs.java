@@ -35,6 +35,11 @@ public final class Tariffs {
         });
     }
 
+    /** Cost and carbon of energy bought for heat at a design's prices. */
+    public static Money heat(Design design, double boughtKWh) {
+        return Money.ofHeat(boughtKWh, bought(design), of(design));
+    }
+
     /** Cost, worth and carbon of a period at a design's prices. */
     public static Money money(Design design, Period period) {
         return Money.of(period, bought(design), of(design));

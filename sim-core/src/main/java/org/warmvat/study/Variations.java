@@ -1,5 +1,6 @@
 package org.warmvat.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -147,6 +148,30 @@ public final class Variations {
         return layers.stream()
                 .map(l -> rules.isInsulation(l) ? new Layer(l.material(), l.thicknessM() * factor, l.subNodes()) : l)
                 .toList();
+    }
+
+    /**
+     * The main insulation of wall, lid and floor thicker by some metres, thinner where it is negative; a part without insulation
+     * stays.
+     */
+    public static Design withFoamThicker(Design design, double byM) {
+        Envelope e = design.envelope();
+        Envelope other = new Envelope(
+                thicker(e.wall(), e.rules(), byM),
+                thicker(e.lid(), e.rules(), byM),
+                thicker(e.floor(), e.rules(), byM),
+                e.outerFace(),
+                e.films(),
+                e.rules());
+        return new Change(design).envelope(other).design();
+    }
+
+    private static List<Layer> thicker(List<Layer> layers, EnvelopeRules rules, double byM) {
+        List<Layer> changed = new ArrayList<>(layers);
+        rules.mainInsulation(layers)
+                .ifPresent(main -> changed.set(
+                        layers.indexOf(main), new Layer(main.material(), main.thicknessM() + byM, main.subNodes())));
+        return changed;
     }
 
     /** Neither feed nor water; the contents keep the solids and the heat capacity that the feed gave them. */

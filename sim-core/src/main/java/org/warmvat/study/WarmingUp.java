@@ -2,17 +2,14 @@ package org.warmvat.study;
 
 import java.time.LocalDateTime;
 import java.util.OptionalDouble;
-import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Hours;
-import org.warmvat.heating.BackupPart;
 import org.warmvat.result.Course;
 
 /** The warm-up of a cold fill to the set-point, everything else, feed included, as in the starting state (model section 10). */
 final class WarmingUp {
 
     private static final double KWH_PER_W_H = 1e-3;
-    private static final double J_PER_KWH = 3.6e6;
 
     private WarmingUp() {}
 
@@ -39,7 +36,6 @@ final class WarmingUp {
         TankRun run = runner.start(design, hours.first(), fillC);
         Tally tally = new Tally(run);
         run.over(taken, tally);
-        double efficiency = design.backup().map(BackupCircuit::efficiency).orElse(1.0);
         Course course = Coursing.of(runner.start(design, hours.first(), fillC), runner.weather(design), taken);
         return new HoldResult.WarmUp(
                 withSun,
@@ -49,7 +45,7 @@ final class WarmingUp {
                 new HoldResult.WarmUpHeat(
                         KWH_PER_W_H * sum(course.heat().solarW()),
                         KWH_PER_W_H * sum(course.heat().backupW()),
-                        tally.meter(BackupPart.BACKUP_POWER) / efficiency / J_PER_KWH),
+                        tally.boughtKWh(design)),
                 course);
     }
 

@@ -2,7 +2,6 @@ package org.warmvat.sun;
 
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.util.stream.IntStream;
 import net.e175.klaus.solarpositioning.SolarPosition;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.PegasusSolver;
@@ -11,8 +10,6 @@ import org.apache.commons.math3.analysis.solvers.PegasusSolver;
  * The sun over each of a row of hours (model equation 4.2): sunrise and sunset inside an hour are found as the roots of
  * the apparent elevation, and the position is taken at the middle of the sunlit part. Where a polar hour is sunlit at
  * both ends and dark between, the longer of the two parts gives the position and both count as sunlit.
- *
- * <p>The hours are independent of each other, so they are computed on several threads with the same result.
  */
 public final class SunTrack {
     private static final double HOUR_S = 3600;
@@ -49,11 +46,9 @@ public final class SunTrack {
     public static SunHour[] over(Observer observer, LocalDateTime start, double utcOffsetH, int hours) {
         SunTrack track = new SunTrack(observer, start, utcOffsetH);
         SunHour[] result = new SunHour[hours];
-        IntStream.range(0, (hours + 23) / 24).parallel().forEach(day -> {
-            for (int hour = 24 * day; hour < Math.min(hours, 24 * day + 24); hour++) {
-                result[hour] = track.hour(hour);
-            }
-        });
+        for (int hour = 0; hour < hours; hour++) {
+            result[hour] = track.hour(hour);
+        }
         return result;
     }
 

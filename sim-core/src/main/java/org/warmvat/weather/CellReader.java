@@ -22,7 +22,7 @@ final class CellReader {
             faults.add(line, quantity.key() + " \"" + text + "\", expected a number with a decimal point or nothing");
             return Double.NaN;
         }
-        return limited(line, quantity, Double.parseDouble(text), text);
+        return limited(line, quantity, Decimal.value(text), text);
     }
 
     /** The value when it lies within the limits, otherwise NaN and a fault that shows the cell as it was found. */

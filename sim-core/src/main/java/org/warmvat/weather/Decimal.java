@@ -2,7 +2,40 @@ package org.warmvat.weather;
 
 /** Plain decimal numbers; unlike the Java language's own reading it takes no NaN, infinity, hex or type suffix. */
 final class Decimal {
+    /** The powers of ten up to which a division of whole numbers below 2^53 is rounded once, and so rightly. */
+    private static final double[] TENS = {
+        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
+
     private Decimal() {}
+
+    /**
+     * The value of a decimal number, the same to the last bit as the Java language reads it. Numbers of up to 15 digits without exponent,
+     * which is nearly all of a weather file, are read without its slower general way.
+     *
+     * @param text a number by {@link #isNumber}
+     */
+    static double value(String text) {
+        boolean negative = text.charAt(0) == '-';
+        int from = negative || text.charAt(0) == '+' ? 1 : 0;
+        if (text.length() - from >= TENS.length) {
+            return Double.parseDouble(text);
+        }
+        long digits = 0;
+        int point = text.length() - 1;
+        for (int i = from; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '.') {
+                point = i;
+            } else if (c >= '0' && c <= '9') {
+                digits = 10 * digits + (c - '0');
+            } else {
+                return Double.parseDouble(text);
+            }
+        }
+        double size = digits / TENS[text.length() - 1 - point];
+        return negative ? -size : size;
+    }
 
     /** Whether a text is a decimal number with a point, such as {@code -12.5} or {@code 1e-3}. */
     static boolean isNumber(String text) {

@@ -18,16 +18,6 @@ final class Draws {
 
     /** A first-order autoregressive normal series of unit variance. */
     double[] persistent(int length, double persistence) {
-        return persistent(length, persistence, new double[length], 0);
-    }
-
-    /** The same with innovations that are correlated with another unit series. */
-    double[] persistent(int length, double persistence, double[] other, double correlation) {
-        return persistent(length, persistence, other, day -> correlation);
-    }
-
-    /** The same with a correlation that depends on the place in the series. */
-    double[] persistent(int length, double persistence, double[] other, DoubleUnaryOperator correlation) {
         double innovation = Math.sqrt(1 - persistence * persistence);
         double value = random.nextGaussian();
         for (int i = 0; i < RUN_IN; i++) {
@@ -35,12 +25,15 @@ final class Draws {
         }
         double[] result = new double[length];
         for (int i = 0; i < length; i++) {
-            double c = correlation.applyAsDouble(i);
-            double fresh = c * other[i] + Math.sqrt(1 - c * c) * random.nextGaussian();
-            value = persistence * value + innovation * fresh;
+            value = persistence * value + innovation * random.nextGaussian();
             result[i] = value;
         }
         return result;
+    }
+
+    /** The next number of a normal distribution of mean 0 and variance 1. */
+    double normal() {
+        return random.nextGaussian();
     }
 
     /**

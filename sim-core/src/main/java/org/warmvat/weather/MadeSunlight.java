@@ -14,14 +14,6 @@ import org.warmvat.sun.SunTrack;
  */
 final class MadeSunlight {
     static final int DAYS = 365;
-    /** Correlation of successive days: 0.29 by Knight, Klein and Duffie (1991), from memory. */
-    private static final double DAY_PERSISTENCE = 0.29;
-    /**
-     * The days of a single typical year spread less than the distribution, which was drawn from many years: their deviation is
-     * 0.12 to 0.19 in two real ones against 0.18 to 0.20. A convention: the value was chosen on those same two years, from 0.6 to 1,
-     * so their agreement with made years (docs/weather-file.md) is no independent check of it.
-     */
-    private static final double NARROWED = 0.75;
     /** No day is clearer than this at sea level. */
     private static final double CLEAREST_DAY = 0.80;
 
@@ -35,7 +27,7 @@ final class MadeSunlight {
     private final double[] horizontalWPerM2;
     private final double[] globalWPerM2 = new double[MonthCurve.HOURS];
 
-    private MadeSunlight(Normals normals, LocalDateTime start) {
+    private MadeSunlight(Normals normals, LocalDateTime start, double[] dayOrder) {
         this.normals = normals;
         Site site = normals.site();
         Observer observer = new Observer(
@@ -44,21 +36,21 @@ final class MadeSunlight {
         this.horizontalWPerM2 = Arrays.stream(sun)
                 .mapToDouble(hour -> hour.hourMeanNormalWPerM2() * Math.max(0, hour.cosZenith()))
                 .toArray();
-        this.dayOrder = new Draws(normals.seed(), "clearness").persistent(DAYS, DAY_PERSISTENCE);
+        this.dayOrder = dayOrder;
     }
 
-    static MadeSunlight make(Normals normals, LocalDateTime start) throws WeatherRefused {
-        MadeSunlight made = new MadeSunlight(normals, start);
+    /**
+     * Makes the irradiance.
+     *
+     * @param dayOrder how clear each day is against the others of its month
+     */
+    static MadeSunlight make(Normals normals, LocalDateTime start, double[] dayOrder) throws WeatherRefused {
+        MadeSunlight made = new MadeSunlight(normals, start, dayOrder);
         for (int month = 0; month < 12; month++) {
             made.chooseDays(month);
         }
         made.fillDays();
         return made;
-    }
-
-    /** How clear each day is against the others, a unit normal series. */
-    double[] dayOrder() {
-        return dayOrder.clone();
     }
 
     /** Clearness index of a day. */
@@ -111,11 +103,10 @@ final class MadeSunlight {
             return;
         }
         monthClearness[month] = wantedWh / availableWh;
-        DailyClearness spread = new DailyClearness(monthClearness[month]);
+        DailyClearness spread = DailyClearness.ofOneMonth(monthClearness[month]);
         clearestDay[month] = spread.most();
         System.arraycopy(dayOrder, first, dayClearness, first, end - first);
-        double mean = monthClearness[month];
-        Draws.shape(dayClearness, first, end, share -> mean + NARROWED * (spread.quantile(share) - mean));
+        Draws.shape(dayClearness, first, end, spread::quantile);
         scaleMonth(first, end, wantedWh);
     }
 
@@ -132,19 +123,17 @@ final class MadeSunlight {
     }
 
     private void fillDays() {
-        double[] deviations = new Draws(normals.seed(), "hours").persistent(MonthCurve.HOURS, 0);
-        double value = 0;
+        double[] deviations =
+                new Draws(normals.seed(), "hours").persistent(MonthCurve.HOURS, HourlyClearness.PERSISTENCE);
         for (int day = 0; day < DAYS; day++) {
             double k = dayClearness[day];
-            double phi = HourlyClearness.persistence(k);
             double[] clearness = new double[24];
             double[] limit = new double[24];
             for (int h = 0; h < 24; h++) {
                 SunHour hour = sun[24 * day + h];
-                value = phi * value + Math.sqrt(1 - phi * phi) * deviations[24 * day + h];
                 if (hour.sunlitFraction() > 0 && hour.cosZenith() > 0 && k > 0) {
                     double raw = HourlyClearness.mean(k, hour.cosZenith())
-                            + value * HourlyClearness.deviation(k, hour.cosZenith());
+                            + deviations[24 * day + h] * HourlyClearness.deviation(k);
                     limit[h] = Math.min(
                             HourlyClearness.clearLimit(h + 0.5 + solarShiftH()),
                             HourlyClearness.clearSky(hour.zenithDeg()));

@@ -6,8 +6,9 @@ import java.util.Map;
 
 /**
  * A year of hours made from twelve monthly means: invented weather with the right means, spread and persistence, the same for
- * the same normals on every machine. Sources of the parts stand with {@link DailyClearness}, {@link HourlyClearness}, {@link
- * DiurnalShape} and {@link org.warmvat.sun.Erbs1982}; what is convention stands with {@link MadeTemperature}.
+ * the same normals on every machine. Sources of the parts stand with {@link TypicalDays}, {@link DailyClearness}, {@link
+ * HourlyClearness}, {@link DiurnalShape} and {@link org.warmvat.sun.Erbs1982}; what is convention stands there and with {@link
+ * MadeTemperature}.
  */
 public final class MadeYear {
     private static final LocalDateTime START = LocalDateTime.of(Calendar.TYPICAL_YEAR, 1, 1, 0, 0);
@@ -26,8 +27,9 @@ public final class MadeYear {
      * @throws WeatherRefused when a month has more sun than can arrive
      */
     public static HourlyTable of(Normals normals) throws WeatherRefused {
-        MadeSunlight sunlight = MadeSunlight.make(normals, START);
-        MadeTemperature temperature = new MadeTemperature(normals, sunlight);
+        TypicalDays days = TypicalDays.draw(normals.seed(), normals.site().latitudeDeg());
+        MadeSunlight sunlight = MadeSunlight.make(normals, START, days.clearness());
+        MadeTemperature temperature = new MadeTemperature(normals, sunlight, days.warmth());
         Map<Quantity, double[]> columns = new EnumMap<>(Quantity.class);
         columns.put(Quantity.AIR, rounded(temperature.airC(), 10));
         columns.put(Quantity.DEW_POINT, rounded(temperature.dewPointC(), 10));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.IntToDoubleFunction;
 import org.warmvat.design.AssumedWeather;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
@@ -19,6 +20,7 @@ import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
 import org.warmvat.design.Envelope;
 import org.warmvat.design.EnvelopeRules;
+import org.warmvat.design.Exposure;
 import org.warmvat.design.Feed;
 import org.warmvat.design.FeedHandling;
 import org.warmvat.design.FeedTemperature;
@@ -64,13 +66,23 @@ final class StudyTank {
         return design(3, solar, backup);
     }
 
+    /** The same in open air, under a roof, so that the weather matters but neither sun nor sky. */
+    static Design outdoors(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
+        return design(1, new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25), solar, backup);
+    }
+
     private static Design design(int slices, Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
+        return design(slices, new Place.Indoors(ROOM_C), solar, backup);
+    }
+
+    private static Design design(
+            int slices, Place place, Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
         Material foam = new Material("light_foam", 0.03, 1, 100);
         List<Layer> layers = List.of(new Layer(foam, 0.05, slices));
         Feedstock none = new Feedstock("nothing", 0, 0.2, 0.8, 0.4, 0.2);
         return new Design(
                 "study tank",
-                new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.LEGS, new Place.Indoors(ROOM_C)),
+                new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.LEGS, place),
                 new Envelope(
                         layers,
                         layers,
@@ -135,10 +147,21 @@ final class StudyTank {
         return from(LocalDateTime.of(2025, 4, 1, 0, 0), days, airC, peakWPerM2);
     }
 
+    /** Hours from 1 April in air of one's own, without sun. */
+    static Weather aprilIn(int hours, IntToDoubleFunction airC) {
+        double[] air = new double[hours];
+        Arrays.setAll(air, airC);
+        return of(LocalDateTime.of(2025, 4, 1, 0, 0), air, 0);
+    }
+
     static Weather from(LocalDateTime start, int days, double airC, double peakWPerM2) {
         double[] air = new double[24 * days];
         Arrays.fill(air, airC);
-        double[] global = new double[24 * days];
+        return of(start, air, peakWPerM2);
+    }
+
+    private static Weather of(LocalDateTime start, double[] air, double peakWPerM2) {
+        double[] global = new double[air.length];
         for (int hour = 0; hour < global.length; hour++) {
             double past = hour % 24 + 0.5 - 8;
             global[hour] = past > 0 && past < 8 ? peakWPerM2 * Math.sin(Math.PI * past / 8) : 0;

@@ -20,7 +20,7 @@ class DailyClearnessBendt1981Test {
     }
 
     private static void check(double monthly, double gamma, double mean) {
-        DailyClearness spread = new DailyClearness(monthly);
+        DailyClearness spread = DailyClearness.ofManyYears(monthly);
         assertEquals(gamma, spread.gamma(), 1e-3);
         assertEquals(mean, spread.mean(), 1e-4);
     }
@@ -28,7 +28,7 @@ class DailyClearnessBendt1981Test {
     @Test
     void quantilesRunFromTheDarkestToTheClearestDayWithTheMean() {
         for (double monthly = 0.15; monthly < 0.75; monthly += 0.05) {
-            DailyClearness spread = new DailyClearness(monthly);
+            DailyClearness spread = DailyClearness.ofManyYears(monthly);
             double sum = 0;
             double before = 0;
             for (int i = 0; i < 10_000; i++) {
@@ -37,9 +37,27 @@ class DailyClearnessBendt1981Test {
                 before = k;
                 sum += k;
             }
-            assertEquals(DailyClearness.LEAST, spread.quantile(0), 1e-12);
+            assertEquals(DailyClearness.DARKEST_OF_MANY_YEARS, spread.quantile(0), 1e-12);
             assertEquals(spread.most(), spread.quantile(1), 1e-9);
             assertEquals(spread.mean(), sum / 10_000, 1e-5);
         }
+    }
+
+    /** The days of one month have the month's mean to rounding, and none is darker than 0.4 of it. */
+    @Test
+    void daysOfOneMonth() {
+        for (double monthly = 0.1; monthly <= 0.75; monthly += 0.05) {
+            DailyClearness spread = DailyClearness.ofOneMonth(monthly);
+            assertEquals(monthly, spread.mean(), 1e-5);
+            assertEquals(0.4 * monthly, spread.quantile(0), 1e-12);
+            assertEquals(DailyClearness.ofManyYears(monthly).most(), spread.quantile(1), 1e-9);
+        }
+    }
+
+    /** Means that no month has are taken as the nearest that the distribution was drawn from. */
+    @Test
+    void extremeMeans() {
+        assertEquals(0.1, DailyClearness.ofOneMonth(0.02).mean(), 1e-5);
+        assertEquals(0.75, DailyClearness.ofOneMonth(0.9).mean(), 1e-5);
     }
 }

@@ -12,10 +12,18 @@ class HourlyClearnessAguiar1992Test {
     private static final double SIN_45 = Math.sqrt(0.5);
 
     @Test
-    void meanSpreadAndPersistence() {
+    void meanAtHalfClearness() {
         assertEquals(0.5452, HourlyClearness.mean(0.5, SIN_45), 5e-5);
-        assertEquals(0.1036, HourlyClearness.deviation(0.5, SIN_45), 5e-5);
-        assertEquals(0.4017, HourlyClearness.persistence(0.5), 5e-4);
+    }
+
+    /** Our own spread: most on broken days, nearly none on the darkest and clearest; symmetric about 0.5 by its formula. */
+    @Test
+    void brokenDaysVaryMost() {
+        assertEquals(0.16, HourlyClearness.deviation(0.5), 1e-12);
+        assertEquals(HourlyClearness.deviation(0.3), HourlyClearness.deviation(0.7), 1e-12);
+        assertEquals(0.16 * Math.pow(0.5, 0.75), HourlyClearness.deviation(0.3), 1e-12);
+        assertEquals(0.02, HourlyClearness.deviation(0.05));
+        assertEquals(0.02, HourlyClearness.deviation(0.95));
     }
 
     /** Weighted over an equinox day at 45 N the hours return the day within a few hundredths; days are scaled anyway. */

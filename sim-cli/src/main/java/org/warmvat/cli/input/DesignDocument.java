@@ -1,6 +1,10 @@
 package org.warmvat.cli.input;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
@@ -98,6 +102,21 @@ public final class DesignDocument {
         return design;
     }
 
+    /** The keys as written, as JSON that reads back as the same design; comments are lost. */
+    public String json() {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        try {
+            return new ObjectMapper()
+                            .writer(new DefaultPrettyPrinter()
+                                    .withObjectIndenter(indent)
+                                    .withArrayIndenter(indent))
+                            .writeValueAsString(written)
+                    + "\n";
+        } catch (JsonProcessingException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
     /** The file's name, with the exchanged numbers where there are any. */
     public String name() {
         return name;
@@ -124,6 +143,11 @@ public final class DesignDocument {
         return new NumberKey(name, path).in(filled);
     }
 
+    /** One and the same text for all paths of a number: entries of lists by their place. */
+    String place(String path) {
+        return new NumberKey(name, path).placed(filled);
+    }
+
     /**
      * The same design with one number exchanged and everything that follows from it.
      *
@@ -142,17 +166,22 @@ public final class DesignDocument {
      * @throws InputRefused when there is no such number, or the design is not allowed with them
      */
     public DesignDocument with(Map<String, Double> numbers) {
-        ObjectNode changed = written.deepCopy();
         StringBuilder changedName = new StringBuilder(name);
         numbers.forEach((path, value) -> {
-            new NumberKey(name, path).set(changed, filled, value);
             changedName
                     .append(changedName.length() == name.length() ? " with " : ", ")
                     .append(path)
                     .append('=')
                     .append(Faults.number(value));
         });
-        return bind(changedName.toString(), changed, new Faults(changedName.toString(), Map.of()));
+        return with(numbers, changedName.toString());
+    }
+
+    /** The same under a name for messages. */
+    DesignDocument with(Map<String, Double> numbers, String changedName) {
+        ObjectNode changed = written.deepCopy();
+        numbers.forEach((path, value) -> new NumberKey(name, path).set(changed, filled, value));
+        return bind(changedName, changed, new Faults(changedName, Map.of()));
     }
 
     private static DesignDocument bind(String name, ObjectNode tree, Faults faults) {

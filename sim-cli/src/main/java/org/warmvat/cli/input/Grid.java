@@ -1,8 +1,10 @@
 package org.warmvat.cli.input;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * All combinations of one to three axes, the last running fastest.
@@ -13,6 +15,7 @@ public record Grid(List<Axis> axes) {
 
     private static final int MOST_AXES = 3;
     private static final long MOST_POINTS = 1_000_000;
+    private static final int MOST_FAULTS = 20;
 
     /**
      * Checks the axes.
@@ -81,18 +84,53 @@ public record Grid(List<Axis> axes) {
     }
 
     /**
-     * Tries the corners, so that a key or a value that is not allowed is found before the runs.
+     * Tries every value of each axis, the others at their first, and then the corners, so that a key or a value that is not
+     * allowed is found before the runs.
      *
-     * @throws InputRefused with the faults of the first corner that is not allowed
+     * @throws InputRefused with what is not allowed, up to twenty faults
      */
-    public void checkCorners(DesignDocument base) {
-        for (int corner = 0; corner < 1 << axes.size(); corner++) {
-            int index = 0;
-            for (int i = 0; i < axes.size(); i++) {
-                int count = axes.get(i).values().size();
-                index = index * count + ((corner >> i & 1) == 1 ? count - 1 : 0);
+    public void check(DesignDocument base) {
+        Set<String> faults = new LinkedHashSet<>();
+        for (int axis = 0; axis < axes.size(); axis++) {
+            int stride = stride(axis);
+            for (int i = 0; i < axes.get(axis).values().size() && faults.size() < MOST_FAULTS; i++) {
+                faults.addAll(faults(base, i * stride));
             }
+        }
+        for (int corner = 0; corner < 1 << axes.size() && faults.isEmpty(); corner++) {
+            faults.addAll(faults(base, corner(corner)));
+        }
+        if (faults.isEmpty()
+                && axes.stream().map(axis -> base.place(axis.key())).distinct().count() < axes.size()) {
+            faults.add(base.name() + ": two axes lead to the same number, expected one for each");
+        }
+        if (!faults.isEmpty()) {
+            throw new InputRefused(faults.stream().limit(MOST_FAULTS).toList());
+        }
+    }
+
+    private int stride(int axis) {
+        return axes.stream()
+                .skip(axis + 1L)
+                .mapToInt(other -> other.values().size())
+                .reduce(1, (a, b) -> a * b);
+    }
+
+    private int corner(int corner) {
+        int index = 0;
+        for (int i = 0; i < axes.size(); i++) {
+            int count = axes.get(i).values().size();
+            index = index * count + ((corner >> i & 1) == 1 ? count - 1 : 0);
+        }
+        return index;
+    }
+
+    private List<String> faults(DesignDocument base, int index) {
+        try {
             design(base, index);
+            return List.of();
+        } catch (InputRefused refused) {
+            return refused.faults();
         }
     }
 }

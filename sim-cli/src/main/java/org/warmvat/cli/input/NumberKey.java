@@ -52,6 +52,18 @@ final class NumberKey {
         }
     }
 
+    /** The path with each entry of a list by its place, counted from 0; the path itself where there is no such entry. */
+    String placed(ObjectNode filled) {
+        String placed = "";
+        JsonNode at = filled;
+        for (String step : steps) {
+            Optional<Integer> index = step.startsWith("[") ? entry(at, step) : Optional.empty();
+            placed = index.isPresent() ? KeyPath.entry(placed, index.get()) : KeyPath.key(placed, step);
+            at = index.isPresent() ? at.path(index.get()) : at.path(step);
+        }
+        return placed;
+    }
+
     /** The number in a tree that has its defaults. */
     double in(ObjectNode filled) {
         JsonNode value = descend(filled, steps);

@@ -1,5 +1,6 @@
 package org.warmvat.cli.input;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,15 @@ public final class Scaling {
 
     private final DesignDocument base;
     private final Map<String, ScalingRule> rules = new LinkedHashMap<>();
+
+    /**
+     * Checks that replacing rules name numbers of a design.
+     *
+     * @throws InputRefused with what is wrong
+     */
+    public static void check(DesignDocument base, List<ScalingRule> replaced) {
+        replaced.forEach(rule -> base.number(rule.key()));
+    }
 
     /**
      * The rules for a design, some of them replaced.
@@ -70,14 +80,16 @@ public final class Scaling {
             }
         }
         // size and feed first: the need follows from them
-        DesignDocument sized = base.with(numbers);
+        String name = base.name() + " at "
+                + BigDecimal.valueOf(litres).stripTrailingZeros().toPlainString() + " litres";
+        DesignDocument sized = base.with(numbers, name);
         double needs = needW.applyAsDouble(sized.design()) / needW.applyAsDouble(base.design());
         for (ScalingRule rule : rules.values()) {
             if (rule.power().isEmpty()) {
                 numbers.put(rule.key(), base.number(rule.key()) * needs);
             }
         }
-        return base.with(numbers);
+        return base.with(numbers, name);
     }
 
     /** The scaled numbers of a design, in the order of the rules. */

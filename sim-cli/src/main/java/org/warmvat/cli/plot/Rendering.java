@@ -2,6 +2,7 @@ package org.warmvat.cli.plot;
 
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
@@ -11,7 +12,6 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -42,7 +42,7 @@ final class Rendering {
         }
     }
 
-    private static byte[] png(Drawing drawing) throws IOException {
+    private static byte[] png(Drawing drawing) {
         BufferedImage image = new BufferedImage(
                 (int) (WIDTH_PX * PNG_SCALE), (int) (drawing.heightPx() * PNG_SCALE), BufferedImage.TYPE_INT_RGB);
         Graphics2D g2 = image.createGraphics();
@@ -52,20 +52,18 @@ final class Rendering {
         g2.scale(PNG_SCALE, PNG_SCALE);
         draw(drawing, g2);
         g2.dispose();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.setUseCache(false);
-        ImageIO.write(image, "png", bytes);
-        return bytes.toByteArray();
+        return Png.of(image);
     }
 
     private static byte[] svg(Drawing drawing) throws IOException, ParserConfigurationException {
-        Document document = DocumentBuilderFactory.newInstance()
+        Document document = DocumentBuilderFactory.newDefaultInstance()
                 .newDocumentBuilder()
                 .getDOMImplementation()
                 .createDocument("http://www.w3.org/2000/svg", "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setPrecision(1);
         context.setComment("Warmvat");
+        context.setGraphicContextDefaults(defaults());
         SVGGraphics2D g2 = new SVGGraphics2D(context, false);
         g2.setSVGCanvasSize(new Dimension(WIDTH_PX, drawing.heightPx()));
         draw(drawing, g2);
@@ -76,6 +74,13 @@ final class Rendering {
             g2.stream(root, out, true, false);
         }
         return bytes.toByteArray();
+    }
+
+    /** The font that text has unless it says otherwise; the library's own misspells its name, and Java then opens every font there is. */
+    private static SVGGeneratorContext.GraphicContextDefaults defaults() {
+        SVGGeneratorContext.GraphicContextDefaults defaults = new SVGGeneratorContext.GraphicContextDefaults();
+        defaults.setFont(new Font(Font.DIALOG, Font.PLAIN, 12));
+        return defaults;
     }
 
     private static void draw(Drawing drawing, Graphics2D g2) {

@@ -24,6 +24,7 @@ import org.jfree.data.xy.DefaultXYZDataset;
 public final class SweepPictures {
 
     private static final int MOST_LABELLED_CELLS = 150;
+    private static final int UPRIGHT_PX = 9;
     private static final Color LIGHT = new Color(0xF7F3E8);
     private static final Color DARK = new Color(0x173F5A);
     private static final Shape DOT = new Ellipse2D.Double(-4, -4, 8, 8);
@@ -104,7 +105,8 @@ public final class SweepPictures {
             cells.forEach(cell -> label(plot, cell, shades));
         }
         String caption = "Each cell is one run over the whole weather file; the darker, the more.";
-        int height = Math.min(900, 220 + 46 * rows.length);
+        // few rows must still leave room for the name of a key that stands upright beside them
+        int height = Math.min(900, Math.max(220 + 46 * rows.length, 150 + UPRIGHT_PX * up.length()));
         return Rendering.of(new Drawing(name, title, caption, Charts.dressed(title, plot), height));
     }
 

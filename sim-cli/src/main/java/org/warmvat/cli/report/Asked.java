@@ -1,6 +1,8 @@
 package org.warmvat.cli.report;
 
+import java.time.Month;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.weather.Weather;
 
@@ -26,9 +28,26 @@ public record Asked(Design design, List<Weather> weathers, String engine, List<S
                 + Words.list(sites) + "; " + engine + " engine";
     }
 
+    /** One of several weather files in words. */
+    String fileName(int file) {
+        Weather weather = weathers.get(file);
+        return "weather file " + (file + 1) + " (" + weather.site().name() + ", from "
+                + Words.day(weather.start().toLocalDate(), true) + ")";
+    }
+
     /** The floor temperature in words. */
     String floor() {
         return Words.celsius(design.control().floorC());
+    }
+
+    /** The months of the calendar that the first weather file holds hours of. */
+    List<Month> months() {
+        Weather weather = weathers.get(0);
+        return IntStream.range(0, weather.hours())
+                .mapToObj(hour -> weather.start().plusHours(hour).getMonth())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** Whether a date needs its year to be told. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.StripChart;
 import org.warmvat.result.Course;
@@ -42,7 +43,7 @@ public final class BackupReport {
                 asked.design().title() + ": which heater?",
                 asked.subtitle(),
                 new BackupWords(result, asked, question).answer(),
-                List.of(curve(result)),
+                tables(result, asked),
                 figures(result, question),
                 csv(result),
                 pictures,
@@ -118,6 +119,37 @@ public final class BackupReport {
         return StripChart.steps(course.start(), values, 1);
     }
 
+    private static List<Table> tables(BackupResult result, Asked asked) {
+        return result.curve().chosen().size() == 1
+                ? List.of(curve(result))
+                : List.of(curve(result), files(result, asked));
+    }
+
+    private static Table files(BackupResult result, Asked asked) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < asked.weathers().size(); i++) {
+            BackupResult.Point chosen = result.curve().chosen().get(i);
+            rows.add(List.of(
+                    asked.fileName(i),
+                    Words.hours(chosen.shortHours()),
+                    Words.hours(result.spell().smallerShortHours().get(i)),
+                    result.warmUps().get(i).hours().isPresent()
+                            ? Words.fixed(result.warmUps().get(i).hours().getAsDouble(), 0)
+                            : "–",
+                    Words.number(chosen.boughtKWh())));
+        }
+        return new Table(
+                "File by file, with the chosen heater of "
+                        + Words.fixed(result.spell().chosenW(), 0) + " W",
+                List.of(
+                        "",
+                        "hours short",
+                        "with " + Words.fixed(result.spell().smallerW(), 0) + " W",
+                        "warm-up, hours",
+                        "bought, kWh"),
+                rows);
+    }
+
     private static Table curve(BackupResult result) {
         return new Table(
                 "Hours short and energy bought, by power of the heater",
@@ -152,6 +184,11 @@ public final class BackupReport {
                 "curve",
                 result.curve().points().stream().map(BackupReport::point).toList());
         figures.put(
+                "files",
+                IntStream.range(0, result.warmUps().size())
+                        .mapToObj(i -> file(result, i))
+                        .toList());
+        figures.put(
                 "warm_ups", result.warmUps().stream().map(HoldReport::warmUp).toList());
         figures.put("hardest_moment", result.spell().worst().toString());
         figures.put("handbook", handbook(result.handbook()));
@@ -173,6 +210,13 @@ public final class BackupReport {
         figures.put("hours_short", point.shortHours());
         figures.put("degree_hours_short_kh", point.shortKelvinHours());
         figures.put("bought_kwh", point.boughtKWh());
+        return figures;
+    }
+
+    private static Map<String, Object> file(BackupResult result, int index) {
+        Map<String, Object> figures = point(result.curve().chosen().get(index));
+        figures.put("smaller_w", result.spell().smallerW());
+        figures.put("smaller_hours_short", result.spell().smallerShortHours().get(index));
         return figures;
     }
 

@@ -23,6 +23,7 @@ final class BackupWords {
     List<Paragraph> answer() {
         return List.of(
                 new Paragraph("Which heater?", heater()),
+                new Paragraph("What does it buy?", bought()),
                 new Paragraph("Is the coil large enough?", coil()),
                 new Paragraph("How long does it warm up?", warmUp()),
                 new Paragraph("What decides it?", decides()),
@@ -53,6 +54,27 @@ final class BackupWords {
         if (!result.curve().monotone()) {
             sentences.add("Beware: among the powers tried more was not always better; look at the curve.");
         }
+        return sentences;
+    }
+
+    private List<String> bought() {
+        List<String> sentences = new ArrayList<>();
+        List<BackupResult.Point> files = result.curve().chosen();
+        double chosenW = result.spell().chosenW();
+        for (int i = 0; i < files.size(); i++) {
+            BackupResult.Point file = files.get(i);
+            sentences.add((files.size() == 1 ? "A" : "In " + asked.fileName(i) + " a") + " heater of " + watts(chosenW)
+                    + " "
+                    + MoneySentences.buys(asked.design(), file.boughtKWh()) + ", over the weather file"
+                    + (files.size() == 1
+                            ? ""
+                            : "; hours short " + Words.hours(file.shortHours()) + ", with "
+                                    + watts(result.spell().smallerW()) + " "
+                                    + Words.hours(
+                                            result.spell().smallerShortHours().get(i)))
+                    + ".");
+        }
+        sentences.add("The prices are those of the design; this is no advice to invest.");
         return sentences;
     }
 
@@ -125,29 +147,32 @@ final class BackupWords {
                 : "Even with a heater without limit";
         String fill = with + ", a cold fill of " + Words.celsius(slowest.fillC()) + " on "
                 + Words.day(slowest.from().toLocalDate(), asked.withYear());
-        return List.of(
+        if (slowest.hours().isPresent() && slowest.hours().getAsDouble() == 0) {
+            return List.of("A fill of " + Words.celsius(slowest.fillC()) + " is at the set-point already.");
+        }
+        List<String> sentences = new ArrayList<>();
+        sentences.add(
                 slowest.hours().isPresent()
                         ? fill + " is at the set-point after "
                                 + HoldWords.duration(slowest.hours().getAsDouble()) + "; the backup gives "
                                 + Words.kWh(slowest.heat().backupKWh()) + " for it."
                         : fill + " is not at the set-point after "
                                 + HoldWords.duration(slowest.course().hours()) + ".");
+        sentences.addAll(MoneySentences.coldGas(asked.design()));
+        return sentences;
     }
 
     private List<String> decides() {
         BackupResult.Spell spell = result.spell();
         List<String> sentences = new ArrayList<>();
-        String where = asked.weathers().size() == 1
-                ? ""
-                : ", in the weather of "
-                        + asked.weathers().get(spell.file()).site().name();
+        String where = asked.weathers().size() == 1 ? "" : ", in " + asked.fileName(spell.file());
         BackupResult.Need need = result.need();
         boolean warmUp = need.smallestW().isPresent()
                 && need.forWarmUpW().getAsDouble() > need.forFloorW().getAsDouble();
         if (warmUp) {
             sentences.add("The warm-up decides the power.");
         }
-        sentences.add("The hardest spell of the year is around "
+        sentences.add("The hardest spell is around "
                 + Words.day(spell.worst().toLocalDate(), asked.withYear()) + where + ": with only "
                 + watts(spell.smallerW()) + " the slurry would sink to "
                 + Words.celsius(least(spell.smaller().leastC()))

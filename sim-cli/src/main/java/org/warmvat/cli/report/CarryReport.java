@@ -132,6 +132,7 @@ public final class CarryReport {
                 "carries_from", result.carriesFrom().map(LocalDate::toString).orElse(null));
         figures.put("backup_stood_in", result.withBackup().stoodIn());
         figures.put("shortfall_kwh", result.withBackup().shortfallKWh());
+        figures.put("bought_kwh", result.withBackup().boughtKWh());
         figures.put(
                 "half_months",
                 result.withBackup().halves().stream().map(CarryReport::half).toList());

@@ -96,6 +96,9 @@ final class CarryWords {
                         ? "With the backup on, it has nothing to give in the window."
                         : "With the backup on, it gives the " + Words.kWh(with.shortfallKWh())
                                 + " that the sun falls short of" + worstHalf(with.halves()) + ".");
+        if (with.shortfallKWh() >= NEARLY_KWH) {
+            sentences.add("For that it " + MoneySentences.buys(asked.design(), with.boughtKWh()) + ".");
+        }
         if (with.stoodIn()) {
             sentences.add(
                     "The design has no backup: an electric element in the slurry, large enough, stood in for it.");

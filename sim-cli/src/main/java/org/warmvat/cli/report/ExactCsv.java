@@ -2,8 +2,9 @@ package org.warmvat.cli.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -15,9 +16,10 @@ import java.util.List;
  */
 public final class ExactCsv {
 
-    private final StringWriter text = new StringWriter();
-    private final CsvWriter csv =
-            CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text);
+    private final ByteArrayOutputStream text = new ByteArrayOutputStream();
+    private final CsvWriter csv = CsvWriter.builder()
+            .lineDelimiter(LineDelimiter.LF)
+            .build(new OutputStreamWriter(text, StandardCharsets.UTF_8));
 
     /** Adds the headings. */
     public void header(List<String> names) {
@@ -40,7 +42,7 @@ public final class ExactCsv {
         } catch (IOException impossible) {
             throw new UncheckedIOException("writing to memory failed", impossible);
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return text.toByteArray();
     }
 
     private static String exact(double value) {

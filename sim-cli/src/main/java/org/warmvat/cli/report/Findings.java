@@ -17,6 +17,7 @@ import org.warmvat.result.RunResult;
  * @param warmestDay day of the highest
  * @param solarPump starts of the solar pump, empty without a solar circuit
  * @param backup starts of the backup, empty without one
+ * @param payback whether more foam or collector would pay, empty where it was not asked
  */
 record Findings(
         List<Season> seasons,
@@ -24,7 +25,8 @@ record Findings(
         LocalDate coldestDay,
         LocalDate warmestDay,
         Optional<Starts> solarPump,
-        Optional<Starts> backup) {
+        Optional<Starts> backup,
+        Optional<YearPayback> payback) {
 
     static Findings of(RunResult run) {
         List<Period> days = run.days();
@@ -40,7 +42,13 @@ record Findings(
                         : Optional.empty(),
                 run.marks().hasBackup()
                         ? Optional.of(Starts.of(run.year(), days, Counts::backupStarts))
-                        : Optional.empty());
+                        : Optional.empty(),
+                Optional.empty());
+    }
+
+    /** The same with what was asked of payback. */
+    Findings with(Optional<YearPayback> asked) {
+        return new Findings(seasons, worstWeek, coldestDay, warmestDay, solarPump, backup, asked);
     }
 
     private static LocalDate date(Optional<Period> day) {

@@ -47,7 +47,7 @@ public final class HoldReport {
                 asked.design().title() + ": how long does it hold its heat?",
                 asked.subtitle(),
                 new HoldWords(result, asked).answer(),
-                tables(result),
+                tables(result, asked),
                 figures(result),
                 csv(result),
                 pictures,
@@ -128,7 +128,7 @@ public final class HoldReport {
         return cause == HoldResult.Cause.HEATER ? "failed heater" : "power cut";
     }
 
-    private static List<Table> tables(HoldResult result) {
+    private static List<Table> tables(HoldResult result, Asked asked) {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < result.temperaturesC().size(); i++) {
             List<String> row =
@@ -146,14 +146,14 @@ public final class HoldReport {
             tables.add(new Table(
                     "Shortest time to " + Words.celsius(result.temperaturesC().get(0)) + " by month, hours",
                     header,
-                    months(result)));
+                    months(result, asked)));
         }
         return tables;
     }
 
-    private static List<List<String>> months(HoldResult result) {
+    private static List<List<String>> months(HoldResult result, Asked asked) {
         List<List<String>> rows = new ArrayList<>();
-        for (Month month : Month.values()) {
+        for (Month month : asked.months()) {
             List<String> row = new ArrayList<>(List.of(Words.month(month)));
             for (HoldResult.Failure failure : result.failures()) {
                 row.add(cell(failure.usual().worstByMonth().get(month.getValue() - 1)));

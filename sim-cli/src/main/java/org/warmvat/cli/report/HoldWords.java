@@ -1,13 +1,16 @@
 package org.warmvat.cli.report;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.warmvat.study.HoldResult;
 import org.warmvat.study.HoldStudy;
+import org.warmvat.weather.Weather;
 
 /** The answer to hold in sentences. */
 final class HoldWords {
@@ -35,7 +38,10 @@ final class HoldWords {
         answer.add(new Paragraph("How long may a repair take?", List.of(harmless(), constant())));
         answer.add(new Paragraph(
                 "How long does the warm-up take?",
-                result.warmUps().stream().map(this::warmUp).toList()));
+                Stream.concat(
+                                result.warmUps().stream().map(this::warmUp),
+                                MoneySentences.coldGas(asked.design()).stream())
+                        .toList()));
         return answer;
     }
 
@@ -48,29 +54,68 @@ final class HoldWords {
                 ? "The heater fails and its circuit stands still; sun, mixer and feed go on."
                 : "Pumps, mixer and feed stop, and with them the heat of sun and backup.";
         String when = (failure.usual().starts() == 1 ? "At " : "At the worst moment, ") + moment(failure.from())
-                + " with the slurry at " + Words.celsius(failure.startC()) + ", it cools to ";
-        List<String> marks = new ArrayList<>();
-        for (int i = 0; i < result.temperaturesC().size(); i++) {
-            marks.add(Words.celsius(result.temperaturesC().get(i)) + " "
-                    + failure.hours().get(i).stream()
-                            .mapToObj(hours -> hours == 0 ? "at once, being there already" : "in " + duration(hours))
-                            .findFirst()
-                            .orElse("not within " + HoldStudy.MOST_DAYS + " days or to the end of the weather file"));
-        }
-        List<String> sentences = new ArrayList<>(List.of(what, when + Words.list(marks) + "."));
+                + " with the slurry at " + Words.celsius(failure.startC()) + ", ";
+        List<String> sentences = new ArrayList<>(List.of(what, when + cools(failure) + "."));
         usual(failure, sentences);
         return sentences;
     }
 
+    /** The temperatures reached with their times, and in one breath those it stands below already and those it keeps above. */
+    private String cools(HoldResult.Failure failure) {
+        List<String> below = new ArrayList<>();
+        List<String> reached = new ArrayList<>();
+        List<String> missed = new ArrayList<>();
+        for (int i = 0; i < result.temperaturesC().size(); i++) {
+            String goal = Words.celsius(result.temperaturesC().get(i));
+            OptionalDouble hours = failure.hours().get(i);
+            if (hours.isEmpty()) {
+                missed.add(goal);
+            } else if (hours.getAsDouble() == 0) {
+                below.add(goal);
+            } else {
+                reached.add(goal + " in " + duration(hours.getAsDouble()));
+            }
+        }
+        List<String> parts = new ArrayList<>();
+        if (!below.isEmpty()) {
+            parts.add("it stands at or below " + Words.list(below) + " already");
+        }
+        if (!reached.isEmpty()) {
+            parts.add("it cools to " + Words.list(reached));
+        }
+        if (!missed.isEmpty()) {
+            parts.add("it does not cool to " + Words.list(missed) + " in the " + duration(followedHours(failure))
+                    + " followed");
+        }
+        return String.join("; ", parts);
+    }
+
+    /** How long a failure can be followed: up to the limit, or to the end of weather that is no whole year. */
+    private double followedHours(HoldResult.Failure failure) {
+        Weather weather = asked.weathers().get(0);
+        double most = HoldStudy.MOST_DAYS * 24.0;
+        return weather.isWholeYear()
+                ? most
+                : Math.min(most, (double)
+                        Duration.between(failure.from(), weather.end()).toHours());
+    }
+
     private void usual(HoldResult.Failure failure, List<String> sentences) {
-        if (failure.usual().starts() > 1) {
+        if (failure.usual().followed() > 1) {
             String first = Words.celsius(result.temperaturesC().get(0));
             OptionalDouble middle = failure.usual().middleHours();
-            sentences.add("Over all " + failure.usual().starts() + " hours at which it may fail, half leave "
-                    + (middle.isPresent()
-                            ? duration(middle.getAsDouble())
-                            : "more than " + duration(failure.usual().limitHours()))
-                    + " or more until " + first + ".");
+            boolean all = failure.usual().followed() == failure.usual().starts();
+            String among = "Over all " + failure.usual().followed() + " hours at which it may fail"
+                    + (all ? "" : " and that can be followed far enough") + ", ";
+            sentences.add(
+                    middle.isPresent() && middle.getAsDouble() == 0
+                            ? among + "the slurry stands at or below " + first + " already in half or more."
+                            : among + "half leave "
+                                    + (middle.isPresent()
+                                            ? duration(middle.getAsDouble()) + " or more"
+                                            : "more than "
+                                                    + duration(failure.usual().limitHours()))
+                                    + " until " + first + ".");
         }
     }
 
@@ -104,12 +149,25 @@ final class HoldWords {
     private String warmUp(HoldResult.WarmUp warmUp) {
         String how = warmUp.withSun() ? "With the sun" : "Without the solar circuit";
         String from = how + ", a fill of " + Words.celsius(warmUp.fillC()) + " at " + moment(warmUp.from());
-        HoldResult.WarmUpHeat heat = warmUp.heat();
-        String took = "the backup gives " + Words.kWh(heat.backupKWh()) + " (bought: " + Words.kWh(heat.boughtKWh())
-                + ")" + (warmUp.withSun() ? " and the sun " + Words.kWh(heat.solarKWh()) : "");
+        String took = gave(warmUp, warmUp.heat());
+        if (warmUp.hours().isPresent() && warmUp.hours().getAsDouble() == 0) {
+            return from + " is at the set-point already.";
+        }
         return warmUp.hours().isPresent()
-                ? from + " is at the set-point after " + duration(warmUp.hours().getAsDouble()) + "; " + took + "."
+                ? from + " is at the set-point after " + duration(warmUp.hours().getAsDouble()) + took + "."
                 : from + " does not reach the set-point within "
-                        + duration(warmUp.course().hours()) + "; " + took + " in that time.";
+                        + duration(warmUp.course().hours()) + (took.isEmpty() ? "" : took + " in that time") + ".";
+    }
+
+    private String gave(HoldResult.WarmUp warmUp, HoldResult.WarmUpHeat heat) {
+        List<String> gave = new ArrayList<>();
+        if (asked.design().backup().isPresent()) {
+            gave.add("the backup gives " + Words.kWh(heat.backupKWh()) + " (for that it "
+                    + MoneySentences.buys(asked.design(), heat.boughtKWh()) + ")");
+        }
+        if (warmUp.withSun()) {
+            gave.add("the sun" + (gave.isEmpty() ? " gives " : " ") + Words.kWh(heat.solarKWh()));
+        }
+        return gave.isEmpty() ? "" : "; " + Words.list(gave);
     }
 }

@@ -1,9 +1,11 @@
 package org.warmvat.cli.report;
 
 import java.util.List;
+import org.warmvat.design.Design;
 import org.warmvat.result.BoughtEnergy;
 import org.warmvat.result.Money;
 import org.warmvat.result.RunResult;
+import org.warmvat.study.Tariffs;
 
 /** Cost, worth and carbon of a run in words. */
 final class MoneySentences {
@@ -39,6 +41,25 @@ final class MoneySentences {
         double balance = money.balance();
         String sign = balance > 0 ? "a gain of " : balance < 0 ? "a loss of " : "";
         return gas + ", which leaves " + sign + sum(Math.abs(balance), currency) + ".";
+    }
+
+    /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.30 EUR and stands for 10.2 kg of CO2}. */
+    static String buys(Design design, double boughtKWh) {
+        Money money = Tariffs.heat(design, boughtKWh);
+        String price = sum(-money.balance(), design.prices().currency());
+        boolean ownGas =
+                Tariffs.bought(design).filter(BoughtEnergy.OWN_GAS::equals).isPresent();
+        return ownGas
+                ? "burns " + Words.kWh(boughtKWh) + " of the tank's own gas, worth " + price
+                : "buys " + Words.kWh(boughtKWh) + ", which costs " + price + " and stands for "
+                        + Words.number(money.co2Kg()) + " kg of CO2";
+    }
+
+    /** A word about a warm-up by the tank's own gas; none where the backup is fed otherwise. */
+    static List<String> coldGas(Design design) {
+        return Tariffs.bought(design).filter(BoughtEnergy.OWN_GAS::equals).stream()
+                .map(unused -> "A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.")
+                .toList();
     }
 
     private static String sum(double value, String currency) {

@@ -1,10 +1,15 @@
 package org.warmvat.cli.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.warmvat.design.Prices;
+import org.warmvat.study.Payback;
+import org.warmvat.study.PaybackStudy;
 
-/** Simple payback of what costs more to buy along one axis: each step's outlay against its saving. */
+/** Whether more of what is varied along one axis pays: told of foam and collector, which have prices. */
 final class PaybackSentences {
 
     private static final String OUTLAY = "outlay";
@@ -12,89 +17,63 @@ final class PaybackSentences {
 
     private final Sweep sweep;
     private final Prices prices;
+    private final List<Integer> runs;
 
     PaybackSentences(Sweep sweep, Prices prices) {
         this.sweep = sweep;
         this.prices = prices;
+        runs = new ArrayList<>(IntStream.range(0, sweep.runs()).boxed().toList());
+        if (runs.size() > 1 && value(0) > value(1)) {
+            Collections.reverse(runs);
+        }
     }
 
-    /** Whether there is one axis along which the outlay rises. */
+    private double value(int run) {
+        return sweep.values().get(run)[0];
+    }
+
+    /** Whether there is one axis of foam or collector along which the outlay rises. */
     boolean apply() {
-        if (sweep.keys().size() != 1 || sweep.runs() < 2) {
-            return false;
+        return sweep.keys().size() == 1
+                && sweep.runs() > 1
+                && sweep.keys().get(0).matches("(envelope|materials)\\..*|solar\\.area_m2")
+                && IntStream.range(1, runs.size())
+                        .allMatch(i -> outlay(i) > outlay(i - 1) && value(runs.get(i)) > value(runs.get(i - 1)));
+    }
+
+    private double outlay(int i) {
+        return sweep.output(runs.get(i), OUTLAY);
+    }
+
+    private Optional<String> tooShort() {
+        return PaybackWords.tooShort(sweep.output(0, "hours"));
+    }
+
+    private PaybackWords words() {
+        List<Payback.Step> steps = new ArrayList<>();
+        for (int i = 1; i < runs.size(); i++) {
+            steps.add(new Payback.Step(
+                    value(runs.get(i - 1)),
+                    value(runs.get(i)),
+                    outlay(i) - outlay(i - 1),
+                    balance(i) - balance(i - 1)));
         }
-        double[] outlay = sweep.output(OUTLAY);
-        for (int run = 1; run < outlay.length; run++) {
-            if (!(outlay[run] > outlay[run - 1])) {
-                return false;
-            }
-        }
-        return true;
+        String key = sweep.keys().get(0);
+        return new PaybackWords(new Payback(steps), new PaybackWords.Amounts(key, key + " = ", "", ""), prices);
+    }
+
+    /** Money balance of a year. */
+    private double balance(int i) {
+        int run = runs.get(i);
+        return sweep.output(run, BALANCE) * PaybackStudy.YEAR_H / sweep.output(run, "hours");
     }
 
     List<String> sentences() {
-        double years = prices.outlay().paysWithinYears();
-        double[] at = sweep.values().stream().mapToDouble(v -> v[0]).toArray();
-        String within = " within " + Words.number(years) + " years";
-        List<String> sentences = new ArrayList<>();
-        int stop = 1;
-        while (stop < at.length && paybackYears(stop) <= years) {
-            stop++;
-        }
-        String key = sweep.keys().get(0);
-        if (stop == at.length) {
-            sentences.add("Each step of " + key + " up to " + Sweep.shortest(at[stop - 1]) + " pays for itself" + within
-                    + " at these prices.");
-        } else {
-            sentences.add("From " + key + " = " + Sweep.shortest(at[stop - 1]) + " on the next step, to "
-                    + Sweep.shortest(at[stop]) + ", no longer pays for itself" + within + ": it costs "
-                    + Words.fixed(extra(stop), 2) + " " + prices.currency() + " more and "
-                    + saving(stop) + ".");
-        }
-        sentences.add("Only the price of foam and collector is counted, at "
-                + Words.number(prices.outlay().foamPerM3())
-                + " per m³ and " + Words.number(prices.outlay().collectorPerM2()) + " per m² in " + prices.currency()
-                + ", against energy bought and gas at the design's prices: no labour, interest or upkeep, and no advice"
-                + " to invest.");
-        return sentences;
+        return tooShort().map(List::of).orElseGet(() -> List.of(words().limit(), PaybackWords.counted(prices)));
     }
 
-    private String saving(int run) {
-        double saved = saved(run);
-        return saved > 0
-                ? "saves " + Words.fixed(saved, 2) + " " + prices.currency() + " a year, "
-                        + Words.number(paybackYears(run)) + " years' worth"
-                : "saves nothing";
-    }
-
-    private double extra(int run) {
-        return sweep.output(run, OUTLAY) - sweep.output(run - 1, OUTLAY);
-    }
-
-    /** Saving of a step, a year of 8760 hours. */
-    private double saved(int run) {
-        return (sweep.output(run, BALANCE) - sweep.output(run - 1, BALANCE)) * 8760 / sweep.output(run, "hours");
-    }
-
-    private double paybackYears(int run) {
-        return saved(run) > 0 ? extra(run) / saved(run) : Double.POSITIVE_INFINITY;
-    }
-
-    Table table() {
-        List<List<String>> rows = new ArrayList<>();
-        for (int run = 1; run < sweep.runs(); run++) {
-            double years = paybackYears(run);
-            rows.add(List.of(
-                    Sweep.shortest(sweep.values().get(run - 1)[0]) + " to "
-                            + Sweep.shortest(sweep.values().get(run)[0]),
-                    Words.fixed(extra(run), 2),
-                    Words.fixed(saved(run), 2),
-                    Double.isInfinite(years) ? "never" : Words.number(years)));
-        }
-        String money = prices.currency();
-        return new Table(
-                "Simple payback, step by step",
-                List.of(sweep.keys().get(0), "costs more, " + money, "saves a year, " + money, "payback, years"),
-                rows);
+    /** The steps; none in weather shorter than a year. */
+    Optional<PaybackWords> steps() {
+        return tooShort().isPresent() ? Optional.empty() : Optional.of(words());
     }
 }

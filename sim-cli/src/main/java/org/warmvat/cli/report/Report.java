@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
@@ -30,11 +31,13 @@ public final class Report {
      * The files by name.
      *
      * @param run the run
+     * @param payback whether more foam or collector would pay, empty where it was not asked
      * @param origin what it was made from
      * @param pictures its pictures, none where they could not be drawn
      */
-    public static Map<String, byte[]> files(RunResult run, Origin origin, List<Picture> pictures) {
-        Findings findings = Findings.of(run);
+    public static Map<String, byte[]> files(
+            RunResult run, Optional<YearPayback> payback, Origin origin, List<Picture> pictures) {
+        Findings findings = Findings.of(run).with(payback);
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(
                 "report.html",
@@ -51,7 +54,7 @@ public final class Report {
     }
 
     /** {@code summary.json} by itself. */
-    public static byte[] summary(RunResult run, Origin origin) {
-        return SummaryJson.of(run, Findings.of(run), origin);
+    public static byte[] summary(RunResult run, Optional<YearPayback> payback, Origin origin) {
+        return SummaryJson.of(run, Findings.of(run).with(payback), origin);
     }
 }

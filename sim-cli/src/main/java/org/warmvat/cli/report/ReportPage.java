@@ -34,11 +34,12 @@ public record ReportPage(
      * Tables of the page.
      *
      * @param monthly figures by month
+     * @param payback steps of foam and collector, none where they were not asked for
      * @param starts starts of pumps and heater
      * @param balances the three balances by month and in all
      * @param ledger how well they close
      */
-    public record Tables(Table monthly, Table starts, List<Table> balances, String ledger) {}
+    public record Tables(Table monthly, List<Table> payback, Table starts, List<Table> balances, String ledger) {}
 
     /**
      * Lists of the page.
@@ -56,6 +57,7 @@ public record ReportPage(
                 pictures.stream().map(Plate::of).toList(),
                 new Tables(
                         MonthlyTable.of(run),
+                        findings.payback().map(YearPayback::tables).orElse(List.of()),
                         StartsTable.of(findings, Span.of(run)),
                         BalanceTables.of(run),
                         BalanceTables.closing(run)),

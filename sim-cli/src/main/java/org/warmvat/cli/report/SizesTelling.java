@@ -184,7 +184,9 @@ public final class SizesTelling {
         }
         List<String> sentences = new ArrayList<>();
         byRule.forEach((words, keys) -> sentences.add("Scaled " + words + ": " + Words.list(keys) + "."));
-        sentences.add("The need of heat is the steady loss and the feed at the mean air of the coldest 24 hours.");
+        if (byRule.containsKey("with the need of heat")) {
+            sentences.add("The need of heat is the steady loss and the feed at the mean air of the coldest 24 hours.");
+        }
         sentences.add(
                 "All else stays as in the design: thickness of foam and shell, fittings with their bores, idle power,"
                         + " pumps, electronics. Another rule for a number: --scale key=power, key=need or key=fixed.");
@@ -196,8 +198,8 @@ public final class SizesTelling {
         for (Size size : sizes) {
             rows.add(List.of(
                     Words.number(size.litres()),
-                    Words.number(size.output("gas_energy_kwh")),
-                    Words.number(size.backup()),
+                    number(size.output("gas_energy_kwh")),
+                    number(size.output("backup_bought_kwh")),
                     Words.number(size.output("electricity_total_kwh")),
                     Words.number(size.netKWh()),
                     Words.number(size.perLitre()),
@@ -218,6 +220,10 @@ public final class SizesTelling {
                         "money balance",
                         "hours short"),
                 rows);
+    }
+
+    private static String number(double value) {
+        return Double.isFinite(value) ? Words.number(value) : "-";
     }
 
     private static Table scaledKeys(List<Size> sizes, Rules rules) {

@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.warmvat.cli.plot.Picture;
 
@@ -52,13 +51,13 @@ public final class StudyReport {
             origin(json, origin);
             json.writeStringField("command", results.command());
             json.writeStringField("title", results.title());
-            value(json, "answer", sentences(results.answer()));
+            Json.value(json, "answer", sentences(results.answer()));
             for (Map.Entry<String, Object> figure : results.figures().entrySet()) {
-                value(json, figure.getKey(), figure.getValue());
+                Json.value(json, figure.getKey(), figure.getValue());
             }
-            value(json, "warnings", results.warnings());
-            value(json, "assumed", results.assumed());
-            value(json, "cautions", Cautions.ALL);
+            Json.value(json, "warnings", results.warnings());
+            Json.value(json, "assumed", results.assumed());
+            Json.value(json, "cautions", Cautions.ALL);
             json.writeEndObject();
         });
     }
@@ -83,38 +82,5 @@ public final class StudyReport {
             json.writeEndObject();
         }
         json.writeEndArray();
-    }
-
-    private static void value(JsonGenerator json, String key, Object value) throws IOException {
-        if (value instanceof Number number) {
-            Json.number(json, key, OptionalDouble.of(number.doubleValue()));
-            return;
-        }
-        json.writeFieldName(key);
-        bare(json, value);
-    }
-
-    private static void bare(JsonGenerator json, Object value) throws IOException {
-        if (value == null) {
-            json.writeNull();
-        } else if (value instanceof Map<?, ?> map) {
-            json.writeStartObject();
-            for (Map.Entry<?, ?> entry : map.entrySet()) {
-                value(json, (String) entry.getKey(), entry.getValue());
-            }
-            json.writeEndObject();
-        } else if (value instanceof List<?> list) {
-            json.writeStartArray();
-            for (Object entry : list) {
-                bare(json, entry);
-            }
-            json.writeEndArray();
-        } else if (value instanceof Number number) {
-            json.writeNumber(number.doubleValue());
-        } else if (value instanceof Boolean truth) {
-            json.writeBoolean(truth);
-        } else {
-            json.writeString((String) value);
-        }
     }
 }

@@ -36,6 +36,9 @@ final class SummaryJson {
         figures(run.year());
         json.writeEndObject();
         money(run);
+        if (findings.payback().isPresent()) {
+            Json.value(json, "payback", findings.payback().get().figures());
+        }
         months(run.months());
         seasons(findings.seasons());
         extremes(findings);

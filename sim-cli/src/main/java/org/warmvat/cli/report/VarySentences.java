@@ -1,6 +1,7 @@
 package org.warmvat.cli.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -28,8 +29,11 @@ final class VarySentences {
                     sweep.values().stream().mapToDouble(v -> v[axis]).min().orElseThrow();
             double most =
                     sweep.values().stream().mapToDouble(v -> v[axis]).max().orElseThrow();
-            axes.add(sweep.keys().get(i) + " from " + Sweep.shortest(least) + " to " + Sweep.shortest(most) + " ("
-                    + sweep.counts()[i] + (sweep.counts()[i] == 1 ? " value)" : " values)"));
+            axes.add(sweep.keys().get(i)
+                    + (least == most
+                            ? " at " + Sweep.shortest(least)
+                            : " from " + Sweep.shortest(least) + " to " + Sweep.shortest(most) + " ("
+                                    + sweep.counts()[i] + " values)"));
         }
         return List.of(sweep.runs() + (sweep.runs() == 1 ? " design was run" : " designs were run")
                 + " through the whole weather file: " + Words.list(axes) + ".");
@@ -38,24 +42,48 @@ final class VarySentences {
     List<String> best() {
         List<String> sentences = new ArrayList<>();
         int best = most(NET, run -> true).orElseThrow();
+        int worst = most(NET, run -> true, -1).orElseThrow();
+        boolean alike = Words.kWh(sweep.output(best, NET)).equals(Words.kWh(sweep.output(worst, NET)));
+        if (alike) {
+            sentences.add("The net energy is " + Words.kWh(sweep.output(best, NET))
+                    + (sweep.runs() == 1 ? "." : " in every run, to three figures."));
+            sentences.add(warmest());
+            return sentences;
+        }
         sentences.add("The highest net energy is " + Words.kWh(sweep.output(best, NET)) + ", at " + sweep.named(best)
                 + "; there the tank is " + hours(best) + " below its floor.");
         Optional<Integer> warm = most(NET, run -> sweep.output(run, SHORT) == 0);
         if (warm.isEmpty()) {
-            int least = IntStream.range(0, sweep.runs())
-                    .boxed()
-                    .reduce((a, b) -> sweep.output(b, SHORT) < sweep.output(a, SHORT) ? b : a)
-                    .orElseThrow();
-            sentences.add("None stays above its floor all the time; the fewest hours short, "
-                    + Words.hours(sweep.output(least, SHORT)) + ", are at " + sweep.named(least) + ".");
+            sentences.add(warmest());
         } else if (warm.get() != best) {
             sentences.add("Of those never below their floor the highest is " + Words.kWh(sweep.output(warm.get(), NET))
                     + ", at " + sweep.named(warm.get()) + ".");
         }
-        int worst = most(NET, run -> true, -1).orElseThrow();
         sentences.add(
                 "The lowest net energy is " + Words.kWh(sweep.output(worst, NET)) + ", at " + sweep.named(worst) + ".");
         return sentences;
+    }
+
+    /** How the runs stand to their floor, by the one that is short for the fewest hours. */
+    private String warmest() {
+        int least = IntStream.range(0, sweep.runs())
+                .boxed()
+                .reduce((a, b) -> sweep.output(b, SHORT) < sweep.output(a, SHORT) ? b : a)
+                .orElseThrow();
+        long warm = IntStream.range(0, sweep.runs())
+                .filter(run -> sweep.output(run, SHORT) == 0)
+                .count();
+        if (sweep.runs() == 1) {
+            return "The tank is " + hours(least) + " below its floor.";
+        }
+        double mostHours = Arrays.stream(sweep.output(SHORT)).max().orElseThrow();
+        if (hours(least).equals(mostHours == 0 ? "never" : Words.hours(mostHours) + " hours")) {
+            return "Each run is " + hours(least) + " below its floor.";
+        }
+        return warm > 0
+                ? warm + " of the " + sweep.runs() + " runs are never below their floor."
+                : "None stays above its floor all the time; the fewest hours short, "
+                        + Words.hours(sweep.output(least, SHORT)) + ", are at " + sweep.named(least) + ".";
     }
 
     private String hours(int run) {

@@ -1,5 +1,6 @@
 package org.warmvat.cli.report;
 
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,7 +61,7 @@ public final class VaryTelling {
         PaybackSentences payback = new PaybackSentences(sweep, design.prices());
         if (payback.apply()) {
             answer.add(new Paragraph("Does more of it pay?", payback.sentences()));
-            tables.add(payback.table());
+            payback.steps().ifPresent(steps -> tables.add(steps.table()));
         }
         Map<String, byte[]> csv = new LinkedHashMap<>();
         csv.put(CSV, VaryCsv.of(sweep, true));
@@ -74,7 +75,7 @@ public final class VaryTelling {
                 weather,
                 answer,
                 tables,
-                figures(sweep, fronts),
+                figures(sweep, fronts, payback.apply() ? payback.steps() : Optional.empty()),
                 csv,
                 List.of(),
                 cautions,
@@ -119,9 +120,13 @@ public final class VaryTelling {
     }
 
     private static String front(Front front) {
-        return front.order().length + " of " + front.stands().length + " are not beaten by any other in both "
+        if (front.order().length == 0) {
+            return "None is marked: " + front.first() + " or " + front.second() + " means nothing for these designs.";
+        }
+        return front.order().length + " of " + front.stands().length
+                + (front.order().length == 1 ? " is" : " are") + " not beaten by any other in both "
                 + front.first() + " (" + sense(front.first()) + ") and " + front.second() + " ("
-                + sense(front.second()) + "); they are marked, and stand in " + PARETO_CSV + ".";
+                + sense(front.second()) + "); marked, and in " + PARETO_CSV + ".";
     }
 
     private static String sense(String output) {
@@ -161,25 +166,38 @@ public final class VaryTelling {
         return new Table("The runs" + cut, header, rows);
     }
 
-    private static Map<String, Object> figures(Sweep sweep, List<Front> fronts) {
+    private static Map<String, Object> figures(Sweep sweep, List<Front> fronts, Optional<PaybackWords> payback) {
         Map<String, Object> figures = new LinkedHashMap<>();
         figures.put("axes", sweep.keys());
-        List<Object> runs = new ArrayList<>();
-        for (int run = 0; run < sweep.runs(); run++) {
-            Map<String, Object> figure = new LinkedHashMap<>();
-            for (int i = 0; i < sweep.keys().size(); i++) {
-                figure.put(sweep.keys().get(i), sweep.values().get(run)[i]);
+        // each is made when it is written, since there may be very many
+        List<Object> runs = new AbstractList<>() {
+            @Override
+            public Object get(int run) {
+                return figure(sweep, fronts, run);
             }
-            for (String output : shown(sweep)) {
-                double value = sweep.output(run, output);
-                figure.put(output, Double.isFinite(value) ? value : null);
+
+            @Override
+            public int size() {
+                return sweep.runs();
             }
-            for (Front front : fronts) {
-                figure.put("not_beaten", front.stands()[run]);
-            }
-            runs.add(figure);
-        }
+        };
         figures.put("runs", runs);
+        payback.ifPresent(steps -> figures.put("payback", steps.figures()));
         return figures;
+    }
+
+    private static Map<String, Object> figure(Sweep sweep, List<Front> fronts, int run) {
+        Map<String, Object> figure = new LinkedHashMap<>();
+        for (int i = 0; i < sweep.keys().size(); i++) {
+            figure.put(sweep.keys().get(i), sweep.values().get(run)[i]);
+        }
+        for (String output : shown(sweep)) {
+            double value = sweep.output(run, output);
+            figure.put(output, Double.isFinite(value) ? value : null);
+        }
+        for (Front front : fronts) {
+            figure.put("not_beaten", front.stands()[run]);
+        }
+        return figure;
     }
 }

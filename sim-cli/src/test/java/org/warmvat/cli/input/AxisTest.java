@@ -3,8 +3,10 @@ package org.warmvat.cli.input;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class AxisTest {
@@ -41,6 +43,32 @@ class AxisTest {
         assertEquals(6, grid.size());
         assertArrayEquals(new double[] {1, 4}, grid.values(1));
         assertArrayEquals(new double[] {2, 3}, grid.values(3));
+    }
+
+    private static String refused(String... axes) {
+        Grid grid = new Grid(Stream.of(axes).map(Axis::parse).toList());
+        return assertThrows(InputRefused.class, () -> grid.check(DesignDocument.demonstration()))
+                .getMessage();
+    }
+
+    @Test
+    void everyValueIsCheckedBeforeTheRunsAndAllFaultsAreToldAtOnce() {
+        List<String> lines = refused("solar.area_m2=1,-2,3,-4,5", "control.setpoint_c=36,400,38")
+                .lines()
+                .toList();
+        assertEquals(3, lines.size(), lines.toString());
+        assertTrue(lines.get(0).contains("solar.area_m2 -2, expected a number, 0 to 1000 m2"), lines.get(0));
+        assertTrue(lines.get(1).contains("solar.area_m2 -4, expected a number, 0 to 1000 m2"), lines.get(1));
+        assertTrue(lines.get(2).contains("control.setpoint_c 400, expected a number, "), lines.get(2));
+        assertEquals(20, refused("solar.area_m2=-1:-100:-1").lines().count());
+        assertEquals(1, refused("solar.aera_m2=1:100:1").lines().count());
+    }
+
+    @Test
+    void oneNumberUnderTwoNamesIsRefused() {
+        assertEquals(
+                "built-in demonstration design: two axes lead to the same number, expected one for each",
+                refused("envelope.wall.pir_foam.thickness_mm=90,120", "envelope.wall[1].thickness_mm=60,90"));
     }
 
     @Test

@@ -104,7 +104,7 @@ class CsvTest {
         for (String title : List.of("=HYPERLINK(1)", "+1", "@x", "-2+3")) {
             RunResult run = SyntheticRun.of(
                     new SyntheticRun.Case(title, SyntheticRun.at(2025, 1), 240, 53, true, Optional.empty()));
-            Report.files(run, Summary.ORIGIN, List.of()).forEach((name, bytes) -> {
+            Report.files(run, Optional.empty(), Summary.ORIGIN, List.of()).forEach((name, bytes) -> {
                 if (name.endsWith(".csv")) {
                     lines(bytes).forEach(line -> assertHarmless(name, line));
                 }

@@ -121,8 +121,10 @@ class ReportPageTest {
 
     @Test
     void theSameRunGivesTheSameFiles() {
-        Map<String, byte[]> once = Report.files(SyntheticRun.usual(), Summary.ORIGIN, List.of(PICTURE));
-        Map<String, byte[]> again = Report.files(SyntheticRun.usual(), Summary.ORIGIN, List.of(PICTURE));
+        Map<String, byte[]> once =
+                Report.files(SyntheticRun.usual(), Optional.empty(), Summary.ORIGIN, List.of(PICTURE));
+        Map<String, byte[]> again =
+                Report.files(SyntheticRun.usual(), Optional.empty(), Summary.ORIGIN, List.of(PICTURE));
         assertEquals(List.copyOf(once.keySet()), List.copyOf(again.keySet()));
         once.forEach((name, bytes) -> assertArrayEquals(bytes, again.get(name), name));
         assertTrue(Report.fileNames().containsAll(once.keySet()));

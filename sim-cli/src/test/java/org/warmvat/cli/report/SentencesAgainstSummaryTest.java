@@ -284,7 +284,7 @@ class SentencesAgainstSummaryTest {
 
         Facts(RunResult run) {
             summary = Summary.of(run);
-            Answer.of(run).forEach(paragraph -> sentences.addAll(paragraph.sentences()));
+            Answer.of(run, Optional.empty()).forEach(paragraph -> sentences.addAll(paragraph.sentences()));
         }
 
         String all() {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import org.warmvat.result.RunResult;
 
 /** A {@code summary.json} as a reader outside the program sees it. */
@@ -24,7 +25,7 @@ final class Summary {
 
     static Summary of(RunResult run) {
         try {
-            return new Summary(new ObjectMapper().readTree(Report.summary(run, ORIGIN)));
+            return new Summary(new ObjectMapper().readTree(Report.summary(run, Optional.empty(), ORIGIN)));
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -209,7 +209,7 @@ class SummaryJsonTest {
 
     @Test
     void theSameRunGivesTheSameBytes() {
-        byte[] once = Report.summary(SyntheticRun.usual(), Summary.ORIGIN);
+        byte[] once = Report.summary(SyntheticRun.usual(), Optional.empty(), Summary.ORIGIN);
         byte[] again = Report.summary(
                 SyntheticRun.of(new SyntheticRun.Case(
                         "Invented tank",
@@ -218,6 +218,7 @@ class SummaryJsonTest {
                         53,
                         true,
                         Optional.of(BoughtEnergy.ELECTRICITY))),
+                Optional.empty(),
                 Summary.ORIGIN);
         assertArrayEquals(once, again);
         assertTrue(new String(once, StandardCharsets.UTF_8).endsWith("}\n"));
