@@ -14,10 +14,13 @@ class StepHalvingTest {
     private static final double SPAN_S = 6 * 3600;
 
     /** Every network gains at least this from a halved step: layers far quicker than the step lower the order. */
-    private static final double LEAST_GAIN = 2;
+    private static final double LEAST_GAIN = 3;
 
-    /** Taken together they gain the factor of order 2 at least; order 3 would give 8. */
-    private static final double USUAL_GAIN = 4;
+    /** Taken together they gain nearly the factor of order 3, which is 8. */
+    private static final double USUAL_GAIN = 6;
+
+    /** Below this the coarse step is right by chance, errors of one sign and the other falling together, K. */
+    private static final double BY_CHANCE_K = 1e-6;
 
     /** Heat of a sun that rises and sets over the span, a leaking chain of a few nodes, a sine of outside temperature. */
     private static Network network(long seed) {
@@ -67,14 +70,19 @@ class StepHalvingTest {
     @Test
     void halvingTheStepShrinksTheError() {
         double logarithms = 0;
+        int counted = 0;
         for (long seed = 1; seed <= NETWORKS; seed++) {
             double exact = slurryC(seed, 1536);
             double coarse = Math.abs(slurryC(seed, 6) - exact);
             double fine = Math.abs(slurryC(seed, 12) - exact);
-            assertTrue(coarse > LEAST_GAIN * fine, "network " + seed + ": " + coarse + " K against " + fine + " K");
-            logarithms += Math.log(coarse / fine);
+            if (coarse > BY_CHANCE_K) {
+                assertTrue(coarse > LEAST_GAIN * fine, "network " + seed + ": " + coarse + " K against " + fine + " K");
+                logarithms += Math.log(coarse / fine);
+                counted++;
+            }
         }
-        double usual = Math.exp(logarithms / NETWORKS);
+        assertTrue(counted >= 0.9 * NETWORKS, "counted " + counted);
+        double usual = Math.exp(logarithms / counted);
         assertTrue(usual > USUAL_GAIN, "usual gain " + usual);
     }
 }
