@@ -15,6 +15,8 @@ final class TextFile {
     /** More than any century of hourly rows; a larger file is not weather and would only fill the memory. */
     private static final long MOST_BYTES = 256L << 20;
 
+    private static final char REPLACEMENT = '\uFFFD';
+
     private TextFile() {}
 
     static String read(Path path) throws WeatherRefused, IOException {
@@ -35,18 +37,26 @@ final class TextFile {
         }
         refuseUtf16(file, bytes);
         int skip = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
+        String text = new String(bytes, skip, bytes.length - skip, StandardCharsets.UTF_8);
+        // Broken bytes become this mark, which a whole text may hold too; the strict way then tells them apart, but
+        // takes longer.
+        if (text.indexOf(REPLACEMENT) >= 0) {
+            refuseBroken(file, bytes, skip);
+        }
+        return text;
+    }
+
+    private static void refuseBroken(String file, byte[] bytes, int skip) throws WeatherRefused {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         ByteBuffer in = ByteBuffer.wrap(bytes, skip, bytes.length - skip);
-        CharBuffer out = CharBuffer.allocate(bytes.length - skip);
-        CoderResult end = decoder.decode(in, out, true);
+        CoderResult end = decoder.decode(in, CharBuffer.allocate(bytes.length - skip), true);
         if (end.isError()) {
             throw new WeatherRefused(file + " " + place(bytes, in.position())
                     + ": not UTF-8 text (an older 8-bit encoding?), expected UTF-8");
         }
-        return out.flip().toString();
     }
 
     private static void refuseUtf16(String file, byte[] bytes) throws WeatherRefused {
