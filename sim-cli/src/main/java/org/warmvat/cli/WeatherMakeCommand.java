@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -40,8 +41,8 @@ final class WeatherMakeCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "NORMALS", description = "File of monthly normals.")
     private Path normalsFile;
 
-    @Option(names = "--seed", paramLabel = "N", description = "Another of many equally likely years (the file's seed).")
-    private Optional<Integer> seed = Optional.empty();
+    @Option(names = "--seed", paramLabel = "N", description = "Another of many typical years (the file's seed).")
+    private Optional<Long> seed = Optional.empty();
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where to write the year (standard output).")
     private Optional<Path> out = Optional.empty();
@@ -52,6 +53,11 @@ final class WeatherMakeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         WeatherText.requireFree(spec, out, replace);
+        if (seed.isPresent() && (seed.get() < 0 || seed.get() > NormalsFile.MOST_SEED)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--seed " + seed.get() + ", expected a whole number from 0 to " + NormalsFile.MOST_SEED);
+        }
         try {
             Normals read = NormalsFile.read(normalsFile);
             Normals normals = seed.map(read::withSeed).orElse(read);

@@ -16,6 +16,11 @@ final class WeatherText {
     private WeatherText() {}
 
     static void requireFree(CommandSpec spec, Optional<Path> out, boolean replace) {
+        if (out.isPresent() && !Files.isDirectory(out.get().toAbsolutePath().getParent())) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    out.get() + ": there is no folder " + out.get().getParent() + " to write it to");
+        }
         if (out.isPresent() && Files.exists(out.get()) && (!replace || Files.isDirectory(out.get()))) {
             String fact =
                     Files.isDirectory(out.get()) ? "is a folder, expected a file" : "stands there already (--replace)";

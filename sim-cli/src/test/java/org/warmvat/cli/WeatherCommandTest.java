@@ -67,6 +67,20 @@ class WeatherCommandTest {
     }
 
     @Test
+    void makeRefusesSeedsAndPlacesThatAreNone() {
+        Path normals = SAMPLES.resolve("cool-southern-normals.csv");
+        assertEquals(2, run("weather", "make", normals, "--seed", "-3"));
+        assertTrue(err.toString().contains("--seed -3, expected a whole number from 0 to 1000000000"), err.toString());
+        assertEquals(2, run("weather", "make", normals, "--seed", "1000000001"));
+        Path nowhere = folder.resolve("none").resolve("made.csv");
+        assertEquals(2, run("weather", "make", normals, "--out", nowhere));
+        assertTrue(
+                err.toString().contains(nowhere + ": there is no folder " + nowhere.getParent() + " to write it to"),
+                err.toString());
+        assertEquals("", out.toString());
+    }
+
+    @Test
     void lookTellsMonthsAndNothingSuspicious() {
         assertEquals(0, run("weather", "look"));
         List<String> lines = out.toString().lines().toList();

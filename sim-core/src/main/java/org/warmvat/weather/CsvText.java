@@ -26,6 +26,16 @@ final class CsvText {
         this.records = reader.iterator();
     }
 
+    /** Says what a spreadsheet of many countries has done, where a line of names should be cut at commas and is not. */
+    static void refuseSemicolons(CsvRecord names, Faults faults) throws WeatherRefused {
+        if (names.getFieldCount() == 1 && names.getField(0).indexOf(';') >= 0) {
+            throw faults.refusedAt(
+                    names.getStartingLineNumber(),
+                    "semicolons between the names, expected commas, and points in the numbers (as a spreadsheet saves it under"
+                            + " English settings)");
+        }
+    }
+
     /** Whether another record follows. */
     boolean hasNext() throws WeatherRefused {
         try {

@@ -15,7 +15,9 @@ public final class NormalsFile {
     private static final String MARK = "# warmvat normals";
     private static final List<String> KEYS =
             List.of("site", "latitude_deg", "longitude_deg", "elevation_m", "utc_offset_h", "seed", "origin", "note");
-    private static final int MOST_SEED = 1_000_000_000;
+    /** The highest seed of a file of normals; the lowest is 0. */
+    public static final int MOST_SEED = 1_000_000_000;
+
     private static final String MONTH = "month";
     private static final String AIR = "air_c";
     private static final String RANGE = "daily_range_k";
@@ -76,6 +78,7 @@ public final class NormalsFile {
         }
         CsvRecord heading = csv.next();
         List<String> names = heading.getFields().stream().map(String::strip).toList();
+        CsvText.refuseSemicolons(heading, faults);
         Quantity humidity = humidity(heading.getStartingLineNumber(), names);
         faults.refuseIfAny();
         List<MonthNormals> months = new ArrayList<>();
@@ -120,7 +123,7 @@ public final class NormalsFile {
         }
         int expected = months.size() + 1;
         double month = value(row, names, MONTH);
-        if (month != expected) {
+        if (month != expected && expected <= 12) {
             faults.add(line, "month \"" + row.getField(names.indexOf(MONTH)) + "\", expected " + expected);
         }
         months.add(new MonthNormals(

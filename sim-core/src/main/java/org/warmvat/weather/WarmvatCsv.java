@@ -30,6 +30,7 @@ final class WarmvatCsv {
             throw faults.refusedAt(header.lines() + 1L, "the file ends, expected a line of column names");
         }
         CsvRecord names = csv.next();
+        CsvText.refuseSemicolons(names, faults);
         List<Optional<Quantity>> columns = columns(names);
         faults.refuseIfAny();
         RawRows rows = rows(csv, names, columns);

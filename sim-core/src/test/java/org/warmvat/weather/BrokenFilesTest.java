@@ -141,10 +141,10 @@ class BrokenFilesTest {
                         .hours());
         String semicolons = good().replace(',', ';').replace("4.5", "4,5");
         assertEquals(
-                "year.csv line 8: unknown column \"time;air_c;global_w_m2;wind_m_s\", expected one of time, air_c,"
-                        + " dew_point_c, relative_humidity, wind_m_s, pressure_hpa, global_w_m2, beam_w_m2, diffuse_w_m2,"
-                        + " cloud_fraction, longwave_w_m2, ground_c",
-                faults(bytes(semicolons, StandardCharsets.UTF_8)).get(0));
+                List.of(
+                        "year.csv line 8: semicolons between the names, expected commas, and points in the numbers (as a"
+                                + " spreadsheet saves it under English settings)"),
+                faults(bytes(semicolons, StandardCharsets.UTF_8)));
         String dates = good().replace("2025-01-01T", "01.01.2025 ");
         assertEquals(
                 "year.csv line 9: time \"01.01.2025 01:00\", expected a date and time like 2025-01-31T14:00 (local standard"

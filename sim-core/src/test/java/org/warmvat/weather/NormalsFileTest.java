@@ -64,6 +64,15 @@ class NormalsFileTest {
     }
 
     @Test
+    void refusesAMonthTooManyAndSemicolons() {
+        assertEquals(List.of("n.csv: 13 months, expected 12"), faults(good() + "12,4,5,1,0.8,4\n"));
+        assertEquals(
+                List.of("n.csv line 8: semicolons between the names, expected commas, and points in the numbers (as a"
+                        + " spreadsheet saves it under English settings)"),
+                faults(good().replace(',', ';')));
+    }
+
+    @Test
     void refusesColumns() {
         assertEquals(
                 List.of(
