@@ -11,10 +11,10 @@ import org.warmvat.network.State;
 final class LiveRun {
 
     /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 5e-6;
+    private static final double SLURRY_TOLERANCE_K = 1e-6;
 
     /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 2e-4;
+    private static final double CIRCUIT_TOLERANCE_K = 5e-5;
 
     /** Error allowed in a step at a circuit at most, K. */
     private static final double MOST_CIRCUIT_TOLERANCE_K = 5e-3;
