@@ -17,10 +17,10 @@ final class LiveRun {
     private static final double CIRCUIT_TOLERANCE_K = 5e-5;
 
     /** Error allowed in a step at a circuit at most, K. */
-    private static final double MOST_CIRCUIT_TOLERANCE_K = 5e-3;
+    private static final double MOST_CIRCUIT_TOLERANCE_K = 1e-3;
 
     /** A circuit may err by this share of what is left to the nearest switching. */
-    private static final double SHARE_OF_MARGIN = 5e-3;
+    private static final double SHARE_OF_MARGIN = 1e-3;
 
     /** A switching is placed to within this, s. */
     static final double PLACED_WITHIN_S = 0.002;
