@@ -52,19 +52,7 @@ final class Equations {
 
     /** Sets the temperature of every junction without mass so that the heat entering it leaves it. */
     void settleJunctions(State state) {
-        for (int i = 1; i < parent.length; i++) {
-            if (capacity[i] == 0) {
-                double weight = link[i] + conductance[i];
-                double sum = link[i] * state.nodeC(parent[i]) + source[i];
-                for (int child = i + 1; child < parent.length; child++) {
-                    if (parent[child] == i) {
-                        weight += link[child];
-                        sum += link[child] * state.nodeC(child);
-                    }
-                }
-                state.setNodeC(i, sum / weight);
-            }
-        }
+        Junctions.settle(network, slow, state);
     }
 
     /** Heat into each node at the state, W. */

@@ -93,7 +93,7 @@ final class SlowStep {
         start.at.set(from);
         start.gatheredS = Double.NaN;
         start.gather(timeS);
-        settleJunctions(start);
+        Junctions.settle(network, start.flows, start.at);
         for (int i = first; i < nodes; i++) {
             start.heat[i] = start.flows.sourceW(i) - start.flows.conductanceWPerK(i) * start.at.nodeC(i);
         }
@@ -110,22 +110,6 @@ final class SlowStep {
         start.tellSlurry();
         for (int i = 1; i <= Tableau.LAST; i++) {
             stages[i].gatheredS = Double.NaN;
-        }
-    }
-
-    private void settleJunctions(Stage stage) {
-        for (int i = first; i < nodes; i++) {
-            if (capacity[i] == 0) {
-                double weight = stage.flows.linkWPerK(i) + stage.flows.conductanceWPerK(i);
-                double sum = stage.flows.linkWPerK(i) * stage.at.nodeC(parent[i]) + stage.flows.sourceW(i);
-                for (int child = i + 1; child < nodes; child++) {
-                    if (parent[child] == i) {
-                        weight += stage.flows.linkWPerK(child);
-                        sum += stage.flows.linkWPerK(child) * stage.at.nodeC(child);
-                    }
-                }
-                stage.at.setNodeC(i, sum / weight);
-            }
         }
     }
 

@@ -26,7 +26,8 @@ public final class Network {
      * flows into them depends on time alone.
      *
      * @param name its name
-     * @param capacityJPerK heat capacity; 0 for a junction without mass, whose parent and children must have mass
+     * @param capacityJPerK heat capacity; 0 for a junction without mass, which starts steady and whose parent and
+     *     children must have mass
      * @param parent index of its parent; the root's is -1
      * @param initialC temperature at the start; for a steady node a first guess
      * @param startsSteady whether it starts in equilibrium with its surroundings at the first instant
@@ -86,7 +87,7 @@ public final class Network {
          * Adds a node after its parent.
          *
          * @throws IllegalArgumentException when the parent does not exist yet, two junctions without mass would touch, a live node
-         *     would follow a steady one, or a steady node would hang on a live one other than the first
+         *     has no mass or would follow a steady one, or a steady node would hang on a live one other than the first
          */
         public int node(Node node) {
             boolean root = nodes.isEmpty();
@@ -108,6 +109,9 @@ public final class Network {
                     && !nodes.isEmpty()
                     && nodes.get(nodes.size() - 1).startsSteady()) {
                 throw new IllegalArgumentException("node " + node.name() + ": live nodes come before steady ones");
+            }
+            if (!node.startsSteady() && node.capacityJPerK() == 0) {
+                throw new IllegalArgumentException("node " + node.name() + ": a junction without mass starts steady");
             }
             boolean hangsOnCircuit =
                     node.parent() > 0 && !nodes.get(node.parent()).startsSteady();

@@ -17,6 +17,10 @@ class NetworkTest {
         return new Network.Node(name, capacity, parent, 20, false);
     }
 
+    private static Network.Node steady(String name, double capacity, int parent) {
+        return new Network.Node(name, capacity, parent, 20, true);
+    }
+
     private static String refusal(Network.Assembly assembly, Network.Node node) {
         return assertThrows(IllegalArgumentException.class, () -> assembly.node(node))
                 .getMessage();
@@ -35,9 +39,10 @@ class NetworkTest {
         assertEquals(
                 "node orphan: parent 4, expected one of the 1 nodes before it, -1 for the first",
                 refusal(assembly, node("orphan", 1, 4)));
-        assertEquals(1, assembly.node(node("headspace", 0, 0)));
-        assertEquals("node void: two junctions without mass may not touch", refusal(assembly, node("void", 0, 1)));
-        assertEquals(2, assembly.node(node("lid", 5, 1)));
+        assertEquals("node void: a junction without mass starts steady", refusal(assembly, node("void", 0, 0)));
+        assertEquals(1, assembly.node(steady("headspace", 0, 0)));
+        assertEquals("node void: two junctions without mass may not touch", refusal(assembly, steady("void", 0, 1)));
+        assertEquals(2, assembly.node(steady("lid", 5, 1)));
         Network network = assembly.build();
         assertArrayEquals(new int[] {-1, 0, 1}, network.parents());
         assertArrayEquals(new double[] {1, 0, 5}, network.capacitiesJPerK());
@@ -49,14 +54,14 @@ class NetworkTest {
         Network.Assembly assembly = new Network.Assembly();
         assertEquals(
                 "node lid: a steady node hangs on the first node or on a steady one",
-                refusal(assembly, new Network.Node("lid", 1, -1, 20, true)));
+                refusal(assembly, steady("lid", 1, -1)));
         assembly.node(node("slurry", 1, -1));
         int collector = assembly.node(node("collector", 1, 0));
         assertEquals(
                 "node pipe: a steady node hangs on the first node or on a steady one",
-                refusal(assembly, new Network.Node("pipe", 1, collector, 20, true)));
-        int wall = assembly.node(new Network.Node("wall", 1, 0, 20, true));
-        assembly.node(new Network.Node("foam", 1, wall, 20, true));
+                refusal(assembly, steady("pipe", 1, collector)));
+        int wall = assembly.node(steady("wall", 1, 0));
+        assembly.node(steady("foam", 1, wall));
         assertEquals("node late: live nodes come before steady ones", refusal(assembly, node("late", 1, 0)));
         assertEquals(2, assembly.build().liveNodes());
     }
