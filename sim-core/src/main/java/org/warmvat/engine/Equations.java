@@ -15,6 +15,7 @@ final class Equations {
     private final double[] conductance;
     private final double[] source;
     private final double[] link;
+    private final double[] heatW;
 
     Equations(Network network) {
         this.network = network;
@@ -25,6 +26,7 @@ final class Equations {
         conductance = new double[parent.length];
         source = new double[parent.length];
         link = new double[parent.length];
+        heatW = new double[parent.length];
     }
 
     /** Gathers the flows at a state and sums them up. */
@@ -39,9 +41,24 @@ final class Equations {
         }
     }
 
-    /** Rate of a stock at a content, per second. */
-    double stockRatePerS(int stock, double content) {
-        return slow.gainPerS(stock) - slow.lossPerS(stock) * content;
+    /**
+     * Rates of everything that an explicit method integrates, at a state whose junctions are settled on the way.
+     *
+     * @param timeS the instant
+     * @param state the state
+     * @param massive nodes with mass, in order
+     * @param rates K/s of these nodes, then per second of the stocks; overwritten as far as these go
+     */
+    void rates(double timeS, State state, int[] massive, double[] rates) {
+        evaluate(timeS, state);
+        settleJunctions(state);
+        heat(state);
+        for (int i = 0; i < massive.length; i++) {
+            rates[i] = heatW[massive[i]] / capacity[massive[i]];
+        }
+        for (int stock = 0; stock < network.stocks().size(); stock++) {
+            rates[massive.length + stock] = slow.gainPerS(stock) - slow.lossPerS(stock) * state.stock(stock);
+        }
     }
 
     /** Adds the present flow of every meter. */
@@ -56,7 +73,7 @@ final class Equations {
     }
 
     /** Heat into each node at the state, W. */
-    void heat(State state, double[] heatW) {
+    private void heat(State state) {
         for (int i = 0; i < parent.length; i++) {
             heatW[i] = source[i] - conductance[i] * state.nodeC(i);
         }

@@ -23,7 +23,7 @@ final class LiveRun {
     private static final double SHARE_OF_MARGIN = 1e-3;
 
     /** A switching is placed to within this, s. */
-    static final double PLACED_WITHIN_S = 0.002;
+    private static final double PLACED_WITHIN_S = 0.002;
 
     /** A margin that creeps over its threshold counts as there when this near, K. */
     private static final double LEAST_MARGIN_K = 1e-8;

@@ -34,7 +34,6 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
     private final Switchboard switchboard;
     private final WatchKeeper watches;
     private final int[] massive;
-    private final double[] heatW;
     private final double[] vector;
     private final DormandPrince853Integrator integrator;
     private double usualStepS = 60;
@@ -51,7 +50,6 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
         double[] capacity = network.capacitiesJPerK();
         massive =
                 IntStream.range(0, capacity.length).filter(i -> capacity[i] > 0).toArray();
-        heatW = new double[capacity.length];
         vector = new double[massive.length + network.stocks().size()];
         integrator =
                 new DormandPrince853Integrator(SHORTEST_STEP_S, Hours.HOUR_S, ABSOLUTE_TOLERANCE, RELATIVE_TOLERANCE);
@@ -144,18 +142,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
 
     @Override
     public void computeDerivatives(double timeS, double[] y, double[] yDot) {
-        State now = at(y);
-        equations.evaluate(timeS, now);
-        equations.settleJunctions(now);
-        equations.heat(now, heatW);
-        double[] capacity = network.capacitiesJPerK();
-        for (int i = 0; i < massive.length; i++) {
-            yDot[i] = heatW[massive[i]] / capacity[massive[i]];
-        }
-        for (int i = massive.length; i < y.length; i++) {
-            int stock = i - massive.length;
-            yDot[i] = equations.stockRatePerS(stock, y[i]);
-        }
+        equations.rates(timeS, at(y), massive, yDot);
     }
 
     @Override

@@ -1,8 +1,8 @@
 package org.warmvat.engine;
 
 /**
- * Heat from the envelope into the slurry over a stretch of time as a parabola: from its known beginning to its end, with the
- * mean that the envelope really gave, so that what leaves one arrives in the other to the last joule.
+ * Heat from everything slow into the slurry over a stretch of time as a parabola: from its known beginning to its end, with the
+ * mean that was really given, so that what leaves one arrives in the other to the last joule.
  */
 final class SlowHeat {
 

@@ -35,20 +35,7 @@ public final class HipparchusEngine implements Engine {
     @Override
     public void run(Network network, State state, Hours hours, HourSink sink) {
         HourRecord record = new HourRecord(network, state);
-        Run run = new Run(network, state, record);
-        for (int hour = hours.first(); hour < hours.end(); hour++) {
-            record.begin(hour);
-            double timeS = hour * Hours.HOUR_S;
-            double endS = timeS + Hours.HOUR_S;
-            while (timeS < endS) {
-                double jumpS = Math.min(endS, network.nextJumpS(timeS));
-                run.over(new Interval(timeS, jumpS, hour));
-                timeS = jumpS;
-            }
-            if (!sink.accept(record)) {
-                return;
-            }
-        }
+        HourLoop.run(network, record, hours, new Run(network, state, record)::over, sink);
     }
 
     /** One network's integration. */
@@ -62,7 +49,6 @@ public final class HipparchusEngine implements Engine {
         private final int[] massive;
         private final int metersFrom;
         private final int length;
-        private final double[] heatW;
         private final DormandPrince54Integrator integrator;
         private int triggered;
 
@@ -79,7 +65,6 @@ public final class HipparchusEngine implements Engine {
                     .toArray();
             metersFrom = massive.length + network.stocks().size();
             length = metersFrom + network.meters().size();
-            heatW = new double[capacity.length];
             double[] absolute = new double[length];
             Arrays.fill(absolute, 0, metersFrom, 1e-8);
             Arrays.fill(absolute, metersFrom, length, 1e12);
@@ -150,18 +135,8 @@ public final class HipparchusEngine implements Engine {
         @Override
         public double[] computeDerivatives(double timeS, double[] y) {
             State now = at(y);
-            equations.evaluate(timeS, now);
-            equations.settleJunctions(now);
-            equations.heat(now, heatW);
             double[] rates = new double[length];
-            double[] capacity = network.capacitiesJPerK();
-            for (int i = 0; i < massive.length; i++) {
-                rates[i] = heatW[massive[i]] / capacity[massive[i]];
-            }
-            for (int i = massive.length; i < metersFrom; i++) {
-                int stock = i - massive.length;
-                rates[i] = equations.stockRatePerS(stock, y[i]);
-            }
+            equations.rates(timeS, now, massive, rates);
             double[] meters = new double[length - metersFrom];
             equations.addMeters(now, meters);
             System.arraycopy(meters, 0, rates, metersFrom, meters.length);
