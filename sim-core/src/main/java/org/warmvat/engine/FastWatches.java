@@ -20,46 +20,45 @@ final class FastWatches {
         before = new double[conditions.length];
     }
 
-    /** Counts the steps of a stretch that begins after a jump, a switching or another stretch. */
-    void over(LiveTrace trace) {
-        record.seeSlurry(trace.at(0).nodeC(0));
-        for (int i = 0; i < conditions.length; i++) {
-            before[i] = conditions[i].margin(trace.startS(0), trace.at(0));
-            record.seeWatch(i, before[i]);
+    /** Counts a step. */
+    void over(ModalStep step, double timeS, double stepS) {
+        record.seeSlurry(step.start().nodeC(0));
+        for (int m = 0; m < Parabola.INSTANTS; m++) {
+            record.seeSlurry(step.at(m).nodeC(0));
         }
-        for (int step = 0; step < trace.steps(); step++) {
-            overStep(trace, step);
-        }
-    }
-
-    private void overStep(LiveTrace trace, int step) {
-        double stepS = trace.startS(step + 1) - trace.startS(step);
-        record.seeSlurry(trace.at(step + 1).nodeC(0));
         for (int i = 0; i < conditions.length; i++) {
-            double after = conditions[i].margin(trace.startS(step + 1), trace.at(step + 1));
-            if (before[i] > 0 != after > 0) {
-                double crossingS = crossingS(i, trace, step, stepS);
-                record.addWatch(i, before[i] > 0 ? crossingS : stepS - crossingS);
-            } else if (after > 0) {
-                record.addWatch(i, stepS);
+            double beforeS = 0;
+            double before = conditions[i].margin(timeS, step.start());
+            record.seeWatch(i, before);
+            double heldS = 0;
+            for (int m = 0; m < Parabola.INSTANTS; m++) {
+                double atS = Parabola.SHARE[m] * stepS;
+                double margin = conditions[i].margin(timeS + atS, step.at(m));
+                record.seeWatch(i, margin);
+                heldS += held(i, step, timeS, beforeS, atS, before, margin);
+                beforeS = atS;
+                before = margin;
             }
-            record.seeWatch(i, after);
-            before[i] = after;
+            record.addWatch(i, heldS);
         }
     }
 
-    private double crossingS(int index, LiveTrace trace, int step, double stepS) {
-        double lowS = 0;
-        double highS = stepS;
+    private double held(
+            int index, ModalStep step, double timeS, double fromS, double toS, double atFrom, double atTo) {
+        if (atFrom > 0 == atTo > 0) {
+            return atFrom > 0 ? toS - fromS : 0;
+        }
+        double lowS = fromS;
+        double highS = toS;
         while (highS - lowS > CROSSING_S) {
             double middleS = 0.5 * (lowS + highS);
-            double margin = conditions[index].margin(trace.startS(step) + middleS, trace.within(step, middleS / stepS));
-            if (margin > 0 == before[index] > 0) {
+            if (conditions[index].margin(timeS + middleS, step.after(middleS)) > 0 == atFrom > 0) {
                 lowS = middleS;
             } else {
                 highS = middleS;
             }
         }
-        return 0.5 * (lowS + highS);
+        double crossingS = 0.5 * (lowS + highS);
+        return atFrom > 0 ? crossingS - fromS : toS - crossingS;
     }
 }

@@ -12,6 +12,7 @@ final class Switchboard {
 
     private final Network network;
     private final Switch[] controls;
+    private int foremost;
 
     Switchboard(Network network) {
         this.network = network;
@@ -33,6 +34,24 @@ final class Switchboard {
 
     double margin(int index, double timeS, State state) {
         return controls[index].margin(timeS, state, state.isOn(index));
+    }
+
+    /** Largest margin of any switch at a state, negative while none wants to move; notes whose it is. */
+    double furthest(double timeS, State state) {
+        double furthest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < controls.length; i++) {
+            double margin = margin(i, timeS, state);
+            if (margin > furthest) {
+                furthest = margin;
+                foremost = i;
+            }
+        }
+        return furthest;
+    }
+
+    /** The switch whose margin {@link #furthest} found last. */
+    int foremost() {
+        return foremost;
     }
 
     void move(int index, State state, HourRecord record) {

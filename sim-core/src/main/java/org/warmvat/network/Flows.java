@@ -171,6 +171,11 @@ public final class Flows {
         return conductanceWPerK[node];
     }
 
+    /** Whether anything but its links flows into a node. */
+    public boolean feeds(int node) {
+        return conductanceWPerK[node] != 0 || sourceW[node] != 0;
+    }
+
     /** What a node receives at 0 °C besides its links, heats linearised about the contributed state, W. */
     public double sourceW(int node) {
         return sourceW[node];
@@ -207,6 +212,35 @@ public final class Flows {
         }
         for (int i = 0; i < rates; i++) {
             totals[rateMeter[i]] += weightS * ratePerS[i];
+        }
+    }
+
+    /**
+     * Corrects meters where a solver knows the integrals of temperatures better than from the instants at which it added
+     * meters: links, and as much of each node's conductances as it held constant.
+     *
+     * @param heldShare share of each node's conductances that was held
+     * @param defectKs true integral of each node's temperature less the one already counted, K s
+     * @param parent parent of each node
+     * @param totals per meter; added to
+     */
+    public void addDefects(double[] heldShare, double[] defectKs, int[] parent, double[] totals) {
+        for (int child = 1; child < linkWPerK.length; child++) {
+            if (linkMeter[child] >= 0) {
+                totals[linkMeter[child]] += linkWPerK[child] * (defectKs[child] - defectKs[parent[child]]);
+            }
+        }
+        for (int i = 0; i < exchanges; i++) {
+            if (exchangeMeter[i] >= 0) {
+                int node = exchangeNode[i];
+                totals[exchangeMeter[i]] -= heldShare[node] * exchangeWPerK[i] * defectKs[node];
+            }
+        }
+        for (int i = 0; i < heats; i++) {
+            if (heatMeter[i] >= 0) {
+                int node = heatNode[i];
+                totals[heatMeter[i]] += heldShare[node] * heatSlopeWPerK[i] * defectKs[node];
+            }
         }
     }
 

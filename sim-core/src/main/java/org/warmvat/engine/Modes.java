@@ -1,0 +1,253 @@
+package org.warmvat.engine;
+
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+
+/**
+ * The modes of a network whose conductances are held: each decays by itself, so that a step of any length is exact. A node's
+ * temperature is a sum over modes, and heat into a node pushes every mode by the same share, the network being symmetric.
+ */
+final class Modes {
+
+    private static final int KEPT_LENGTHS = 32;
+
+    private final int[] parent;
+    private final double[] linkWPerK;
+    private final double[] heldWPerK;
+    private final double[] capacityJPerK;
+    private final double[] decayPerS;
+    private final double[][] shape;
+    private final double[] massless;
+    private final double[] transfer;
+    private final OwnResponses[] responses = new OwnResponses[KEPT_LENGTHS];
+    private final double[][] squares;
+    private Decays fresh;
+    private final Decays[] steps = new Decays[KEPT_LENGTHS];
+    private final Decays[] parts = new Decays[KEPT_LENGTHS];
+
+    /**
+     * Finds the modes.
+     *
+     * @param network nodes and capacities
+     * @param linkWPerK conductance of each node to its parent; copied
+     * @param heldWPerK conductance of each node to known temperatures; copied
+     */
+    Modes(Network network, double[] linkWPerK, double[] heldWPerK) {
+        parent = network.parents();
+        capacityJPerK = network.capacitiesJPerK();
+        this.linkWPerK = linkWPerK.clone();
+        this.heldWPerK = heldWPerK.clone();
+        massless = new double[parent.length];
+        double[][] conductance = conductance();
+        eliminateMassless(conductance);
+        int[] massive = massive();
+        decayPerS = new double[massive.length];
+        shape = new double[parent.length][massive.length];
+        decompose(conductance, massive);
+        shapeMassless(conductance);
+        for (int mode = 0; mode < decayPerS.length; mode++) {
+            decayPerS[mode] = decayPerS(mode);
+        }
+        transfer = transfers();
+        squares = new double[parent.length][];
+    }
+
+    private int[] massive() {
+        return java.util.stream.IntStream.range(0, parent.length)
+                .filter(i -> capacityJPerK[i] > 0)
+                .toArray();
+    }
+
+    private double[][] conductance() {
+        double[][] conductance = new double[parent.length][parent.length];
+        for (int i = 0; i < parent.length; i++) {
+            conductance[i][i] += heldWPerK[i];
+            if (i > 0) {
+                conductance[i][i] += linkWPerK[i];
+                conductance[parent[i]][parent[i]] += linkWPerK[i];
+                conductance[i][parent[i]] -= linkWPerK[i];
+                conductance[parent[i]][i] -= linkWPerK[i];
+            }
+        }
+        return conductance;
+    }
+
+    /** What flows into a junction leaves it at once: its neighbours see each other through it. */
+    private void eliminateMassless(double[][] conductance) {
+        for (int junction = 0; junction < parent.length; junction++) {
+            if (capacityJPerK[junction] == 0) {
+                massless[junction] = 1 / conductance[junction][junction];
+                for (int i = 0; i < parent.length; i++) {
+                    for (int j = 0; j < parent.length; j++) {
+                        if (i != junction && j != junction) {
+                            conductance[i][j] -=
+                                    conductance[i][junction] * massless[junction] * conductance[junction][j];
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private void decompose(double[][] conductance, int[] massive) {
+        double[][] scaled = new double[massive.length][massive.length];
+        for (int i = 0; i < massive.length; i++) {
+            for (int j = 0; j < massive.length; j++) {
+                double mass = Math.sqrt(capacityJPerK[massive[i]] * capacityJPerK[massive[j]]);
+                scaled[i][j] = conductance[massive[i]][massive[j]] / mass;
+            }
+        }
+        double[][] vectors = new EigenDecomposition(new Array2DRowRealMatrix(scaled, false)).getV().getData();
+        for (int i = 0; i < massive.length; i++) {
+            double root = Math.sqrt(capacityJPerK[massive[i]]);
+            for (int mode = 0; mode < massive.length; mode++) {
+                // the library puts the fastest decay first
+                shape[massive[i]][massive.length - 1 - mode] = vectors[i][mode] / root;
+            }
+        }
+    }
+
+    private void shapeMassless(double[][] conductance) {
+        for (int junction = 0; junction < parent.length; junction++) {
+            for (int i = 0; massless[junction] != 0 && i < parent.length; i++) {
+                if (i != junction && massless[i] == 0) {
+                    double share = -conductance[junction][i] * massless[junction];
+                    Sums.add(share, shape[i], shape[junction]);
+                }
+            }
+        }
+    }
+
+    /** How fast a mode decays: heat lost in its shape over heat held, all terms positive, hence exact where it is slow. */
+    private double decayPerS(int mode) {
+        double lost = 0;
+        double held = 0;
+        for (int i = 0; i < parent.length; i++) {
+            double c = shape[i][mode];
+            lost += heldWPerK[i] * c * c;
+            held += capacityJPerK[i] * c * c;
+            if (i > 0) {
+                double fall = c - shape[parent[i]][mode];
+                lost += linkWPerK[i] * fall * fall;
+            }
+        }
+        return lost / held;
+    }
+
+    /** How many modes there are. */
+    int count() {
+        return decayPerS.length;
+    }
+
+    /** Temperature of a node per unit of each mode, and push of each mode per watt into the node. Shared: read only. */
+    double[] shape(int node) {
+        return shape[node];
+    }
+
+    /** By how much a junction without mass is warmed at once by a watt into it, K/W; 0 for others. */
+    double masslessKPerW(int node) {
+        return massless[node];
+    }
+
+    /** Conductance held of a node to known temperatures, W/K. */
+    double heldWPerK(int node) {
+        return heldWPerK[node];
+    }
+
+    /** The same of every node. Shared: read only. */
+    double[] heldWPerK() {
+        return heldWPerK;
+    }
+
+    /** Conductance of a node to its parent, W/K. */
+    double linkWPerK(int node) {
+        return linkWPerK[node];
+    }
+
+    /** Sets the modes' contents from the temperatures of a state. */
+    void gather(State state, double[] content) {
+        java.util.Arrays.fill(content, 0);
+        for (int i = 0; i < parent.length; i++) {
+            if (capacityJPerK[i] > 0) {
+                Sums.add(capacityJPerK[i] * state.nodeC(i), shape[i], content);
+            }
+        }
+    }
+
+    /** The decays over the length of a step; kept for lengths that come again. */
+    Decays over(double stepS) {
+        Decays decays = kept(steps, stepS);
+        if (decays.stepS() != stepS) {
+            decays.set(stepS);
+            fresh = decays;
+        }
+        return decays;
+    }
+
+    /** How fed nodes answer to their own heat over the step of the decays just asked for. */
+    OwnResponses responses(Decays decays, int[] fed) {
+        int slot = slot(decays.stepS());
+        if (responses[slot] == null) {
+            responses[slot] = new OwnResponses(fed.length);
+        }
+        if (decays == fresh) {
+            responses[slot].set(this, decays, fed);
+            fresh = null;
+        }
+        return responses[slot];
+    }
+
+    /** Squares of {@link #shape}. Shared: read only. */
+    double[] squaredShape(int node) {
+        if (squares[node] == null) {
+            squares[node] = new double[shape[node].length];
+            for (int mode = 0; mode < shape[node].length; mode++) {
+                squares[node][mode] = shape[node][mode] * shape[node][mode];
+            }
+        }
+        return squares[node];
+    }
+
+    /** The decays over a part of a step; never the object of a step's own length. */
+    Decays overPart(double partS) {
+        Decays decays = kept(parts, partS);
+        if (decays.stepS() != partS) {
+            decays.setEnd(partS);
+        }
+        return decays;
+    }
+
+    private Decays kept(Decays[] kept, double lengthS) {
+        int slot = slot(lengthS);
+        if (kept[slot] == null) {
+            kept[slot] = new Decays(decayPerS);
+        }
+        return kept[slot];
+    }
+
+    /** Spreads lengths that differ by powers of two as well as others (multiplicative hashing by the golden ratio). */
+    private static int slot(double lengthS) {
+        return (int) (Double.doubleToLongBits(lengthS) * 0x9E3779B97F4A7C15L >>> 59);
+    }
+
+    /** Share of a lasting heat into a node that in the end reaches the slurry. */
+    double transfer(int node) {
+        return transfer[node];
+    }
+
+    private double[] transfers() {
+        double[] transfers = new double[parent.length];
+        for (int i = 0; i < parent.length; i++) {
+            double own = 0;
+            for (int mode = 0; mode < decayPerS.length; mode++) {
+                double slowness = shape[0][mode] / Math.max(decayPerS[mode], 1e-12);
+                transfers[i] += slowness * shape[i][mode];
+                own += slowness * shape[0][mode];
+            }
+            transfers[i] /= own;
+        }
+        return transfers;
+    }
+}

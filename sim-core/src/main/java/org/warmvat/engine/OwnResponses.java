@@ -1,0 +1,73 @@
+package org.warmvat.engine;
+
+/** How each fed node answers to its own heat over a step of some length: its temperature at an instant by a watt at an instant. */
+final class OwnResponses {
+
+    private static final int N = Parabola.INSTANTS;
+    private final double[][] kPerW;
+    private final double[] lastingKPerW;
+
+    OwnResponses(int fed) {
+        kPerW = new double[fed][N * N];
+        lastingKPerW = new double[fed];
+    }
+
+    /** Works them out for a step in some modes. */
+    void set(Modes modes, Decays decays, int[] fed) {
+        for (int i = 0; i < fed.length; i++) {
+            double[] square = modes.squaredShape(fed[i]);
+            for (int m = 0; m < N; m++) {
+                for (int j = 0; j < N; j++) {
+                    kPerW[i][N * m + j] = Sums.product(square, decays.by[m][j])
+                            + (m == j ? modes.masslessKPerW(fed[i]) : 0);
+                }
+            }
+            double[] last = kPerW[i];
+            lastingKPerW[i] = last[N * N - 3] + last[N * N - 2] + last[N * N - 1];
+        }
+    }
+
+    /** Temperature of a fed node at the end of the step by a lasting watt, K/W. */
+    double lastingKPerW(int i) {
+        return lastingKPerW[i];
+    }
+
+    /** Temperature of a fed node at the end of the step by a lasting watt that was wrong at its beginning only, K/W. */
+    double forgettingKPerW(int i) {
+        return Math.abs(kPerW[i][N * (N - 1)]) / Parabola.WEIGHT[0];
+    }
+
+    /**
+     * Finds how a fed node's heats must change to agree with the temperatures that they make.
+     *
+     * @param i which fed node
+     * @param instants heats as they are and as they are owed
+     * @param change set to the changes, W
+     * @return by how much temperatures move, K
+     */
+    double solve(int i, Moment[] instants, double[] change) {
+        double[] r = kPerW[i];
+        double d0 = instants[0].excessWPerK[i];
+        double d1 = instants[1].excessWPerK[i];
+        double d2 = instants[2].excessWPerK[i];
+        double b0 = instants[0].owedW(i) - instants[0].heatW[i];
+        double b1 = instants[1].owedW(i) - instants[1].heatW[i];
+        double b2 = instants[2].owedW(i) - instants[2].heatW[i];
+        double a00 = 1 + d0 * r[0];
+        double a01 = d0 * r[1];
+        double a02 = d0 * r[2];
+        double f1 = d1 * r[3] / a00;
+        double a11 = 1 + d1 * r[4] - f1 * a01;
+        double a12 = d1 * r[5] - f1 * a02;
+        b1 -= f1 * b0;
+        double f2 = d2 * r[6] / a00;
+        double a21 = d2 * r[7] - f2 * a01;
+        double a22 = 1 + d2 * r[8] - f2 * a02;
+        b2 -= f2 * b0;
+        double f = a21 / a11;
+        change[2] = (b2 - f * b1) / (a22 - f * a12);
+        change[1] = (b1 - a12 * change[2]) / a11;
+        change[0] = (b0 - a01 * change[1] - a02 * change[2]) / a00;
+        return Math.abs(change[0] * r[0]) + Math.abs(change[1] * r[4]) + Math.abs(change[2] * r[8]);
+    }
+}

@@ -1,0 +1,52 @@
+package org.warmvat.engine;
+
+/**
+ * The parabola through values at three instants of a step, those of Radau's quadrature: integrals of polynomials up to the fourth
+ * degree come out right, the end is one of them, and a short-lived beginning is passed over rather than drawn out over the whole
+ * step (method Radau IIA of order 5: Hairer and Wanner, Solving Ordinary Differential Equations II, section IV.5).
+ */
+final class Parabola {
+
+    static final int INSTANTS = 3;
+
+    /** Index of the last instant, which is the end. */
+    static final int END = 2;
+
+    /** The instants as shares of the step. */
+    static final double[] SHARE = {(4 - Math.sqrt(6)) / 10, (4 + Math.sqrt(6)) / 10, 1};
+
+    /** Coefficients, by power of the share, of the parabola that is 1 at one instant and 0 at the others. */
+    static final double[][] COEFFICIENT = coefficients();
+
+    /** Weight of each instant in the integral over the step. */
+    static final double[] WEIGHT = weights(1);
+
+    private Parabola() {}
+
+    private static double[][] coefficients() {
+        double[][] coefficients = new double[INSTANTS][];
+        for (int j = 0; j < INSTANTS; j++) {
+            double a = SHARE[(j + 1) % INSTANTS];
+            double b = SHARE[(j + 2) % INSTANTS];
+            double norm = (SHARE[j] - a) * (SHARE[j] - b);
+            coefficients[j] = new double[] {a * b / norm, -(a + b) / norm, 1 / norm};
+        }
+        return coefficients;
+    }
+
+    /** Weight of each instant in the integral from the beginning to a share of the step, in units of the step. */
+    static double[] weights(double share) {
+        double[] weights = new double[INSTANTS];
+        for (int j = 0; j < INSTANTS; j++) {
+            double[] c = COEFFICIENT[j];
+            weights[j] = share * (c[0] + share * (c[1] / 2 + share * c[2] / 3));
+        }
+        return weights;
+    }
+
+    /** Weight of an instant in the value at a share of the step. */
+    static double at(int instant, double share) {
+        double[] c = COEFFICIENT[instant];
+        return c[0] + share * (c[1] + share * c[2]);
+    }
+}
