@@ -71,7 +71,7 @@ public final class Warmvat implements Runnable {
 
     /** Options of no command are times or databases; to learn to read these would load them all at every start. */
     private static CommandLine commandLine(Set<String> names) {
-        System.setProperty("picocli.converters.excludes", "java\\.(sql|time)\\..*");
+        System.setProperty("picocli.converters.excludes", "java.sql.*,java.time.*");
         CommandLine line = new CommandLine(new Warmvat());
         names.forEach(name -> line.addSubcommand(name, COMMANDS.get(name)));
         line.setExecutionStrategy(Warmvat::run);
