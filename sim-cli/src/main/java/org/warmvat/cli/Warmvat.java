@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 /** The program {@code warmvat}: one subcommand per question. */
 @Command(
         name = "warmvat",
+        addMethodSubcommands = false,
         description = "Says from hourly weather whether a small heated digester returns more energy than it eats.",
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
