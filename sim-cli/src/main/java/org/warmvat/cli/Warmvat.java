@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 /** The program {@code warmvat}: one subcommand per question. */
 @Command(
         name = "warmvat",
+        addMethodSubcommands = false,
         description = "Says from hourly weather whether a small heated digester returns more energy than it eats.",
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
@@ -69,7 +70,9 @@ public final class Warmvat implements Runnable {
         return args.length > 0 && COMMANDS.containsKey(args[0]) ? Set.of(args[0]) : COMMANDS.keySet();
     }
 
+    /** Options of no command are times or databases; to learn to read these would load them all at every start. */
     private static CommandLine commandLine(Set<String> names) {
+        System.setProperty("picocli.converters.excludes", "java.sql.*,java.time.*");
         CommandLine line = new CommandLine(new Warmvat());
         names.forEach(name -> line.addSubcommand(name, COMMANDS.get(name)));
         line.setExecutionStrategy(Warmvat::run);

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
 /** {@code year}: runs a design through its weather, answers in words and writes the results folder. */
 @Command(
         name = "year",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = {
             "Runs the tank through every hour of a weather file and says whether it kept warm, what sun and backup gave,"

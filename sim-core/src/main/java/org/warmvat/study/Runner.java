@@ -1,13 +1,13 @@
 package org.warmvat.study;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.warmvat.design.AssumedWeather;
 import org.warmvat.design.Collector;
 import org.warmvat.design.Design;
 import org.warmvat.design.Plane;
-import org.warmvat.design.Sky;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourSink;
@@ -26,15 +26,10 @@ public final class Runner {
 
     private final Weather file;
     private final Engine engine;
-    private final Map<Taken, Weather> weathers = new ConcurrentHashMap<>();
-    private final Map<Lit, CollectorSun> suns = new ConcurrentHashMap<>();
-
-    /** How a design wants its weather taken. */
-    private record Taken(AssumedWeather absent, Sky sky) {}
-
-    /** What the sun on a collector depends on besides the file. */
-    private record Lit(
-            Taken taken, Plane plane, double eta0, Collector.Incidence incidence, double groundReflectance) {}
+    // keys are lists: records would serve too, but Java makes their comparison at its first use, for tens of
+    // milliseconds
+    private final Map<List<Double>, Weather> weathers = new ConcurrentHashMap<>();
+    private final Map<List<Object>, CollectorSun> suns = new ConcurrentHashMap<>();
 
     /**
      * A runner.
@@ -111,17 +106,26 @@ public final class Runner {
                 design.site().ground().reflectance());
     }
 
-    private static Taken taken(Design design) {
-        return new Taken(design.site().assumedWeather(), design.site().sky());
+    /** How a design wants its weather taken. */
+    private static List<Double> taken(Design design) {
+        return SiteConventions.of(design).numbers();
     }
 
-    private static Lit lit(Design design, SolarCircuit solar) {
+    /** What the sun on a collector depends on besides the file. */
+    private static List<Object> lit(Design design, SolarCircuit solar) {
         Collector collector = solar.collector();
-        return new Lit(
-                taken(design),
-                collector.plane(),
+        Plane plane = collector.plane();
+        Collector.Incidence incidence = collector.incidence();
+        List<Object> all = new ArrayList<>(taken(design));
+        all.addAll(List.of(
+                plane.tiltDeg(),
+                plane.azimuthDeg().orElse(Double.NaN),
+                plane.skyModel(),
                 collector.eta0(),
-                collector.incidence(),
-                design.site().ground().reflectance());
+                incidence.b0(),
+                incidence.kd(),
+                incidence.limitDeg(),
+                design.site().ground().reflectance()));
+        return all;
     }
 }

@@ -13,14 +13,19 @@ public final class SiteConventions {
 
     /** The weather as a design wants it taken: the very same object where the design keeps to the usual conventions. */
     public static Weather applied(Design design, Weather weather) {
+        return weather.under(of(design));
+    }
+
+    /** What a design takes for granted. */
+    static Conventions of(Design design) {
         AssumedWeather absent = design.site().assumedWeather();
         Sky sky = design.site().sky();
-        return weather.under(new Conventions(
+        return new Conventions(
                 absent.windMPerS(),
                 absent.relativeHumidityFraction(),
                 absent.cloudFraction(),
                 sky.cloudFactor(),
                 sky.refractionAirC(),
-                sky.beamFromElevationDeg()));
+                sky.beamFromElevationDeg());
     }
 }

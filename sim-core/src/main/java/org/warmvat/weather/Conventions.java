@@ -1,5 +1,6 @@
 package org.warmvat.weather;
 
+import java.util.List;
 import org.warmvat.physics.Require;
 
 /**
@@ -31,5 +32,11 @@ public record Conventions(
         Require.within("cloud factor", cloudFactor, 0, 1);
         Require.within("air temperature for refraction in °C", refractionAirC, -40, 40);
         Require.within("least elevation of beam in degrees", leastBeamElevationDeg, 0, 10);
+    }
+
+    /** All of them. Held against each other as numbers, since Java makes the comparison of a record at its first use, for milliseconds. */
+    public List<Double> numbers() {
+        return List.of(
+                windMPerS, relativeHumidityFraction, cloudFraction, cloudFactor, refractionAirC, leastBeamElevationDeg);
     }
 }

@@ -61,7 +61,7 @@ public final class Weather {
 
     /** The same columns under some conventions: this very weather, its sun already computed, where they are its own. */
     public Weather under(Conventions wanted) {
-        return wanted.equals(conventions) ? this : new Weather(table, wanted);
+        return wanted.numbers().equals(conventions.numbers()) ? this : new Weather(table, wanted);
     }
 
     /** Where. */

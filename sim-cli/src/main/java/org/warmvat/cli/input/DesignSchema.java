@@ -6,6 +6,9 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import com.networknt.schema.dialect.Dialect;
+import com.networknt.schema.keyword.KeywordType;
+import com.networknt.schema.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -122,8 +125,20 @@ final class DesignSchema {
 
     /** Made when first asked for: printing the schema needs none. */
     private static final class Validator {
-        private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(withPatternsForWords(ROOT.deepCopy()));
+        private static final Schema SCHEMA =
+                SchemaRegistry.withDialect(dialect()).getSchema(withPatternsForWords(ROOT.deepCopy()));
+
+        /** All keywords of JSON Schema; no formats of text such as addresses and times, of which our schema has none. */
+        private static Dialect dialect() {
+            SpecificationVersion version = SpecificationVersion.DRAFT_2020_12;
+            return Dialect.builder(version.getDialectId())
+                    .specificationVersion(version)
+                    .keywords(KeywordType.getKeywords(version))
+                    .vocabulary(Vocabulary.DRAFT_2020_12_CORE.getId())
+                    .vocabulary(Vocabulary.DRAFT_2020_12_APPLICATOR.getId())
+                    .vocabulary(Vocabulary.DRAFT_2020_12_VALIDATION.getId())
+                    .build();
+        }
 
         /**
          * Says lists of allowed words as patterns: it means the same, and spares the start of the whole JSON library, 0.2 s of processor

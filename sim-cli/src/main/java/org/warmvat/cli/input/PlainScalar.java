@@ -19,6 +19,7 @@ final class PlainScalar {
     private static final Pattern WHOLE = Pattern.compile("[-+]?(0|[1-9][0-9]*)");
     private static final Pattern DECIMAL =
             Pattern.compile("[-+]?(0|[1-9][0-9]*)?(\\.[0-9]+|(?<=[0-9])\\.)?([eE][-+]?[0-9]+)?");
+    private static final Pattern EXPONENT_ONLY = Pattern.compile("[-+]?[eE].*");
     private static final Pattern LEADING_ZERO =
             Pattern.compile("[-+]?0[0-9]+(\\.[0-9]*)?([eE][-+]?[0-9]+)?|[-+]?0[oO][0-7]+");
     private static final Pattern BASE = Pattern.compile("[-+]?0([xX][0-9a-fA-F_]+|[bB][01_]+)");
@@ -80,6 +81,6 @@ final class PlainScalar {
     private static boolean isNumber(String raw) {
         return DECIMAL.matcher(raw).matches()
                 && raw.chars().anyMatch(c -> c >= '0' && c <= '9')
-                && !raw.matches("[-+]?[eE].*");
+                && !EXPONENT_ONLY.matcher(raw).matches();
     }
 }

@@ -6,13 +6,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.io.StringReader;
-import java.util.Iterator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;
@@ -21,7 +18,10 @@ import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.MappingStartEvent;
 import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.ReaderException;
+import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
  * One streaming pass over YAML text: keys, values and the line of each.
@@ -33,7 +33,7 @@ final class YamlText {
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private final Iterator<Event> events;
+    private final Parser events;
     private final Map<String, Integer> lines;
     private final Faults faults;
 
@@ -41,7 +41,7 @@ final class YamlText {
         LoaderOptions options = new LoaderOptions();
         options.setNestingDepthLimit(LocatedTree.DEEPEST * 2);
         options.setCodePointLimit(SourceText.LARGEST_BYTES + 1);
-        this.events = new Yaml(options).parse(new StringReader(text)).iterator();
+        this.events = new ParserImpl(new StreamReader(text), options);
         this.lines = lines;
         this.faults = faults;
     }
@@ -204,7 +204,7 @@ final class YamlText {
     }
 
     private Event next() {
-        return events.next();
+        return events.getEvent();
     }
 
     private static int line(Event event) {

@@ -49,11 +49,9 @@ final class ElectricityByConsumer {
     private static DefaultCategoryDataset dataset(List<Period> months, List<Consumer> consumers) {
         DefaultCategoryDataset dataset = new DefaultCategoryDataset();
         for (Period month : months) {
+            String label = Months.label(month, months);
             for (Consumer consumer : consumers) {
-                dataset.addValue(
-                        consumer.kWh().applyAsDouble(month.electricity()),
-                        consumer.name(),
-                        Months.label(month, months));
+                dataset.addValue(consumer.kWh().applyAsDouble(month.electricity()), consumer.name(), label);
             }
         }
         return dataset;

@@ -32,7 +32,7 @@ final class Png {
                 .put(BITS)
                 .put(RED_GREEN_BLUE)
                 .array();
-        byte[] pixels = deflated(rows(image));
+        byte[] pixels = deflated(image);
         return ByteBuffer.allocate(SIGNATURE.length + 3 * CHUNK_FRAME_BYTES + header.length + pixels.length)
                 .put(SIGNATURE)
                 .put(chunk("IHDR", header))
@@ -41,33 +41,40 @@ final class Png {
                 .array();
     }
 
-    /** Each row is led by a byte 0: no filter. */
-    private static byte[] rows(BufferedImage image) {
-        int width = image.getWidth();
+    /**
+     * Rows, each led by a byte 0: no filter. The quickest way makes the pictures a fifth larger than the tightest, in less than half
+     * the time.
+     */
+    private static byte[] deflated(BufferedImage image) {
         int[] colours = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        byte[] rows = new byte[image.getHeight() + 3 * colours.length];
-        int to = 0;
-        for (int i = 0; i < colours.length; i++) {
-            to += i % width == 0 ? 1 : 0;
-            rows[to++] = (byte) (colours[i] >> 16);
-            rows[to++] = (byte) (colours[i] >> 8);
-            rows[to++] = (byte) colours[i];
-        }
-        return rows;
-    }
-
-    /** The quickest way makes the pictures a fifth larger than the tightest, in less than half the time. */
-    private static byte[] deflated(byte[] bytes) {
+        byte[] row = new byte[1 + 3 * image.getWidth()];
         Deflater deflater = new Deflater(Deflater.BEST_SPEED);
-        deflater.setInput(bytes);
-        deflater.finish();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        byte[] buffer = new byte[1 << 16];
-        while (!deflater.finished()) {
-            out.write(buffer, 0, deflater.deflate(buffer));
+        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 18);
+        byte[] buffer = new byte[1 << 14];
+        for (int from = 0; from < colours.length; from += image.getWidth()) {
+            fill(row, colours, from);
+            deflater.setInput(row);
+            drain(deflater, buffer, out);
         }
+        deflater.finish();
+        drain(deflater, buffer, out);
         deflater.end();
         return out.toByteArray();
+    }
+
+    private static void fill(byte[] row, int[] colours, int from) {
+        int to = 1;
+        for (int i = from; to < row.length; i++) {
+            row[to++] = (byte) (colours[i] >> 16);
+            row[to++] = (byte) (colours[i] >> 8);
+            row[to++] = (byte) colours[i];
+        }
+    }
+
+    private static void drain(Deflater deflater, byte[] buffer, ByteArrayOutputStream out) {
+        for (int length = deflater.deflate(buffer); length > 0; length = deflater.deflate(buffer)) {
+            out.write(buffer, 0, length);
+        }
     }
 
     /** Length, name, content and check sum of name and content. */

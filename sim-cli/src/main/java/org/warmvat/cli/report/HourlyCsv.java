@@ -2,9 +2,7 @@ package org.warmvat.cli.report;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.warmvat.result.Hourly;
 
@@ -14,7 +12,6 @@ import org.warmvat.result.Hourly;
  */
 final class HourlyCsv {
 
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm", Locale.ROOT);
     private static final int BYTES_PER_ROW = 140;
 
     private record Column(String name, Optional<double[]> values, int decimals) {}
@@ -30,7 +27,7 @@ final class HourlyCsv {
         LocalDateTime end = hourly.firstHourStart();
         for (int hour = 0; hour < hourly.hours(); hour++) {
             end = end.plusHours(1);
-            TIME.formatTo(end, text);
+            text.append(end);
             for (Column column : columns) {
                 text.append(',');
                 if (column.values().isPresent()) {

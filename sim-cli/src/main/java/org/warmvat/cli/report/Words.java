@@ -25,7 +25,7 @@ final class Words {
     }
 
     private static String withoutMinusZero(String text) {
-        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+        return text.startsWith("-0") && text.matches("-0(\\.0+)?") ? text.substring(1) : text;
     }
 
     static String kWh(double value) {
