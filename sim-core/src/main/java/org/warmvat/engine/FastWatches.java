@@ -3,7 +3,7 @@ package org.warmvat.engine;
 import org.warmvat.network.Network;
 import org.warmvat.network.Watch;
 
-/** Times the watched conditions over the fast engine's steps; a beginning or end is placed on the step's cubic. */
+/** Times the watched conditions over the fast engine's steps; a beginning or end is placed on the step's own solution. */
 final class FastWatches {
 
     /** Beginnings and ends are placed to this, s. */
@@ -11,13 +11,11 @@ final class FastWatches {
 
     private final Watch[] conditions;
     private final HourRecord record;
-    private final double[] before;
 
     FastWatches(Network network, HourRecord record) {
         conditions =
                 network.watches().stream().map(Network.NamedWatch::condition).toArray(Watch[]::new);
         this.record = record;
-        before = new double[conditions.length];
     }
 
     /** Counts a step. */
@@ -30,35 +28,33 @@ final class FastWatches {
             double beforeS = 0;
             double before = conditions[i].margin(timeS, step.start());
             record.seeWatch(i, before);
-            double heldS = 0;
             for (int m = 0; m < Parabola.INSTANTS; m++) {
                 double atS = Parabola.SHARE[m] * stepS;
                 double margin = conditions[i].margin(timeS + atS, step.at(m));
                 record.seeWatch(i, margin);
-                heldS += held(i, step, timeS, beforeS, atS, before, margin);
+                if (before > 0 != margin > 0) {
+                    double crossingS = crossingS(i, step, timeS, beforeS, atS, before > 0);
+                    record.addWatch(i, before > 0 ? crossingS - beforeS : atS - crossingS);
+                } else if (margin > 0) {
+                    record.addWatch(i, atS - beforeS);
+                }
                 beforeS = atS;
                 before = margin;
             }
-            record.addWatch(i, heldS);
         }
     }
 
-    private double held(
-            int index, ModalStep step, double timeS, double fromS, double toS, double atFrom, double atTo) {
-        if (atFrom > 0 == atTo > 0) {
-            return atFrom > 0 ? toS - fromS : 0;
-        }
+    private double crossingS(int index, ModalStep step, double timeS, double fromS, double toS, boolean held) {
         double lowS = fromS;
         double highS = toS;
         while (highS - lowS > CROSSING_S) {
             double middleS = 0.5 * (lowS + highS);
-            if (conditions[index].margin(timeS + middleS, step.after(middleS)) > 0 == atFrom > 0) {
+            if (conditions[index].margin(timeS + middleS, step.after(middleS)) > 0 == held) {
                 lowS = middleS;
             } else {
                 highS = middleS;
             }
         }
-        double crossingS = 0.5 * (lowS + highS);
-        return atFrom > 0 ? crossingS - fromS : toS - crossingS;
+        return 0.5 * (lowS + highS);
     }
 }

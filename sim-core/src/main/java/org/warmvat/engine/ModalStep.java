@@ -103,8 +103,9 @@ final class ModalStep {
             if (i < fed.length && fed[i] == node) {
                 i++;
             } else if (start.slow.feeds(node)) {
-                throw new IllegalStateException("node " + node + " receives heat from elsewhere than its neighbours, which"
-                        + " it did not at the beginning of the run");
+                throw new IllegalStateException(
+                        "node " + node + " receives heat from elsewhere than its neighbours, which"
+                                + " it did not at the beginning of the run");
             }
         }
         return start;
@@ -178,8 +179,7 @@ final class ModalStep {
             double rate = start.stockRate(stock, start.state.stock(stock));
             for (int m = 0; m < INSTANTS; m++) {
                 double aheadS = Parabola.SHARE[m] * stepS;
-                instants[m].state.setStock(
-                        stock, start.state.stock(stock) + aheadS * rate * (1 - 0.5 * aheadS * loss));
+                instants[m].state.setStock(stock, start.state.stock(stock) + aheadS * rate * (1 - 0.5 * aheadS * loss));
             }
         }
     }

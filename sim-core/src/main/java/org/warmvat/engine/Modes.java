@@ -1,5 +1,7 @@
 package org.warmvat.engine;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.warmvat.network.Network;
@@ -11,7 +13,11 @@ import org.warmvat.network.State;
  */
 final class Modes {
 
-    private static final int KEPT_LENGTHS = 32;
+    private static final int KEPT_BITS = 5;
+    private static final int KEPT_LENGTHS = 1 << KEPT_BITS;
+
+    /** A body that loses nothing at all decays as slowly as this, some ten thousand years, 1/s. */
+    private static final double SLOWEST_PER_S = 3e-12;
 
     private final int[] parent;
     private final double[] linkWPerK;
@@ -19,13 +25,12 @@ final class Modes {
     private final double[] capacityJPerK;
     private final double[] decayPerS;
     private final double[][] shape;
-    private final double[] massless;
+    private final double[] masslessKPerW;
     private final double[] transfer;
+    private final double[][] squaredShape;
+    private final Decays[] decaysOfSteps = new Decays[KEPT_LENGTHS];
+    private final Decays[] decaysOfParts = new Decays[KEPT_LENGTHS];
     private final OwnResponses[] responses = new OwnResponses[KEPT_LENGTHS];
-    private final double[][] squares;
-    private Decays fresh;
-    private final Decays[] steps = new Decays[KEPT_LENGTHS];
-    private final Decays[] parts = new Decays[KEPT_LENGTHS];
 
     /**
      * Finds the modes.
@@ -39,7 +44,7 @@ final class Modes {
         capacityJPerK = network.capacitiesJPerK();
         this.linkWPerK = linkWPerK.clone();
         this.heldWPerK = heldWPerK.clone();
-        massless = new double[parent.length];
+        masslessKPerW = new double[parent.length];
         double[][] conductance = conductance();
         eliminateMassless(conductance);
         int[] massive = massive();
@@ -51,11 +56,11 @@ final class Modes {
             decayPerS[mode] = decayPerS(mode);
         }
         transfer = transfers();
-        squares = new double[parent.length][];
+        squaredShape = squares();
     }
 
     private int[] massive() {
-        return java.util.stream.IntStream.range(0, parent.length)
+        return IntStream.range(0, parent.length)
                 .filter(i -> capacityJPerK[i] > 0)
                 .toArray();
     }
@@ -78,12 +83,12 @@ final class Modes {
     private void eliminateMassless(double[][] conductance) {
         for (int junction = 0; junction < parent.length; junction++) {
             if (capacityJPerK[junction] == 0) {
-                massless[junction] = 1 / conductance[junction][junction];
+                masslessKPerW[junction] = 1 / conductance[junction][junction];
                 for (int i = 0; i < parent.length; i++) {
                     for (int j = 0; j < parent.length; j++) {
                         if (i != junction && j != junction) {
                             conductance[i][j] -=
-                                    conductance[i][junction] * massless[junction] * conductance[junction][j];
+                                    conductance[i][junction] * masslessKPerW[junction] * conductance[junction][j];
                         }
                     }
                 }
@@ -94,12 +99,15 @@ final class Modes {
     private void decompose(double[][] conductance, int[] massive) {
         double[][] scaled = new double[massive.length][massive.length];
         for (int i = 0; i < massive.length; i++) {
-            for (int j = 0; j < massive.length; j++) {
+            for (int j = 0; j <= i; j++) {
                 double mass = Math.sqrt(capacityJPerK[massive[i]] * capacityJPerK[massive[j]]);
                 scaled[i][j] = conductance[massive[i]][massive[j]] / mass;
+                scaled[j][i] = scaled[i][j];
             }
         }
-        double[][] vectors = new EigenDecomposition(new Array2DRowRealMatrix(scaled, false)).getV().getData();
+        double[][] vectors = new EigenDecomposition(new Array2DRowRealMatrix(scaled, false))
+                .getV()
+                .getData();
         for (int i = 0; i < massive.length; i++) {
             double root = Math.sqrt(capacityJPerK[massive[i]]);
             for (int mode = 0; mode < massive.length; mode++) {
@@ -111,9 +119,9 @@ final class Modes {
 
     private void shapeMassless(double[][] conductance) {
         for (int junction = 0; junction < parent.length; junction++) {
-            for (int i = 0; massless[junction] != 0 && i < parent.length; i++) {
-                if (i != junction && massless[i] == 0) {
-                    double share = -conductance[junction][i] * massless[junction];
+            for (int i = 0; masslessKPerW[junction] != 0 && i < parent.length; i++) {
+                if (i != junction && masslessKPerW[i] == 0) {
+                    double share = -conductance[junction][i] * masslessKPerW[junction];
                     Sums.add(share, shape[i], shape[junction]);
                 }
             }
@@ -148,7 +156,7 @@ final class Modes {
 
     /** By how much a junction without mass is warmed at once by a watt into it, K/W; 0 for others. */
     double masslessKPerW(int node) {
-        return massless[node];
+        return masslessKPerW[node];
     }
 
     /** Conductance held of a node to known temperatures, W/K. */
@@ -168,7 +176,7 @@ final class Modes {
 
     /** Sets the modes' contents from the temperatures of a state. */
     void gather(State state, double[] content) {
-        java.util.Arrays.fill(content, 0);
+        Arrays.fill(content, 0);
         for (int i = 0; i < parent.length; i++) {
             if (capacityJPerK[i] > 0) {
                 Sums.add(capacityJPerK[i] * state.nodeC(i), shape[i], content);
@@ -176,60 +184,15 @@ final class Modes {
         }
     }
 
-    /** The decays over the length of a step; kept for lengths that come again. */
-    Decays over(double stepS) {
-        Decays decays = kept(steps, stepS);
-        if (decays.stepS() != stepS) {
-            decays.set(stepS);
-            fresh = decays;
-        }
-        return decays;
-    }
-
-    /** How fed nodes answer to their own heat over the step of the decays just asked for. */
-    OwnResponses responses(Decays decays, int[] fed) {
-        int slot = slot(decays.stepS());
-        if (responses[slot] == null) {
-            responses[slot] = new OwnResponses(fed.length);
-        }
-        if (decays == fresh) {
-            responses[slot].set(this, decays, fed);
-            fresh = null;
-        }
-        return responses[slot];
-    }
-
     /** Squares of {@link #shape}. Shared: read only. */
     double[] squaredShape(int node) {
-        if (squares[node] == null) {
-            squares[node] = new double[shape[node].length];
-            for (int mode = 0; mode < shape[node].length; mode++) {
-                squares[node][mode] = shape[node][mode] * shape[node][mode];
-            }
-        }
-        return squares[node];
+        return squaredShape[node];
     }
 
-    /** The decays over a part of a step; never the object of a step's own length. */
-    Decays overPart(double partS) {
-        Decays decays = kept(parts, partS);
-        if (decays.stepS() != partS) {
-            decays.setEnd(partS);
-        }
-        return decays;
-    }
-
-    private Decays kept(Decays[] kept, double lengthS) {
-        int slot = slot(lengthS);
-        if (kept[slot] == null) {
-            kept[slot] = new Decays(decayPerS);
-        }
-        return kept[slot];
-    }
-
-    /** Spreads lengths that differ by powers of two as well as others (multiplicative hashing by the golden ratio). */
-    private static int slot(double lengthS) {
-        return (int) (Double.doubleToLongBits(lengthS) * 0x9E3779B97F4A7C15L >>> 59);
+    private double[][] squares() {
+        return Arrays.stream(shape)
+                .map(row -> Arrays.stream(row).map(c -> c * c).toArray())
+                .toArray(double[][]::new);
     }
 
     /** Share of a lasting heat into a node that in the end reaches the slurry. */
@@ -242,12 +205,53 @@ final class Modes {
         for (int i = 0; i < parent.length; i++) {
             double own = 0;
             for (int mode = 0; mode < decayPerS.length; mode++) {
-                double slowness = shape[0][mode] / Math.max(decayPerS[mode], 1e-12);
+                double slowness = shape[0][mode] / Math.max(decayPerS[mode], SLOWEST_PER_S);
                 transfers[i] += slowness * shape[i][mode];
                 own += slowness * shape[0][mode];
             }
             transfers[i] /= own;
         }
         return transfers;
+    }
+
+    /** The decays over the length of a step; kept for lengths that come again. */
+    Decays over(double stepS) {
+        Decays decays = kept(decaysOfSteps, stepS);
+        if (decays.stepS() != stepS) {
+            decays.set(stepS);
+        }
+        return decays;
+    }
+
+    /** The decays over a part of a step, its end only; never the object of a step's own length. */
+    Decays overPart(double lengthS) {
+        Decays decays = kept(decaysOfParts, lengthS);
+        if (decays.stepS() != lengthS) {
+            decays.setEnd(lengthS);
+        }
+        return decays;
+    }
+
+    private Decays kept(Decays[] kept, double lengthS) {
+        int slot = slot(lengthS);
+        if (kept[slot] == null) {
+            kept[slot] = new Decays(decayPerS);
+        }
+        return kept[slot];
+    }
+
+    /** How fed nodes, always the same ones, answer to their own heat over a step. */
+    OwnResponses responses(Decays decays, int[] fed) {
+        int slot = slot(decays.stepS());
+        if (responses[slot] == null) {
+            responses[slot] = new OwnResponses(fed.length);
+        }
+        responses[slot].set(this, decays, fed);
+        return responses[slot];
+    }
+
+    /** Spreads lengths that differ by powers of two as well as others (multiplicative hashing by the golden ratio). */
+    private static int slot(double lengthS) {
+        return (int) ((Double.doubleToLongBits(lengthS) * 0x9E3779B97F4A7C15L) >>> (Long.SIZE - KEPT_BITS));
     }
 }

@@ -88,15 +88,15 @@ final class Moment {
         modes = with;
     }
 
-    /** Finds temperatures, heats and push of a beginning from its contents. */
+    /** Finds heats and push of a beginning from its state, and the temperatures of junctions without mass from its contents. */
     void feed() {
         Arrays.fill(push, 0);
         for (int i = 0; i < fed.length; i++) {
-            excessWPerK[i] = nodeWPerK(fed[i]) - modes.heldWPerK(fed[i]);
             double atOnce = modes.masslessKPerW(fed[i]);
-            double heldC = Sums.product(modes.shape(fed[i]), content);
-            heatW[i] = (sourceW[i] - excessWPerK[i] * heldC) / (1 + excessWPerK[i] * atOnce);
-            celsius[i] = heldC + atOnce * heatW[i];
+            excessWPerK[i] = nodeWPerK(fed[i]) - modes.heldWPerK(fed[i]);
+            celsius[i] = atOnce == 0 ? state.nodeC(fed[i]) : Sums.product(modes.shape(fed[i]), content);
+            heatW[i] = owedW(i) / (1 + excessWPerK[i] * atOnce);
+            celsius[i] += atOnce * heatW[i];
             Sums.add(heatW[i], modes.shape(fed[i]), push);
         }
         publish();

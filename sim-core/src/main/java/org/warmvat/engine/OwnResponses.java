@@ -6,20 +6,25 @@ final class OwnResponses {
     private static final int N = Parabola.INSTANTS;
     private final double[][] kPerW;
     private final double[] lastingKPerW;
+    private double stepS = Double.NaN;
 
     OwnResponses(int fed) {
         kPerW = new double[fed][N * N];
         lastingKPerW = new double[fed];
     }
 
-    /** Works them out for a step in some modes. */
+    /** Works them out for a step in some modes, always the same ones, unless it is as long as the last. */
     void set(Modes modes, Decays decays, int[] fed) {
+        if (decays.stepS() == stepS) {
+            return;
+        }
+        stepS = decays.stepS();
         for (int i = 0; i < fed.length; i++) {
             double[] square = modes.squaredShape(fed[i]);
             for (int m = 0; m < N; m++) {
                 for (int j = 0; j < N; j++) {
-                    kPerW[i][N * m + j] = Sums.product(square, decays.by[m][j])
-                            + (m == j ? modes.masslessKPerW(fed[i]) : 0);
+                    kPerW[i][N * m + j] =
+                            Sums.product(square, decays.by[m][j]) + (m == j ? modes.masslessKPerW(fed[i]) : 0);
                 }
             }
             double[] last = kPerW[i];

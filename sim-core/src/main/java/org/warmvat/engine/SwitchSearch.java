@@ -48,8 +48,7 @@ final class SwitchSearch {
         int instant = 0;
         for (double share : LOOKED_AT) {
             double atS = share * stepS;
-            double margin =
-                    share == Parabola.SHARE[instant] ? step.margin(instant++) : marginAfter(timeS, atS);
+            double margin = share == Parabola.SHARE[instant] ? step.margin(instant++) : marginAfter(timeS, atS);
             if (margin >= 0) {
                 return place(timeS, beforeS, atS, before, margin);
             }

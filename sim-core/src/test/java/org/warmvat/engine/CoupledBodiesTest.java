@@ -1,7 +1,6 @@
 package org.warmvat.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -128,11 +127,7 @@ class CoupledBodiesTest {
         State end = engine.run(assembly.build(), 24);
         double expected = 7.5 + 28.5 * Math.exp(-4 * 24 * 3600.0 / 1e6);
         assertEquals(expected, end.nodeC(slurry), engine.withinK());
-        // the fast engine ends its exchange between slurry and headspace a hair before both agree
-        assertEquals(
-                (8 * end.nodeC(slurry) + 60) / 16,
-                end.nodeC(headspace),
-                engine == Engines.REFERENCE ? 1e-9 : engine.withinK());
+        assertEquals((8 * end.nodeC(slurry) + 60) / 16, end.nodeC(headspace), 1e-9);
     }
 
     /** A stock with constant gain and loss: {@code S = S_inf + (S_0 - S_inf) exp(-loss t)}. */
@@ -158,6 +153,7 @@ class CoupledBodiesTest {
         // the integral of S is what came in less what stays, over the loss
         // (the fast engine reads the stock as foreseen at each stage: some 1e-6 on these long steps)
         assertEquals((10 * 0.5 + 2 - end.stock(solids)) / loss, integral[0], 1e-5 * integral[0]);
-        assertTrue(end.nodeC(0) == 36);
+        // the fast engine keeps temperatures as sums over modes
+        assertEquals(36, end.nodeC(0), 1e-9);
     }
 }

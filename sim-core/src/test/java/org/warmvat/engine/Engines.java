@@ -5,11 +5,11 @@ import org.warmvat.network.State;
 
 /**
  * Both engines with what each promises on a single body over a few days: the reference engine its integrator's tolerances, the
- * fast engine some dozens of steps, each within its own 2e-5 K.
+ * fast engine some dozens of steps, each within its own 3e-7 K.
  */
 enum Engines {
     REFERENCE(1e-6, 1e-6),
-    FAST(1e-3, 1e-4);
+    FAST(1e-5, 1e-5);
 
     private final double withinK;
     private final double withinShareOfTime;
