@@ -14,6 +14,9 @@ final class Decays {
     /** Beyond this nothing is left. */
     private static final double GONE_ABOVE = 40;
 
+    /** How many functions phi there are. */
+    static final int FUNCTIONS = 5;
+
     private static final int SERIES_TERMS = 12;
     private static final double[] SERIES = series();
 
@@ -30,12 +33,18 @@ final class Decays {
     final double[][] sumBy = new double[Parabola.INSTANTS][];
 
     private final double[] decayPerS;
-    private final double[][] phi = new double[5][];
+    private final double[][] phi;
     private double stepS = Double.NaN;
 
-    /** For modes in the order of their decays, the slowest first. */
-    Decays(double[] decayPerS) {
+    /**
+     * For modes in the order of their decays, the slowest first.
+     *
+     * @param decayPerS how fast each mode decays
+     * @param scratch room for {@link #FUNCTIONS} rows of as many numbers, which others may use in between
+     */
+    Decays(double[] decayPerS, double[][] scratch) {
         this.decayPerS = decayPerS;
+        phi = scratch;
         int count = decayPerS.length;
         leftS = new double[count];
         for (int m = 0; m < Parabola.INSTANTS; m++) {
@@ -44,9 +53,6 @@ final class Decays {
             for (int j = 0; j < Parabola.INSTANTS; j++) {
                 by[m][j] = new double[count];
             }
-        }
-        for (int k = 0; k < phi.length; k++) {
-            phi[k] = new double[count];
         }
     }
 

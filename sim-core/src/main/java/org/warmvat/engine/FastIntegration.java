@@ -39,13 +39,13 @@ final class FastIntegration {
     private double nextStepS;
     private boolean first;
 
-    FastIntegration(Network network, State state, HourRecord record) {
+    FastIntegration(Network network, State state, HourRecord record, ModeShelf shelf) {
         this.network = network;
         this.state = state;
         this.record = record;
         switchboard = new Switchboard(network);
         watches = new FastWatches(network, record);
-        shelf = new ModeShelf(network);
+        this.shelf = shelf;
     }
 
     /** Integrates over an interval without jumps. */

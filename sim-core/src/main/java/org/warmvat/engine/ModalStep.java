@@ -12,19 +12,19 @@ import org.warmvat.network.State;
 final class ModalStep {
 
     /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 3e-7;
+    private static final double SLURRY_TOLERANCE_K = 1e-6;
 
     /** Error allowed in a step at the slurry by wrong heat next to the weather, K. */
-    private static final double LAYER_TOLERANCE_K = 6e-7;
+    private static final double LAYER_TOLERANCE_K = 2e-6;
 
     /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 2e-5;
+    private static final double CIRCUIT_TOLERANCE_K = 3e-5;
 
     /** Error allowed in a step at a circuit at most, K. */
-    private static final double MOST_CIRCUIT_TOLERANCE_K = 1e-3;
+    private static final double MOST_CIRCUIT_TOLERANCE_K = 2e-3;
 
     /** A circuit may err by this share of what is left to the nearest switching. */
-    private static final double SHARE_OF_MARGIN = 1e-3;
+    private static final double SHARE_OF_MARGIN = 2e-3;
 
     /** Parts are asked again when the slurry is found this far from where they were asked, K. */
     private static final double ASKED_WITHIN_K = 3e-4;

@@ -27,6 +27,7 @@ final class Modes {
     private final double[][] shape;
     private final double[] masslessKPerW;
     private final double[] transfer;
+    private final double[][] scratch;
     private final double[][] squaredShape;
     private final Decays[] decaysOfSteps = new Decays[KEPT_LENGTHS];
     private final Decays[] decaysOfParts = new Decays[KEPT_LENGTHS];
@@ -49,6 +50,7 @@ final class Modes {
         eliminateMassless(conductance);
         int[] massive = massive();
         decayPerS = new double[massive.length];
+        scratch = new double[Decays.FUNCTIONS][massive.length];
         shape = new double[parent.length][massive.length];
         decompose(conductance, massive);
         shapeMassless(conductance);
@@ -164,14 +166,9 @@ final class Modes {
         return heldWPerK[node];
     }
 
-    /** The same of every node. Shared: read only. */
-    double[] heldWPerK() {
-        return heldWPerK;
-    }
-
-    /** Conductance of a node to its parent, W/K. */
-    double linkWPerK(int node) {
-        return linkWPerK[node];
+    /** Whether these are the modes of such conductances. */
+    boolean hold(double[] links, double[] held) {
+        return Arrays.equals(linkWPerK, links) && Arrays.equals(heldWPerK, held);
     }
 
     /** Sets the modes' contents from the temperatures of a state. */
@@ -235,7 +232,7 @@ final class Modes {
     private Decays kept(Decays[] kept, double lengthS) {
         int slot = slot(lengthS);
         if (kept[slot] == null) {
-            kept[slot] = new Decays(decayPerS);
+            kept[slot] = new Decays(decayPerS, scratch);
         }
         return kept[slot];
     }

@@ -21,7 +21,7 @@ class DecaysTest {
     }
 
     private static Decays over(double decayTimesStep) {
-        Decays decays = new Decays(new double[] {decayTimesStep / STEP_S});
+        Decays decays = new Decays(new double[] {decayTimesStep / STEP_S}, new double[Decays.FUNCTIONS][1]);
         decays.set(STEP_S);
         return decays;
     }
@@ -60,7 +60,7 @@ class DecaysTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.1, 1, 17})
     void theEndAloneIsTheSameAsTheEndOfTheWhole(double z) {
-        Decays end = new Decays(new double[] {z / STEP_S});
+        Decays end = new Decays(new double[] {z / STEP_S}, new double[Decays.FUNCTIONS][1]);
         end.setEnd(STEP_S);
         for (int j = 0; j < Parabola.INSTANTS; j++) {
             assertEquals(over(z).by[Parabola.END][j][0], end.by[Parabola.END][j][0]);
