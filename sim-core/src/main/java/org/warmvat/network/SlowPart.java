@@ -1,8 +1,8 @@
 package org.warmvat.network;
 
 /**
- * Something of the tank that knows of no circuit and no switch, such as its envelope: an engine may follow it in longer steps
- * than the parts that are driven.
+ * Something of the tank that knows of no circuit and no switch, such as its envelope. What it tells of the layers depends on
+ * time alone, so that an engine may ask before it knows their temperatures.
  */
 @FunctionalInterface
 public interface SlowPart extends Scheduled {
