@@ -18,7 +18,7 @@ final class ModeShelf {
     private static final double LIVE_RATIO = 1.15;
 
     /** From one held conductance of a layer next to the weather to the next. */
-    private static final double LAYER_RATIO = 2;
+    private static final double LAYER_RATIO = 4;
 
     private static final double LIVE_RATIO_LOG = Math.log(LIVE_RATIO);
     private static final double LAYER_RATIO_LOG = Math.log(LAYER_RATIO);

@@ -13,8 +13,11 @@ import org.warmvat.network.State;
  */
 final class Modes {
 
-    private static final int KEPT_BITS = 5;
-    private static final int KEPT_LENGTHS = 1 << KEPT_BITS;
+    /** So many lengths of steps are remembered, a power of two. */
+    private static final int STEPS_KEPT = 32;
+
+    /** So many lengths of parts of steps, which seldom come again, a power of two. */
+    private static final int PARTS_KEPT = 4;
 
     /** A body that loses nothing at all decays as slowly as this, some ten thousand years, 1/s. */
     private static final double SLOWEST_PER_S = 3e-12;
@@ -29,9 +32,9 @@ final class Modes {
     private final double[] transfer;
     private final double[][] scratch;
     private final double[][] squaredShape;
-    private final Decays[] decaysOfSteps = new Decays[KEPT_LENGTHS];
-    private final Decays[] decaysOfParts = new Decays[KEPT_LENGTHS];
-    private final OwnResponses[] responses = new OwnResponses[KEPT_LENGTHS];
+    private final Decays[] decaysOfSteps = new Decays[STEPS_KEPT];
+    private final Decays[] decaysOfParts = new Decays[PARTS_KEPT];
+    private final OwnResponses[] responses = new OwnResponses[STEPS_KEPT];
 
     /**
      * Finds the modes.
@@ -230,7 +233,7 @@ final class Modes {
     }
 
     private Decays kept(Decays[] kept, double lengthS) {
-        int slot = slot(lengthS);
+        int slot = slot(lengthS, kept.length);
         if (kept[slot] == null) {
             kept[slot] = new Decays(decayPerS, scratch);
         }
@@ -239,7 +242,7 @@ final class Modes {
 
     /** How fed nodes, always the same ones, answer to their own heat over a step. */
     OwnResponses responses(Decays decays, int[] fed) {
-        int slot = slot(decays.stepS());
+        int slot = slot(decays.stepS(), STEPS_KEPT);
         if (responses[slot] == null) {
             responses[slot] = new OwnResponses(fed.length);
         }
@@ -248,7 +251,8 @@ final class Modes {
     }
 
     /** Spreads lengths that differ by powers of two as well as others (multiplicative hashing by the golden ratio). */
-    private static int slot(double lengthS) {
-        return (int) ((Double.doubleToLongBits(lengthS) * 0x9E3779B97F4A7C15L) >>> (Long.SIZE - KEPT_BITS));
+    private static int slot(double lengthS, int slots) {
+        long spread = Double.doubleToLongBits(lengthS) * 0x9E3779B97F4A7C15L;
+        return (int) (spread >>> (Long.SIZE - Integer.numberOfTrailingZeros(slots)));
     }
 }
