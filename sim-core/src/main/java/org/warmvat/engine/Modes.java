@@ -2,6 +2,7 @@ package org.warmvat.engine;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.warmvat.network.Network;
@@ -110,15 +111,23 @@ final class Modes {
                 scaled[j][i] = scaled[i][j];
             }
         }
-        double[][] vectors = new EigenDecomposition(new Array2DRowRealMatrix(scaled, false))
-                .getV()
-                .getData();
+        double[][] vectors = vectors(scaled);
         for (int i = 0; i < massive.length; i++) {
             double root = Math.sqrt(capacityJPerK[massive[i]]);
             for (int mode = 0; mode < massive.length; mode++) {
                 // the library puts the fastest decay first
                 shape[massive[i]][massive.length - 1 - mode] = vectors[i][mode] / root;
             }
+        }
+    }
+
+    private static double[][] vectors(double[][] symmetric) {
+        try {
+            return new EigenDecomposition(new Array2DRowRealMatrix(symmetric, false))
+                    .getV()
+                    .getData();
+        } catch (MathIllegalStateException e) {
+            throw new EngineFailure("the fast engine found no modes of the tank: " + e.getMessage(), e);
         }
     }
 

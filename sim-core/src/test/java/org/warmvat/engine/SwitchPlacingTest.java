@@ -1,12 +1,18 @@
 package org.warmvat.engine;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.warmvat.network.Flows;
+import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
+import org.warmvat.network.Part;
+import org.warmvat.network.State;
 
 /**
  * Switches that are hard to place: those whose margin only grazes the threshold, and those that reach it steeply a hair after a step
@@ -35,6 +41,50 @@ class SwitchPlacingTest {
     void reachingTheThresholdRightAwayIsBoundedWork(double belowK) {
         Body body = new Body(5e4, THRESHOLD_C - belowK).heated(1000, "heat");
         assertEquals(1, starts(body, 1));
+    }
+
+    /**
+     * A circuit that follows within a minute is heated from an hour's beginning on while the air around it cools: it stands above the
+     * threshold for some four minutes only, which ends well before the first instant of an hour's step.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void aShortHumpAfterAJumpIsSeen(Engines engine) {
+        Body body = new Body(4e6, 30);
+        int circuit = body.assembly.node(new Network.Node("circuit", 6000, body.slurry, 30, false));
+        body.assembly.part(new Hump(circuit));
+        body.assembly.switchOf(
+                "hot",
+                (timeS, state, on) ->
+                        on ? THRESHOLD_C + 3 - state.nodeC(circuit) : state.nodeC(circuit) - (THRESHOLD_C + 3.5));
+        int[] starts = new int[3];
+        engine.run(body.build(), starts.length, hour -> {
+            starts[hour.hour()] = hour.starts(0);
+            return true;
+        });
+        assertArrayEquals(new int[] {0, 1, 0}, starts);
+    }
+
+    /** Heat of 500 W from the second hour on, a loss of 100 W/K to air that falls by 20 K an hour from then on. */
+    private static final class Hump implements Part {
+        private final int circuit;
+        private int hour;
+
+        Hump(int circuit) {
+            this.circuit = circuit;
+        }
+
+        @Override
+        public void enter(Interval interval) {
+            hour = interval.hour();
+        }
+
+        @Override
+        public void contribute(double timeS, State state, Flows flows) {
+            double airC = THRESHOLD_C - 20 * Math.max(0, timeS / Body.HOUR_S - 1);
+            flows.exchange(circuit, 100, airC, Flows.UNMETERED);
+            flows.heat(circuit, hour > 0 ? 500 : 0, Flows.UNMETERED);
+        }
     }
 
     private static int starts(Body body, int hours) {
