@@ -69,7 +69,19 @@ final class Equations {
 
     /** Sets the temperature of every junction without mass so that the heat entering it leaves it. */
     void settleJunctions(State state) {
-        Junctions.settle(network, slow, state);
+        for (int i = network.liveNodes(); i < parent.length; i++) {
+            if (capacity[i] == 0) {
+                double weight = slow.linkWPerK(i) + slow.conductanceWPerK(i);
+                double sum = slow.linkWPerK(i) * state.nodeC(parent[i]) + slow.sourceW(i);
+                for (int child = i + 1; child < parent.length; child++) {
+                    if (parent[child] == i) {
+                        weight += slow.linkWPerK(child);
+                        sum += slow.linkWPerK(child) * state.nodeC(child);
+                    }
+                }
+                state.setNodeC(i, sum / weight);
+            }
+        }
     }
 
     /** Heat into each node at the state, W. */

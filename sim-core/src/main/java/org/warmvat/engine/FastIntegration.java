@@ -90,7 +90,7 @@ final class FastIntegration {
         for (int placings = 0; crossingS <= stepS && !switches; placings++) {
             if (crossingS < stepS) {
                 stepS = crossingS;
-                step.attempt(timeS, stepS);
+                checkFound(step.attempt(timeS, stepS), timeS);
             }
             double margin = step.margin(Parabola.END);
             switches = Math.abs(margin) < PLACED_WITHIN_K || placings == MOST_PLACINGS;
@@ -115,12 +115,14 @@ final class FastIntegration {
         double stepS = onGrid(nextStepS, left);
         double error = step.attempt(timeS, stepS);
         boolean rejected = false;
-        while (error > 1 && stepS > SHORTEST_STEP_S) {
+        // an error that is not a number is no better than a large one
+        while (!(error <= 1) && stepS > SHORTEST_STEP_S) {
             double factor = Math.max(LEAST_SHRINKING, CAUTION * Math.pow(error, -ONE_OVER_ORDER));
-            stepS = onGrid(factor * stepS, left);
+            stepS = onGrid(factor > LEAST_SHRINKING ? factor * stepS : LEAST_SHRINKING * stepS, left);
             error = step.attempt(timeS, stepS);
             rejected = true;
         }
+        checkFound(error, timeS);
         double growth = Math.min(MOST_GROWTH, CAUTION * Math.pow(Math.max(error, 1e-9), -ONE_OVER_ORDER));
         if (first) {
             first = false;
@@ -128,6 +130,14 @@ final class FastIntegration {
         }
         nextStepS = Math.max(USUAL_GROWTH, growth) * stepS;
         return stepS;
+    }
+
+    /** Refuses a step in which no heats and temperatures were found that agree. */
+    private static void checkFound(double error, double timeS) {
+        if (!(error < Double.POSITIVE_INFINITY)) {
+            throw new EngineFailure("the fast engine could not go on at hour " + (int) (timeS / Hours.HOUR_S)
+                    + ": no temperatures agree with the heats that they make");
+        }
     }
 
     /** First step after the next jump; a step cut by what was left says little against a longer one. */

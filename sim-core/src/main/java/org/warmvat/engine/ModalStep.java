@@ -103,9 +103,8 @@ final class ModalStep {
             if (i < fed.length && fed[i] == node) {
                 i++;
             } else if (start.slow.feeds(node)) {
-                throw new IllegalStateException(
-                        "node " + node + " receives heat from elsewhere than its neighbours, which"
-                                + " it did not at the beginning of the run");
+                throw new EngineFailure("node " + node + " receives heat from elsewhere than its neighbours, which"
+                        + " it did not at the beginning of the run");
             }
         }
         return start;
@@ -129,7 +128,7 @@ final class ModalStep {
         }
     }
 
-    /** Tries a step from the beginning; returns its error over what is allowed. */
+    /** Tries a step from the beginning; returns its error over what is allowed, infinite when nothing was found that agrees. */
     double attempt(double timeS, double lengthS) {
         stepS = lengthS;
         decays = modes.over(lengthS);
@@ -143,14 +142,18 @@ final class ModalStep {
             boolean settled = correct();
             settleStocks();
             if (settled && askedNearEnough()) {
-                for (int m = 0; m < INSTANTS; m++) {
-                    instants[m].publish();
-                    margins[m] = switchboard.furthest(timeS + Parabola.SHARE[m] * stepS, instants[m].state);
-                }
+                publish(timeS);
                 return error();
             }
         }
         return Double.POSITIVE_INFINITY;
+    }
+
+    private void publish(double timeS) {
+        for (int m = 0; m < INSTANTS; m++) {
+            instants[m].publish();
+            margins[m] = switchboard.furthest(timeS + Parabola.SHARE[m] * stepS, instants[m].state);
+        }
     }
 
     /** Contents at the instants if the heats go on as they went in the step before. */
@@ -212,7 +215,8 @@ final class ModalStep {
             if (fed[i] >= liveNodes) {
                 movedK *= LAYER_MATTERS;
             }
-            if (movedK > FORGOTTEN_K) {
+            // what is not a number must not be forgotten
+            if (!(movedK <= FORGOTTEN_K)) {
                 mostK = Math.max(mostK, movedK);
                 for (int m = 0; m < INSTANTS; m++) {
                     instants[m].heatW[i] += solved[m];

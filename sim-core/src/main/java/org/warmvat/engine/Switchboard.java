@@ -23,15 +23,6 @@ final class Switchboard {
         return controls.length;
     }
 
-    boolean allOff(State state) {
-        for (int i = 0; i < controls.length; i++) {
-            if (state.isOn(i)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     double margin(int index, double timeS, State state) {
         return controls[index].margin(timeS, state, state.isOn(index));
     }

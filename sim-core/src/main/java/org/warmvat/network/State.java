@@ -25,13 +25,6 @@ public final class State {
         System.arraycopy(other.on, 0, on, 0, on.length);
     }
 
-    /** Takes over the first nodes, the stocks and the switches from another state of the same network. */
-    public void setLive(State other, int nodes) {
-        System.arraycopy(other.nodeC, 0, nodeC, 0, nodes);
-        System.arraycopy(other.stock, 0, stock, 0, stock.length);
-        System.arraycopy(other.on, 0, on, 0, on.length);
-    }
-
     /** Temperature of a node, °C. */
     public double nodeC(int node) {
         return nodeC[node];
