@@ -1,36 +1,53 @@
 package org.warmvat.engine;
 
 /**
- * What becomes of every mode over a step: what is left of it, and what heat makes of it that follows a {@link Parabola}. Exact
- * whatever the step and the decay. The functions phi behind it are those of exponential integrators (Hochbruck and Ostermann,
- * Acta Numerica 19 (2010) 209-286). Written as plain loops over the modes, which the virtual machine turns into vector
- * instructions.
+ * What becomes of every mode over a step: what is left of it, and what heat makes of it that follows a {@link Parabola}; exact
+ * whatever the step and the decay. Both are given as they truly are at the instants of the parabola, and as the parabola fitted
+ * to their course stands there. The functions phi behind it are those of exponential integrators (Hochbruck and Ostermann, Acta
+ * Numerica 19 (2010) 209-286).
  */
 final class Decays {
 
     /** Below this the series are used, above the closed forms, which would cancel. */
-    private static final double SERIES_BELOW = 0.5;
+    private static final double SERIES_BELOW = 1;
 
     /** Beyond this nothing is left. */
     private static final double GONE_ABOVE = 40;
 
     /** How many functions phi there are. */
-    static final int FUNCTIONS = 5;
+    static final int FUNCTIONS = 7;
 
-    private static final int SERIES_TERMS = 12;
-    private static final double[] SERIES = series();
+    /** The last function phi that a content at an instant needs. */
+    private static final int LAST_OF_CONTENT = 3;
 
-    /** What is left at each instant of the parabola. */
-    final double[][] left = new double[Parabola.INSTANTS][];
+    private static final int LAST = FUNCTIONS - 1;
+    /** Beyond this power of what is below {@link #SERIES_BELOW} nothing counts. */
+    private static final int LAST_POWER = 20;
 
-    /** Content at an instant (first index) by a unit of push at an instant (second), s. */
-    final double[][][] by = new double[Parabola.INSTANTS][Parabola.INSTANTS][];
+    private static final double[] ONE_OVER_FACTORIAL = oneOverFactorials();
+    private static final int INSTANTS = Parabola.INSTANTS;
+    private static final int END = Parabola.END;
 
-    /** Integral over the step of what is left, s. */
-    final double[] leftS;
+    /** What is truly left at each instant. */
+    final double[][] left = new double[INSTANTS][];
 
-    /** Integral over the step of the content by a unit of push at an instant, s2. */
-    final double[][] sumBy = new double[Parabola.INSTANTS][];
+    /** Content truly there at an instant (first index) by a unit of push at an instant (second), s. */
+    final double[][][] by = new double[INSTANTS][INSTANTS][];
+
+    /** What is left as fitted, at each instant. */
+    final double[][] fittedLeft = new double[INSTANTS][];
+
+    /** Content as fitted, at an instant (first index) by a unit of push at an instant (second), s. */
+    final double[][][] fittedBy = new double[INSTANTS][INSTANTS][];
+
+    /** Content as fitted, at an instant by a unit of lasting push, s. */
+    final double[][] fittedByLasting = new double[INSTANTS][];
+
+    /**
+     * Content at the end by a push that no parabola takes part in: Legendre's polynomial of the third degree, which is 1 at the end
+     * and -1 at the beginning, s.
+     */
+    final double[] byRest;
 
     private final double[] decayPerS;
     private final double[][] phi;
@@ -46,24 +63,25 @@ final class Decays {
         this.decayPerS = decayPerS;
         phi = scratch;
         int count = decayPerS.length;
-        leftS = new double[count];
-        for (int m = 0; m < Parabola.INSTANTS; m++) {
+        byRest = new double[count];
+        for (int m = 0; m < INSTANTS; m++) {
             left[m] = new double[count];
-            sumBy[m] = new double[count];
-            for (int j = 0; j < Parabola.INSTANTS; j++) {
+            fittedLeft[m] = new double[count];
+            fittedByLasting[m] = new double[count];
+            for (int j = 0; j < INSTANTS; j++) {
                 by[m][j] = new double[count];
+                fittedBy[m][j] = new double[count];
             }
         }
     }
 
-    private static double[] series() {
-        double[] terms = new double[SERIES_TERMS];
-        double factorial = 24;
-        for (int j = 0; j < SERIES_TERMS; j++) {
-            terms[j] = (j % 2 == 0 ? 1 : -1) / factorial;
-            factorial *= j + 5;
+    private static double[] oneOverFactorials() {
+        double[] inverse = new double[LAST_POWER + 1];
+        inverse[0] = 1;
+        for (int n = 1; n < inverse.length; n++) {
+            inverse[n] = inverse[n - 1] / n;
         }
-        return terms;
+        return inverse;
     }
 
     double stepS() {
@@ -72,83 +90,119 @@ final class Decays {
 
     /** Turns to another length. */
     void set(double lengthS) {
-        stepS = lengthS;
-        for (int m = 0; m < Parabola.INSTANTS; m++) {
-            phi(Parabola.SHARE[m] * lengthS);
+        for (int m = 0; m < END; m++) {
+            phi(Parabola.SHARE[m] * lengthS, LAST_OF_CONTENT);
             setInstant(m, lengthS);
         }
-        double square = lengthS * lengthS;
-        for (int i = 0; i < leftS.length; i++) {
-            leftS[i] = lengthS * phi[1][i];
+        phi(lengthS, LAST);
+        setInstant(END, lengthS);
+        for (int m = 0; m < INSTANTS; m++) {
+            setFitted(m, lengthS);
         }
-        for (int j = 0; j < Parabola.INSTANTS; j++) {
-            combine(sumBy[j], 2, square, Parabola.COEFFICIENT[j], 1);
+        for (int i = 0; i < byRest.length; i++) {
+            byRest[i] = lengthS * (120 * phi[4][i] - 60 * phi[3][i] + 12 * phi[2][i] - phi[1][i]);
         }
-    }
-
-    /** Turns to another length, the end only. */
-    void setEnd(double lengthS) {
         stepS = lengthS;
-        phi(lengthS);
-        setInstant(Parabola.END, lengthS);
     }
 
+    /** Turns to another length, what is truly there at the end only. */
+    void setEnd(double lengthS) {
+        phi(lengthS, LAST_OF_CONTENT);
+        setInstant(END, lengthS);
+        stepS = lengthS;
+    }
+
+    /** Integral of a parabola against the decay: power d of it gives {@code d! phi_(d+1)}. */
     private void setInstant(int m, double lengthS) {
         System.arraycopy(phi[0], 0, left[m], 0, phi[0].length);
+        double[] p1 = phi[1];
+        double[] p2 = phi[2];
+        double[] p3 = phi[3];
         double share = Parabola.SHARE[m];
-        for (int j = 0; j < Parabola.INSTANTS; j++) {
-            combine(by[m][j], 1, share * lengthS, Parabola.COEFFICIENT[j], share);
+        for (int j = 0; j < INSTANTS; j++) {
+            double[] coefficient = Parabola.COEFFICIENT[j];
+            double c1 = share * lengthS * coefficient[0];
+            double c2 = share * share * lengthS * coefficient[1];
+            double c3 = 2 * share * share * share * lengthS * coefficient[2];
+            double[] into = by[m][j];
+            for (int i = 0; i < into.length; i++) {
+                into[i] = c1 * p1[i] + c2 * p2[i] + c3 * p3[i];
+            }
         }
     }
 
-    /** Integral of a parabola against the decay: power d of it gives {@code d! phi_(d+first)}. */
-    private void combine(double[] into, int first, double factor, double[] coefficient, double share) {
-        double c0 = factor * coefficient[0];
-        double c1 = factor * coefficient[1] * share;
-        double c2 = 2 * factor * coefficient[2] * share * share;
-        double[] p0 = phi[first];
-        double[] p1 = phi[first + 1];
-        double[] p2 = phi[first + 2];
-        for (int i = 0; i < into.length; i++) {
-            into[i] = c0 * p0[i] + c1 * p1[i] + c2 * p2[i];
-        }
-    }
-
-    /** The functions phi_0 to phi_4 of every mode: {@code phi_k(-z) = (1/(k-1)! - phi_(k-1)(-z)) / z}. */
-    private void phi(double lengthS) {
-        double[] p0 = phi[0];
+    /**
+     * Integrals of the course {@code s^d phi_d(-z s)} over the step, times 1, s and s squared, are {@code phi_(d+1)}, {@code
+     * phi_(d+1) - phi_(d+2)} and {@code phi_(d+1) - 2 phi_(d+2) + 2 phi_(d+3)}, by parts.
+     */
+    private void setFitted(int m, double lengthS) {
+        double[] weight = Parabola.FITTED[m];
+        double a = weight[0] + weight[1] + weight[2];
+        double b = -weight[1] - 2 * weight[2];
+        double c = 2 * weight[2];
         double[] p1 = phi[1];
         double[] p2 = phi[2];
         double[] p3 = phi[3];
         double[] p4 = phi[4];
-        int slow = 0;
-        while (slow < p0.length && decayPerS[slow] * lengthS < SERIES_BELOW) {
-            slow++;
+        double[] p5 = phi[5];
+        double[] p6 = phi[6];
+        double[] fitted = fittedLeft[m];
+        double[] lasting = fittedByLasting[m];
+        for (int i = 0; i < fitted.length; i++) {
+            fitted[i] = a * p1[i] + b * p2[i] + c * p3[i];
+            lasting[i] = lengthS * (a * p2[i] + b * p3[i] + c * p4[i]);
         }
-        for (int i = 0; i < slow; i++) {
-            p4[i] = SERIES[SERIES_TERMS - 1];
-        }
-        for (int j = SERIES_TERMS - 2; j >= 0; j--) {
-            double term = SERIES[j];
-            for (int i = 0; i < slow; i++) {
-                p4[i] = p4[i] * (decayPerS[i] * lengthS) + term;
+        for (int j = 0; j < INSTANTS; j++) {
+            double c0 = lengthS * Parabola.COEFFICIENT[j][0];
+            double c1 = lengthS * Parabola.COEFFICIENT[j][1];
+            double c2 = 2 * lengthS * Parabola.COEFFICIENT[j][2];
+            double[] into = fittedBy[m][j];
+            for (int i = 0; i < into.length; i++) {
+                into[i] = c0 * a * p2[i]
+                        + (c0 * b + c1 * a) * p3[i]
+                        + (c0 * c + c1 * b + c2 * a) * p4[i]
+                        + (c1 * c + c2 * b) * p5[i]
+                        + c2 * c * p6[i];
             }
         }
-        for (int i = 0; i < slow; i++) {
-            double z = decayPerS[i] * lengthS;
-            p3[i] = 1.0 / 6 - z * p4[i];
-            p2[i] = 0.5 - z * p3[i];
-            p1[i] = 1 - z * p2[i];
-            p0[i] = 1 - z * p1[i];
+    }
+
+    /** The functions phi_0 to phi_last of every mode: {@code phi_k(-z) = (1/(k-1)! - phi_(k-1)(-z)) / z}. */
+    private void phi(double lengthS, int last) {
+        int slow = 0;
+        while (slow < decayPerS.length && decayPerS[slow] * lengthS < SERIES_BELOW) {
+            slow++;
         }
-        for (int i = slow; i < p0.length; i++) {
+        double[] highest = phi[last];
+        double top = ONE_OVER_FACTORIAL[LAST_POWER];
+        for (int i = 0; i < slow; i++) {
+            highest[i] = top;
+        }
+        for (int n = LAST_POWER - 1; n >= last; n--) {
+            double term = ONE_OVER_FACTORIAL[n];
+            for (int i = 0; i < slow; i++) {
+                highest[i] = term - decayPerS[i] * lengthS * highest[i];
+            }
+        }
+        for (int k = last - 1; k >= 0; k--) {
+            double[] lower = phi[k];
+            double[] upper = phi[k + 1];
+            double term = ONE_OVER_FACTORIAL[k];
+            for (int i = 0; i < slow; i++) {
+                lower[i] = term - decayPerS[i] * lengthS * upper[i];
+            }
+        }
+        for (int i = slow; i < decayPerS.length; i++) {
             double z = decayPerS[i] * lengthS;
-            double perZ = 1 / z;
-            p0[i] = z > GONE_ABOVE ? 0 : Math.exp(-z);
-            p1[i] = (1 - p0[i]) * perZ;
-            p2[i] = (1 - p1[i]) * perZ;
-            p3[i] = (0.5 - p2[i]) * perZ;
-            p4[i] = (1.0 / 6 - p3[i]) * perZ;
+            phi[0][i] = z > GONE_ABOVE ? 0 : Math.exp(-z);
+        }
+        for (int k = 1; k <= last; k++) {
+            double[] lower = phi[k - 1];
+            double[] upper = phi[k];
+            double term = ONE_OVER_FACTORIAL[k - 1];
+            for (int i = slow; i < decayPerS.length; i++) {
+                upper[i] = (term - lower[i]) / (decayPerS[i] * lengthS);
+            }
         }
     }
 }

@@ -15,6 +15,7 @@ final class Equations {
     private final double[] conductance;
     private final double[] source;
     private final double[] link;
+    private final double[] lasting;
     private final double[] heatW;
 
     Equations(Network network) {
@@ -26,18 +27,19 @@ final class Equations {
         conductance = new double[parent.length];
         source = new double[parent.length];
         link = new double[parent.length];
+        lasting = network.linksWPerK();
         heatW = new double[parent.length];
     }
 
     /** Gathers the flows at a state and sums them up. */
     void evaluate(double timeS, State state) {
         network.contribute(timeS, state, live);
-        network.surround(timeS, state, slow);
+        network.surround(timeS, slow);
         for (int i = 0; i < link.length; i++) {
             boolean isLive = i < network.liveNodes();
             conductance[i] = slow.conductanceWPerK(i) + (isLive ? live.conductanceWPerK(i) : 0);
             source[i] = slow.sourceW(i) + (isLive ? live.sourceW(i) : 0);
-            link[i] = isLive ? live.linkWPerK(i) : slow.linkWPerK(i);
+            link[i] = isLive ? live.linkWPerK(i) : lasting[i];
         }
     }
 
@@ -57,7 +59,7 @@ final class Equations {
             rates[i] = heatW[massive[i]] / capacity[massive[i]];
         }
         for (int stock = 0; stock < network.stocks().size(); stock++) {
-            rates[massive.length + stock] = slow.gainPerS(stock) - slow.lossPerS(stock) * state.stock(stock);
+            rates[massive.length + stock] = live.gainPerS(stock) - live.lossPerS(stock) * state.stock(stock);
         }
     }
 
@@ -71,12 +73,12 @@ final class Equations {
     void settleJunctions(State state) {
         for (int i = network.liveNodes(); i < parent.length; i++) {
             if (capacity[i] == 0) {
-                double weight = slow.linkWPerK(i) + slow.conductanceWPerK(i);
-                double sum = slow.linkWPerK(i) * state.nodeC(parent[i]) + slow.sourceW(i);
+                double weight = lasting[i] + slow.conductanceWPerK(i);
+                double sum = lasting[i] * state.nodeC(parent[i]) + slow.sourceW(i);
                 for (int child = i + 1; child < parent.length; child++) {
                     if (parent[child] == i) {
-                        weight += slow.linkWPerK(child);
-                        sum += slow.linkWPerK(child) * state.nodeC(child);
+                        weight += lasting[child];
+                        sum += lasting[child] * state.nodeC(child);
                     }
                 }
                 state.setNodeC(i, sum / weight);

@@ -20,7 +20,7 @@ final class FastIntegration {
     private static final double MOST_GROWTH = 8;
 
     /** After a first step the stir of a jump decays: the next is tried this much longer whatever the first one's error. */
-    private static final double USUAL_GROWTH = 4;
+    private static final double USUAL_GROWTH = 8;
 
     /** Order of the error: a parabola misses by the cube of a step's length, lasting as long as the step. */
     private static final double ONE_OVER_ORDER = 0.25;
@@ -67,7 +67,7 @@ final class FastIntegration {
     /** The nodes that receive heat from elsewhere than their neighbours: all live ones, and the layers next to the weather. */
     private int[] fed(double timeS) {
         Flows slow = network.newSlowFlows();
-        network.surround(timeS, state, slow);
+        network.surround(timeS, slow);
         return IntStream.range(0, network.parents().length)
                 .filter(node -> node < network.liveNodes() || slow.feeds(node))
                 .toArray();

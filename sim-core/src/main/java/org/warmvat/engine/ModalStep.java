@@ -6,8 +6,8 @@ import org.warmvat.network.State;
 
 /**
  * One step of the whole network by its modes. What the modes leave out, heat into a node beyond its links and its held
- * conductance, follows a {@link Parabola} through its values at three instants, which are found together with the temperatures
- * there.
+ * conductance, follows a {@link Parabola}, which is found together with the temperatures: heats are taken at the parabolas
+ * fitted to the temperatures' courses, so that the heat of what decays within minutes counts too.
  */
 final class ModalStep {
 
@@ -17,35 +17,38 @@ final class ModalStep {
     /** Error allowed in a step at the slurry by wrong heat next to the weather, K. */
     private static final double LAYER_TOLERANCE_K = 2e-6;
 
-    /** Error allowed in a step at a circuit, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 3e-5;
-
-    /** Error allowed in a step at a circuit at most, K. */
-    private static final double MOST_CIRCUIT_TOLERANCE_K = 2e-3;
+    /** Error allowed in a step at a circuit in any case, K. */
+    private static final double CIRCUIT_TOLERANCE_K = 3e-4;
 
     /** A circuit may err by this share of what is left to the nearest switching. */
-    private static final double SHARE_OF_MARGIN = 2e-3;
+    private static final double SHARE_OF_MARGIN = 0.01;
 
-    /** Parts are asked again when the slurry is found this far from where they were asked, K. */
-    private static final double ASKED_WITHIN_K = 3e-4;
+    /** Error allowed in a step at a circuit at most, as if all of its heat were given to the slurry, K. */
+    private static final double CIRCUIT_IN_SLURRY_TOLERANCE_K = 3e-5;
 
-    /** Parts are asked again when a stock's content is found to differ by this share. */
-    private static final double STOCK_SHARE = 2e-5;
+    /** Live parts are asked again when the slurry is found this far from where they were asked, K. */
+    private static final double ASKED_WITHIN_K = 2e-3;
+
+    /** Live parts are asked again when a stock's content is found to differ by this share. */
+    private static final double STOCK_SHARE = 2e-4;
 
     /** Heats found together may still move a live node by this, K. */
-    private static final double SETTLED_WITHIN_K = 1e-6;
+    private static final double SETTLED_WITHIN_K = 2e-7;
 
     /** A correction that moves a live node by less than this is not worth carrying out, K. */
-    private static final double FORGOTTEN_K = 1e-8;
+    private static final double FORGOTTEN_K = 1e-9;
 
     /** How much less it matters when a layer next to the weather moves, since little of that reaches the slurry. */
     private static final double LAYER_MATTERS = 0.1;
 
     /**
-     * How much of the difference at the beginning, between a heat and its parabola, tells of the error: what is over within
-     * the first instant lasts less than a twentieth of the step; what is smooth cancels nearly in the integral.
+     * How much of the difference at the beginning, between a heat and what its law within the step would make of it, tells of the
+     * error: what bends is over within the first instant.
      */
     private static final double SHARE_OF_DIFFERENCE = 0.05;
+
+    /** What bends at the beginning of a long step is over within some minutes, of which this is what counts at most, s. */
+    private static final double DIFFERENCE_S = 72;
 
     private static final int INSTANTS = Parabola.INSTANTS;
     private static final int END = Parabola.END;
@@ -54,23 +57,25 @@ final class ModalStep {
     private static final double[][] STOCK_WEIGHT = {
         Parabola.weights(Parabola.SHARE[0]), Parabola.weights(Parabola.SHARE[1]), Parabola.WEIGHT
     };
+    private static final double[] AT_BEGINNING = {Parabola.at(0, 0), Parabola.at(1, 0), Parabola.at(2, 0)};
 
     private final Network network;
     private final Switchboard switchboard;
     private final int liveNodes;
     private final int[] fed;
     private final Moment[] instants = new Moment[INSTANTS];
-    private final Moment between;
-    private final double[] integralS;
-    private final double[] defectKs;
+    private final State between;
+    private final double[] contentBetween;
+    private final double[][] truth;
+    private final double[] endC;
     private final double[] solved = new double[INSTANTS];
     private final double[] margins = new double[INSTANTS];
+    private final double[] mostCircuitErrorK;
     private Moment start;
     private Modes modes;
     private Decays decays;
     private OwnResponses responses;
     private double stepS;
-    private double slopeOverS;
 
     /**
      * A step for a network.
@@ -86,20 +91,27 @@ final class ModalStep {
         this.fed = fed;
         liveNodes = network.liveNodes();
         start = new Moment(network, like, fed);
-        between = new Moment(network, like, fed);
+        between = like.copy();
         for (int m = 0; m < INSTANTS; m++) {
             instants[m] = new Moment(network, like, fed);
         }
-        integralS = new double[start.content.length];
-        defectKs = new double[network.parents().length];
+        contentBetween = new double[start.content.length];
+        truth = new double[INSTANTS][start.content.length];
+        endC = new double[fed.length];
+        double[] capacity = network.capacitiesJPerK();
+        mostCircuitErrorK = new double[liveNodes];
+        for (int node = 0; node < liveNodes; node++) {
+            mostCircuitErrorK[node] = CIRCUIT_IN_SLURRY_TOLERANCE_K * capacity[0] / capacity[node];
+        }
     }
 
     /** Asks the parts at a state at which a step is to begin; before {@link #begin}. */
     Moment ask(double timeS, State from) {
         start.asked.set(from);
         start.state.set(from);
+        start.look(timeS);
         start.ask(timeS);
-        for (int node = liveNodes, i = liveNodes; node < defectKs.length; node++) {
+        for (int node = liveNodes, i = liveNodes; node < network.parents().length; node++) {
             if (i < fed.length && fed[i] == node) {
                 i++;
             } else if (start.slow.feeds(node)) {
@@ -115,14 +127,18 @@ final class ModalStep {
         if (modes != with) {
             modes = with;
             modes.gather(start.state, start.content);
-            slopeOverS = 0;
             start.turnTo(modes);
             for (Moment instant : instants) {
                 instant.turnTo(modes);
             }
         }
-        start.feed();
-        between.takeSwitches(start.state);
+        for (int i = 0; i < fed.length; i++) {
+            start.noteLaw(i);
+        }
+        start.settle();
+        for (int i = 0; i < network.switches().size(); i++) {
+            between.setOn(i, start.state.isOn(i));
+        }
         for (Moment instant : instants) {
             instant.takeSwitches(start.state);
         }
@@ -133,6 +149,9 @@ final class ModalStep {
         stepS = lengthS;
         decays = modes.over(lengthS);
         responses = modes.responses(decays, fed);
+        for (int m = 0; m < INSTANTS; m++) {
+            instants[m].look(timeS + Parabola.SHARE[m] * stepS);
+        }
         predict();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             for (int m = 0; m < INSTANTS; m++) {
@@ -142,43 +161,29 @@ final class ModalStep {
             boolean settled = correct();
             settleStocks();
             if (settled && askedNearEnough()) {
-                publish(timeS);
+                findTruth(timeS);
                 return error();
             }
         }
         return Double.POSITIVE_INFINITY;
     }
 
-    private void publish(double timeS) {
-        for (int m = 0; m < INSTANTS; m++) {
-            instants[m].publish();
-            margins[m] = switchboard.furthest(timeS + Parabola.SHARE[m] * stepS, instants[m].state);
-        }
-    }
-
-    /** Contents at the instants if the heats go on as they went in the step before. */
+    /** Contents at the instants if the heats stay as they are at the beginning. */
     private void predict() {
-        double followed = stepS <= slopeOverS ? 1 : slopeOverS / stepS;
+        double[] from = start.content;
+        double[] push = start.push;
         for (int m = 0; m < INSTANTS; m++) {
-            instants[m].follow(start, followed * Parabola.SHARE[m] * stepS);
-        }
-        double[] push0 = instants[0].push;
-        double[] push1 = instants[1].push;
-        double[] push2 = instants[2].push;
-        for (int m = 0; m < INSTANTS; m++) {
+            instants[m].follow(start);
             double[] content = instants[m].content;
-            double[] from = start.content;
-            double[] left = decays.left[m];
-            double[] by0 = decays.by[m][0];
-            double[] by1 = decays.by[m][1];
-            double[] by2 = decays.by[m][2];
+            double[] left = decays.fittedLeft[m];
+            double[] by = decays.fittedByLasting[m];
             for (int k = 0; k < content.length; k++) {
-                content[k] = left[k] * from[k] + by0[k] * push0[k] + by1[k] * push1[k] + by2[k] * push2[k];
+                content[k] = left[k] * from[k] + by[k] * push[k];
             }
-            instants[m].read();
         }
+        read();
         for (int stock = 0; stock < network.stocks().size(); stock++) {
-            double loss = start.slow.lossPerS(stock);
+            double loss = start.live.lossPerS(stock);
             double rate = start.stockRate(stock, start.state.stock(stock));
             for (int m = 0; m < INSTANTS; m++) {
                 double aheadS = Parabola.SHARE[m] * stepS;
@@ -197,11 +202,20 @@ final class ModalStep {
             if (movedK < SETTLED_WITHIN_K) {
                 return true;
             }
-            for (Moment instant : instants) {
-                instant.read();
-            }
+            read();
         }
         return false;
+    }
+
+    /** Temperatures of the fed nodes from the contents at the instants. */
+    private void read() {
+        for (int i = 0; i < fed.length; i++) {
+            Sums.products(modes.shape(fed[i]), instants[0].content, instants[1].content, instants[2].content, solved);
+            double atOnce = modes.masslessKPerW(fed[i]);
+            for (int m = 0; m < INSTANTS; m++) {
+                instants[m].celsius[i] = solved[m] + atOnce * instants[m].heatW[i];
+            }
+        }
     }
 
     /** Corrects every heat as if no other node's moved; returns by how much this moves temperatures, as far as it matters, K. */
@@ -211,17 +225,15 @@ final class ModalStep {
             Arrays.fill(instant.change, 0);
         }
         for (int i = 0; i < fed.length; i++) {
-            double movedK = responses.solve(i, instants, solved);
-            if (fed[i] >= liveNodes) {
-                movedK *= LAYER_MATTERS;
-            }
+            double matters = i < liveNodes ? 1 : LAYER_MATTERS;
+            double movedK = responses.solve(i, instants, FORGOTTEN_K / matters, solved);
             // what is not a number must not be forgotten
-            if (!(movedK <= FORGOTTEN_K)) {
-                mostK = Math.max(mostK, movedK);
+            if (!(movedK <= FORGOTTEN_K / matters)) {
+                mostK = Math.max(mostK, matters * movedK);
                 for (int m = 0; m < INSTANTS; m++) {
                     instants[m].heatW[i] += solved[m];
-                    Sums.add(solved[m], modes.shape(fed[i]), instants[m].change);
                 }
+                Sums.add(solved, modes.shape(fed[i]), instants[0].change, instants[1].change, instants[2].change);
             }
         }
         return mostK;
@@ -234,9 +246,9 @@ final class ModalStep {
         double[] change2 = instants[2].change;
         for (int m = 0; m < INSTANTS; m++) {
             double[] content = instants[m].content;
-            double[] by0 = decays.by[m][0];
-            double[] by1 = decays.by[m][1];
-            double[] by2 = decays.by[m][2];
+            double[] by0 = decays.fittedBy[m][0];
+            double[] by1 = decays.fittedBy[m][1];
+            double[] by2 = decays.fittedBy[m][2];
             for (int k = 0; k < content.length; k++) {
                 content[k] += by0[k] * change0[k] + by1[k] * change1[k] + by2[k] * change2[k];
             }
@@ -244,10 +256,10 @@ final class ModalStep {
         }
     }
 
-    /** Whether the parts were asked near enough to what was found. */
+    /** Whether the live parts were asked near enough to what was found; publishes that. */
     private boolean askedNearEnough() {
-        for (int m = 0; m < INSTANTS; m++) {
-            Moment instant = instants[m];
+        for (Moment instant : instants) {
+            instant.publish();
             if (Math.abs(instant.celsius[0] - instant.asked.nodeC(0)) > ASKED_WITHIN_K) {
                 return false;
             }
@@ -257,10 +269,7 @@ final class ModalStep {
                     return false;
                 }
             }
-            for (int i = 1; i < liveNodes; i++) {
-                instant.state.setNodeC(i, instant.celsius[i]);
-            }
-            double errorW = instant.live.slopeErrorW(instant.asked, instant.state);
+            double errorW = instant.live.slopeErrorW(instant.asked, instant.fitted);
             for (int i = 1; errorW > 0 && i < liveNodes; i++) {
                 if (errorW * responses.lastingKPerW(i) > CIRCUIT_TOLERANCE_K) {
                     return false;
@@ -287,36 +296,105 @@ final class ModalStep {
         }
     }
 
+    /** The live nodes as they truly are at the instants, with the switches' margins there, and all fed nodes at the end. */
+    private void findTruth(double timeS) {
+        double[] from = start.content;
+        double[] push0 = instants[0].push;
+        double[] push1 = instants[1].push;
+        double[] push2 = instants[2].push;
+        for (int m = 0; m < INSTANTS; m++) {
+            double[] content = truth[m];
+            double[] left = decays.left[m];
+            double[] by0 = decays.by[m][0];
+            double[] by1 = decays.by[m][1];
+            double[] by2 = decays.by[m][2];
+            for (int k = 0; k < content.length; k++) {
+                content[k] = left[k] * from[k] + by0[k] * push0[k] + by1[k] * push1[k] + by2[k] * push2[k];
+            }
+        }
+        for (int node = 0; node < liveNodes; node++) {
+            Sums.products(modes.shape(node), truth[0], truth[1], truth[2], solved);
+            for (int m = 0; m < INSTANTS; m++) {
+                instants[m].state.setNodeC(node, solved[m]);
+            }
+            endC[node] = solved[END];
+        }
+        for (int m = 0; m < INSTANTS; m++) {
+            margins[m] = switchboard.furthest(timeS + Parabola.SHARE[m] * stepS, instants[m].state);
+        }
+        for (int i = liveNodes; i < fed.length; i++) {
+            endC[i] = instants[END].truthC(i, truth[END]);
+        }
+    }
+
     /** Error of letting the heats follow parabolas, over what is allowed. */
     private double error() {
-        double margin = Math.max(margins[0], Math.max(margins[1], margins[2]));
-        double circuitToleranceK =
-                Math.max(CIRCUIT_TOLERANCE_K, Math.min(MOST_CIRCUIT_TOLERANCE_K, SHARE_OF_MARGIN * -margin));
-        double w0 = Parabola.at(0, 0);
-        double w1 = Parabola.at(1, 0);
-        double w2 = Parabola.at(2, 0);
+        double marginK = -Math.max(margins[0], Math.max(margins[1], margins[2]));
+        double share = Math.min(SHARE_OF_DIFFERENCE, DIFFERENCE_S / stepS);
         double slurryKPerW = responses.lastingKPerW(0);
+        Moment end = instants[END];
         double error = 0;
         for (int i = 0; i < fed.length; i++) {
-            double parabolaW = w0 * instants[0].heatW[i] + w1 * instants[1].heatW[i] + w2 * instants[2].heatW[i];
-            double wrongW = SHARE_OF_DIFFERENCE * Math.abs(start.heatW[i] - parabolaW);
-            double toleranceK = fed[i] < liveNodes ? SLURRY_TOLERANCE_K : LAYER_TOLERANCE_K;
+            boolean live = i < liveNodes;
+            double wrongW = share * (live ? bendMissedW(i) : changeMissedW(i));
+            double toleranceK = live ? SLURRY_TOLERANCE_K : LAYER_TOLERANCE_K;
             error = Math.max(error, wrongW * modes.transfer(fed[i]) * slurryKPerW / toleranceK);
-            if (i > 0 && fed[i] < liveNodes) {
-                error = Math.max(error, wrongW * responses.forgettingKPerW(i) / circuitToleranceK);
+            double restW = Math.abs(end.excessWPerK[i] * (end.celsius[i] - endC[i]));
+            error = Math.max(error, restW * responses.slurryRestKPerW(i) / SLURRY_TOLERANCE_K);
+            if (live && i > 0) {
+                double mostK = Math.max(CIRCUIT_TOLERANCE_K, Math.min(mostCircuitErrorK[i], SHARE_OF_MARGIN * marginK));
+                double wrongK = wrongW * responses.forgettingKPerW(i);
+                error = Math.max(error, Math.max(wrongK, restW * responses.restKPerW(i)) / mostK);
             }
         }
         return error;
+    }
+
+    /**
+     * Difference at the beginning between a layer's heat and what its law within the step would make of the temperature there, W: how far
+     * conductances and outside temperatures are from changing along parabolas.
+     */
+    private double changeMissedW(int i) {
+        double missedW = start.owedW(i);
+        for (int m = 0; m < INSTANTS; m++) {
+            Moment instant = instants[m];
+            missedW -= AT_BEGINNING[m] * (instant.sourceW[i] - instant.excessWPerK[i] * start.celsius[i]);
+        }
+        return Math.abs(missedW);
+    }
+
+    /**
+     * What the law at the beginning, with slope and bend, misses of a live node's heats within the step, extrapolated to the beginning,
+     * that is corners, bends of another kind, and outside temperatures that do not change along parabolas; and what the bend makes
+     * of what the parabola leaves of the temperature there, W.
+     */
+    private double bendMissedW(int i) {
+        double bendWPerK2 = start.live.bendWPerK2(i);
+        double missedW = 0;
+        double leftK = start.celsius[i];
+        for (int m = 0; m < INSTANTS; m++) {
+            Moment instant = instants[m];
+            double celsius = instant.celsius[i];
+            double movedK = celsius - start.celsius[i];
+            double foreseenW = start.sourceW[i] - start.excessWPerK[i] * celsius + 0.5 * bendWPerK2 * movedK * movedK;
+            missedW += AT_BEGINNING[m] * (instant.owedW(i) - foreseenW);
+            leftK -= AT_BEGINNING[m] * celsius;
+        }
+        return Math.abs(missedW) + 0.5 * Math.abs(bendWPerK2) * leftK * leftK;
     }
 
     /** State of the live nodes at a time after the beginning of the step last tried; reused by the next call. */
     State after(double sinceS) {
         double share = sinceS / stepS;
         Decays part = modes.overPart(sinceS);
-        double[] content = between.content;
+        double[] content = contentBetween;
+        double[] left = part.left[END];
         for (int k = 0; k < content.length; k++) {
-            content[k] = part.left[END][k] * start.content[k];
+            content[k] = left[k] * start.content[k];
         }
+        double[] push0 = instants[0].push;
+        double[] push1 = instants[1].push;
+        double[] push2 = instants[2].push;
         for (int j = 0; j < INSTANTS; j++) {
             double at = share * Parabola.SHARE[j];
             double w0 = Parabola.at(0, at);
@@ -324,13 +402,13 @@ final class ModalStep {
             double w2 = Parabola.at(2, at);
             double[] by = part.by[END][j];
             for (int k = 0; k < content.length; k++) {
-                content[k] += by[k] * (w0 * instants[0].push[k] + w1 * instants[1].push[k] + w2 * instants[2].push[k]);
+                content[k] += by[k] * (w0 * push0[k] + w1 * push1[k] + w2 * push2[k]);
             }
         }
         for (int node = 0; node < liveNodes; node++) {
-            between.state.setNodeC(node, Sums.product(modes.shape(node), content));
+            between.setNodeC(node, Sums.product(modes.shape(node), content));
         }
-        return between.state;
+        return between;
     }
 
     /** State at the beginning of the step: slurry, circuits, stocks and switches. */
@@ -348,42 +426,26 @@ final class ModalStep {
         return margins[instant];
     }
 
-    /** Adds what the meters count over the step last tried. */
+    /** Adds what the meters count over the step last tried: fitted parabolas have the integrals of what they are fitted to. */
     void addMeters(double[] totals) {
-        double[] leftS = decays.leftS;
-        for (int k = 0; k < integralS.length; k++) {
-            integralS[k] = leftS[k] * start.content[k];
-        }
         for (int m = 0; m < INSTANTS; m++) {
-            double weightS = stepS * Parabola.WEIGHT[m];
-            instants[m].addMeters(weightS, totals);
-            double[] by = decays.sumBy[m];
-            double[] push = instants[m].push;
-            double[] content = instants[m].content;
-            for (int k = 0; k < integralS.length; k++) {
-                integralS[k] += by[k] * push[k] - weightS * content[k];
-            }
+            instants[m].addMeters(stepS * Parabola.WEIGHT[m], totals);
         }
-        for (int node : fed) {
-            defectKs[node] = Sums.product(modes.shape(node), integralS);
-        }
-        instants[END].addDefects(defectKs, totals);
     }
 
     /** Goes on from the end of the step last tried. */
     void advance() {
         Moment end = instants[END];
-        end.slopeFrom(instants[END - 1], stepS * (1 - Parabola.SHARE[END - 1]));
-        slopeOverS = stepS;
         instants[END] = start;
         start = end;
+        start.goOn(truth[END], endC);
         instants[END].takeSwitches(start.state);
     }
 
     /** Temperatures of all nodes where the next step begins. */
     void export(State into) {
         into.set(start.state);
-        for (int node = liveNodes; node < defectKs.length; node++) {
+        for (int node = liveNodes; node < network.parents().length; node++) {
             into.setNodeC(node, Sums.product(modes.shape(node), start.content));
         }
         for (int i = 0; i < fed.length; i++) {

@@ -41,12 +41,13 @@ final class ModeShelf {
         Arrays.fill(power, Double.NaN);
         askedWPerK = new double[nodes];
         heldWPerK = new double[nodes];
-        linkWPerK = new double[nodes];
+        linkWPerK = network.linksWPerK().clone();
     }
 
     /** Whether another network has the same nodes, so that the same modes serve it. */
     boolean serves(Network other) {
         return Arrays.equals(network.parents(), other.parents())
+                && Arrays.equals(network.linksWPerK(), other.linksWPerK())
                 && Arrays.equals(network.capacitiesJPerK(), other.capacitiesJPerK())
                 && network.liveNodes() == other.liveNodes();
     }
@@ -54,7 +55,9 @@ final class ModeShelf {
     /** Modes that suit the conductances just asked. */
     Modes suiting(Moment asked) {
         for (int node = 0; node < heldWPerK.length; node++) {
-            linkWPerK[node] = asked.linkWPerK(node);
+            if (node < network.liveNodes()) {
+                linkWPerK[node] = asked.live.linkWPerK(node);
+            }
             double nodeWPerK = asked.nodeWPerK(node);
             if (nodeWPerK != askedWPerK[node]) {
                 askedWPerK[node] = nodeWPerK;

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.util.MathArrays;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 
@@ -14,11 +15,13 @@ import org.warmvat.network.State;
  */
 final class Modes {
 
-    /** So many lengths of steps are remembered, a power of two. */
-    private static final int STEPS_KEPT = 32;
+    /** So many halvings of an hour are remembered as lengths of steps. */
+    private static final int HALVINGS_KEPT = 16;
 
-    /** So many lengths of parts of steps, which seldom come again, a power of two. */
-    private static final int PARTS_KEPT = 4;
+    /** So many other lengths are remembered. */
+    private static final int OTHERS_KEPT = 4;
+
+    private static final long MANTISSA = (1L << 52) - 1;
 
     /** A body that loses nothing at all decays as slowly as this, some ten thousand years, 1/s. */
     private static final double SLOWEST_PER_S = 3e-12;
@@ -33,9 +36,10 @@ final class Modes {
     private final double[] transfer;
     private final double[][] scratch;
     private final double[][] squaredShape;
-    private final Decays[] decaysOfSteps = new Decays[STEPS_KEPT];
-    private final Decays[] decaysOfParts = new Decays[PARTS_KEPT];
-    private final OwnResponses[] responses = new OwnResponses[STEPS_KEPT];
+    private final double[][] slurryShape;
+    private final Decays[] decaysOfSteps = new Decays[HALVINGS_KEPT + OTHERS_KEPT];
+    private final OwnResponses[] responses = new OwnResponses[HALVINGS_KEPT + OTHERS_KEPT];
+    private final Decays decaysOfPart;
 
     /**
      * Finds the modes.
@@ -55,6 +59,7 @@ final class Modes {
         int[] massive = massive();
         decayPerS = new double[massive.length];
         scratch = new double[Decays.FUNCTIONS][massive.length];
+        decaysOfPart = new Decays(decayPerS, scratch);
         shape = new double[parent.length][massive.length];
         decompose(conductance, massive);
         shapeMassless(conductance);
@@ -62,7 +67,12 @@ final class Modes {
             decayPerS[mode] = decayPerS(mode);
         }
         transfer = transfers();
-        squaredShape = squares();
+        squaredShape = new double[parent.length][];
+        slurryShape = new double[parent.length][];
+        for (int i = 0; i < parent.length; i++) {
+            squaredShape[i] = MathArrays.ebeMultiply(shape[i], shape[i]);
+            slurryShape[i] = MathArrays.ebeMultiply(shape[0], shape[i]);
+        }
     }
 
     private int[] massive() {
@@ -198,10 +208,9 @@ final class Modes {
         return squaredShape[node];
     }
 
-    private double[][] squares() {
-        return Arrays.stream(shape)
-                .map(row -> Arrays.stream(row).map(c -> c * c).toArray())
-                .toArray(double[][]::new);
+    /** Products of {@link #shape} with that of the slurry. Shared: read only. */
+    double[] slurryShape(int node) {
+        return slurryShape[node];
     }
 
     /** Share of a lasting heat into a node that in the end reaches the slurry. */
@@ -225,33 +234,27 @@ final class Modes {
 
     /** The decays over the length of a step; kept for lengths that come again. */
     Decays over(double stepS) {
-        Decays decays = kept(decaysOfSteps, stepS);
-        if (decays.stepS() != stepS) {
-            decays.set(stepS);
+        int slot = slot(stepS);
+        if (decaysOfSteps[slot] == null) {
+            decaysOfSteps[slot] = new Decays(decayPerS, scratch);
         }
-        return decays;
+        if (decaysOfSteps[slot].stepS() != stepS) {
+            decaysOfSteps[slot].set(stepS);
+        }
+        return decaysOfSteps[slot];
     }
 
-    /** The decays over a part of a step, its end only; never the object of a step's own length. */
+    /** The decays over a part of a step, its end only; reused by the next call. */
     Decays overPart(double lengthS) {
-        Decays decays = kept(decaysOfParts, lengthS);
-        if (decays.stepS() != lengthS) {
-            decays.setEnd(lengthS);
+        if (decaysOfPart.stepS() != lengthS) {
+            decaysOfPart.setEnd(lengthS);
         }
-        return decays;
-    }
-
-    private Decays kept(Decays[] kept, double lengthS) {
-        int slot = slot(lengthS, kept.length);
-        if (kept[slot] == null) {
-            kept[slot] = new Decays(decayPerS, scratch);
-        }
-        return kept[slot];
+        return decaysOfPart;
     }
 
     /** How fed nodes, always the same ones, answer to their own heat over a step. */
     OwnResponses responses(Decays decays, int[] fed) {
-        int slot = slot(decays.stepS(), STEPS_KEPT);
+        int slot = slot(decays.stepS());
         if (responses[slot] == null) {
             responses[slot] = new OwnResponses(fed.length);
         }
@@ -259,9 +262,14 @@ final class Modes {
         return responses[slot];
     }
 
-    /** Spreads lengths that differ by powers of two as well as others (multiplicative hashing by the golden ratio). */
-    private static int slot(double lengthS, int slots) {
-        long spread = Double.doubleToLongBits(lengthS) * 0x9E3779B97F4A7C15L;
-        return (int) (spread >>> (Long.SIZE - Integer.numberOfTrailingZeros(slots)));
+    /** An hour, its half and so on have a slot each, which stays theirs; other lengths, which seldom come again, share a few. */
+    private static int slot(double lengthS) {
+        long bits = Double.doubleToLongBits(lengthS);
+        int halvings = Math.getExponent(Hours.HOUR_S) - Math.getExponent(lengthS);
+        boolean halved = (bits & MANTISSA) == (Double.doubleToLongBits(Hours.HOUR_S) & MANTISSA);
+        if (halved && halvings >= 0 && halvings < HALVINGS_KEPT) {
+            return halvings;
+        }
+        return HALVINGS_KEPT + (int) (bits >>> 20 & 0x7FFF_FFFF) % OTHERS_KEPT;
     }
 }

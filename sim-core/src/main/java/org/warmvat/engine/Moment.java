@@ -8,8 +8,15 @@ import org.warmvat.network.State;
 /** An instant of a step: what the parts were asked at, what they answered, and what was found. */
 final class Moment {
 
+    /** Where the live parts were asked. */
     final State asked;
+
+    /** What is truly there: live nodes, stocks, switches. */
     final State state;
+
+    /** What heats are taken at, of all fed nodes; within a step the parabolas fitted to the temperatures. */
+    final State fitted;
+
     final Flows live;
     final Flows slow;
 
@@ -19,18 +26,16 @@ final class Moment {
     final double[] push;
     final double[] change;
 
-    /** Per fed node: heat beyond what the modes hold, and the temperature found. */
+    /** Per fed node: heat beyond what the modes hold, the temperature that it is taken at, and the law between them. */
     final double[] heatW;
 
     final double[] celsius;
     final double[] excessWPerK;
+    final double[] sourceW;
+
     private final Network network;
     private final int liveNodes;
     private final int[] fed;
-    private final double[] sourceW;
-    private final double[] heldShare;
-    private final double[] pushSlope;
-    private final double[] heatSlope;
     private Modes modes;
 
     Moment(Network network, State like, int[] fed) {
@@ -39,6 +44,7 @@ final class Moment {
         liveNodes = network.liveNodes();
         asked = like.copy();
         state = like.copy();
+        fitted = like.copy();
         live = network.newLiveFlows();
         slow = network.newSlowFlows();
         int modeCount = 0;
@@ -52,35 +58,6 @@ final class Moment {
         celsius = new double[fed.length];
         excessWPerK = new double[fed.length];
         sourceW = new double[fed.length];
-        heldShare = new double[network.parents().length];
-        pushSlope = new double[modeCount];
-        heatSlope = new double[fed.length];
-    }
-
-    /** Asks the parts. */
-    void ask(double timeS) {
-        network.contribute(timeS, asked, live);
-        network.surround(timeS, asked, slow);
-        for (int i = 0; i < fed.length; i++) {
-            int node = fed[i];
-            sourceW[i] = slow.sourceW(node) + (node < liveNodes ? live.sourceW(node) : 0);
-            excessWPerK[i] = nodeWPerK(node) - (modes == null ? 0 : modes.heldWPerK(node));
-        }
-    }
-
-    /** Conductance of a node to known temperatures as asked, W/K. */
-    double nodeWPerK(int node) {
-        return slow.conductanceWPerK(node) + (node < liveNodes ? live.conductanceWPerK(node) : 0);
-    }
-
-    /** Conductance of a node to its parent as asked, W/K. */
-    double linkWPerK(int node) {
-        return node < liveNodes ? live.linkWPerK(node) : slow.linkWPerK(node);
-    }
-
-    /** Heat into a fed node beyond what the modes hold, at the temperature found. */
-    double owedW(int i) {
-        return sourceW[i] - excessWPerK[i] * celsius[i];
     }
 
     /** Turns to other modes. */
@@ -88,45 +65,67 @@ final class Moment {
         modes = with;
     }
 
-    /** Finds heats and push of a beginning from its state, and the temperatures of junctions without mass from its contents. */
-    void feed() {
+    /** Asks the parts that depend on time alone. */
+    void look(double timeS) {
+        network.surround(timeS, slow);
+        for (int i = liveNodes; i < fed.length; i++) {
+            noteLaw(i);
+        }
+    }
+
+    /** Asks the live parts; after {@link #look}. */
+    void ask(double timeS) {
+        network.contribute(timeS, asked, live);
+        for (int i = 0; i < liveNodes; i++) {
+            noteLaw(i);
+        }
+    }
+
+    /** Notes how a fed node's heat beyond the modes depends on its temperature. */
+    void noteLaw(int i) {
+        int node = fed[i];
+        sourceW[i] = slow.sourceW(node) + (node < liveNodes ? live.sourceW(node) : 0);
+        excessWPerK[i] = nodeWPerK(node) - (modes == null ? 0 : modes.heldWPerK(node));
+    }
+
+    /** Conductance of a node to known temperatures as asked, W/K. */
+    double nodeWPerK(int node) {
+        return slow.conductanceWPerK(node) + (node < liveNodes ? live.conductanceWPerK(node) : 0);
+    }
+
+    /** Heat into a fed node beyond what the modes hold, at the temperature found. */
+    double owedW(int i) {
+        return sourceW[i] - excessWPerK[i] * celsius[i];
+    }
+
+    /** Finds heats, push and temperatures of a beginning from its contents. */
+    void settle() {
         Arrays.fill(push, 0);
         for (int i = 0; i < fed.length; i++) {
-            double atOnce = modes.masslessKPerW(fed[i]);
-            excessWPerK[i] = nodeWPerK(fed[i]) - modes.heldWPerK(fed[i]);
-            celsius[i] = atOnce == 0 ? state.nodeC(fed[i]) : Sums.product(modes.shape(fed[i]), content);
-            heatW[i] = owedW(i) / (1 + excessWPerK[i] * atOnce);
-            celsius[i] += atOnce * heatW[i];
+            celsius[i] = truthC(i, content);
+            heatW[i] = owedW(i);
+            state.setNodeC(fed[i], celsius[i]);
             Sums.add(heatW[i], modes.shape(fed[i]), push);
         }
-        publish();
     }
 
-    /** Notes how heats and push changed over a step that ends here. */
-    void slopeFrom(Moment beginning, double stepS) {
-        for (int k = 0; k < push.length; k++) {
-            pushSlope[k] = (push[k] - beginning.push[k]) / stepS;
-        }
-        for (int i = 0; i < fed.length; i++) {
-            heatSlope[i] = (heatW[i] - beginning.heatW[i]) / stepS;
-        }
+    /** True temperature of a fed node at contents; a junction without mass also feels its heat at once. */
+    double truthC(int i, double[] contents) {
+        double free = Sums.product(modes.shape(fed[i]), contents);
+        double atOnce = modes.masslessKPerW(fed[i]);
+        return atOnce == 0 ? free : (free + atOnce * sourceW[i]) / (1 + atOnce * excessWPerK[i]);
     }
 
-    /** Takes over heats and push of a beginning, moved on by their slopes, as a first guess. */
-    void follow(Moment beginning, double aheadS) {
-        for (int k = 0; k < push.length; k++) {
-            push[k] = beginning.push[k] + aheadS * beginning.pushSlope[k];
-        }
-        for (int i = 0; i < fed.length; i++) {
-            heatW[i] = beginning.heatW[i] + aheadS * beginning.heatSlope[i];
-        }
+    /** Goes on from the end of a step as it truly is; heats and push stay the parabolas', since all that they still do is foresee. */
+    void goOn(double[] contents, double[] endC) {
+        System.arraycopy(contents, 0, content, 0, content.length);
+        System.arraycopy(endC, 0, celsius, 0, celsius.length);
     }
 
-    /** Temperatures of the fed nodes from the contents. */
-    void read() {
-        for (int i = 0; i < fed.length; i++) {
-            celsius[i] = Sums.product(modes.shape(fed[i]), content) + modes.masslessKPerW(fed[i]) * heatW[i];
-        }
+    /** Takes over heats and push of a beginning as a first guess. */
+    void follow(Moment beginning) {
+        System.arraycopy(beginning.push, 0, push, 0, push.length);
+        System.arraycopy(beginning.heatW, 0, heatW, 0, heatW.length);
     }
 
     /** The next question is at what was found. */
@@ -139,10 +138,10 @@ final class Moment {
         }
     }
 
-    /** Writes the temperatures found into the state. */
+    /** Writes the temperatures found into the state that flows are taken at. */
     void publish() {
         for (int i = 0; i < fed.length; i++) {
-            state.setNodeC(fed[i], celsius[i]);
+            fitted.setNodeC(fed[i], celsius[i]);
         }
     }
 
@@ -156,21 +155,11 @@ final class Moment {
 
     /** Rate of a stock at a content, per second. */
     double stockRate(int stock, double stockContent) {
-        return slow.gainPerS(stock) - slow.lossPerS(stock) * stockContent;
+        return live.gainPerS(stock) - live.lossPerS(stock) * stockContent;
     }
 
     void addMeters(double weightS, double[] totals) {
-        live.addMeters(state, asked, network.parents(), weightS, totals);
-        slow.addMeters(state, asked, network.parents(), weightS, totals);
-    }
-
-    /** Corrects meters by what the temperatures' integrals differ from those of parabolas, as far as the modes hold flows. */
-    void addDefects(double[] defectKs, double[] totals) {
-        for (int node : fed) {
-            double nodeWPerK = nodeWPerK(node);
-            heldShare[node] = nodeWPerK == 0 ? 0 : modes.heldWPerK(node) / nodeWPerK;
-        }
-        live.addDefects(heldShare, defectKs, network.parents(), totals);
-        slow.addDefects(heldShare, defectKs, network.parents(), totals);
+        live.addMeters(fitted, asked, network.parents(), weightS, totals);
+        slow.addMeters(fitted, asked, network.parents(), weightS, totals);
     }
 }

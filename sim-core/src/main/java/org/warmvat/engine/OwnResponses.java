@@ -1,16 +1,23 @@
 package org.warmvat.engine;
 
-/** How each fed node answers to its own heat over a step of some length: its temperature at an instant by a watt at an instant. */
+/**
+ * How each fed node answers to its own heat over a step of some length: its temperature at an instant, as fitted, by a watt at an
+ * instant; and how much comes of heats that no parabola follows.
+ */
 final class OwnResponses {
 
     private static final int N = Parabola.INSTANTS;
     private final double[][] kPerW;
     private final double[] lastingKPerW;
+    private final double[] restKPerW;
+    private final double[] slurryRestKPerW;
     private double stepS = Double.NaN;
 
     OwnResponses(int fed) {
         kPerW = new double[fed][N * N];
         lastingKPerW = new double[fed];
+        restKPerW = new double[fed];
+        slurryRestKPerW = new double[fed];
     }
 
     /** Works them out for a step in some modes, always the same ones, unless it is as long as the last. */
@@ -21,14 +28,16 @@ final class OwnResponses {
         stepS = decays.stepS();
         for (int i = 0; i < fed.length; i++) {
             double[] square = modes.squaredShape(fed[i]);
+            double[] own = kPerW[i];
             for (int m = 0; m < N; m++) {
                 for (int j = 0; j < N; j++) {
-                    kPerW[i][N * m + j] =
-                            Sums.product(square, decays.by[m][j]) + (m == j ? modes.masslessKPerW(fed[i]) : 0);
+                    own[N * m + j] =
+                            Sums.product(square, decays.fittedBy[m][j]) + (m == j ? modes.masslessKPerW(fed[i]) : 0);
                 }
             }
-            double[] last = kPerW[i];
-            lastingKPerW[i] = last[N * N - 3] + last[N * N - 2] + last[N * N - 1];
+            lastingKPerW[i] = own[N * N - 3] + own[N * N - 2] + own[N * N - 1];
+            restKPerW[i] = Math.abs(Sums.product(square, decays.byRest));
+            slurryRestKPerW[i] = Math.abs(Sums.product(modes.slurryShape(fed[i]), decays.byRest));
         }
     }
 
@@ -42,15 +51,26 @@ final class OwnResponses {
         return Math.abs(kPerW[i][N * (N - 1)]) / Parabola.WEIGHT[0];
     }
 
+    /** Temperature of a fed node at the end of the step by a heat that no parabola takes part in and that ends at a watt, K/W. */
+    double restKPerW(int i) {
+        return restKPerW[i];
+    }
+
+    /** The same of the slurry. */
+    double slurryRestKPerW(int i) {
+        return slurryRestKPerW[i];
+    }
+
     /**
      * Finds how a fed node's heats must change to agree with the temperatures that they make.
      *
      * @param i which fed node
      * @param instants heats as they are and as they are owed
+     * @param forgottenK less than this is left as it is, K
      * @param change set to the changes, W
-     * @return by how much temperatures move, K
+     * @return by how much temperatures move, K, or about so much where it is left
      */
-    double solve(int i, Moment[] instants, double[] change) {
+    double solve(int i, Moment[] instants, double forgottenK, double[] change) {
         double[] r = kPerW[i];
         double d0 = instants[0].excessWPerK[i];
         double d1 = instants[1].excessWPerK[i];
@@ -58,6 +78,10 @@ final class OwnResponses {
         double b0 = instants[0].owedW(i) - instants[0].heatW[i];
         double b1 = instants[1].owedW(i) - instants[1].heatW[i];
         double b2 = instants[2].owedW(i) - instants[2].heatW[i];
+        double aboutK = Math.abs(b0 * r[0]) + Math.abs(b1 * r[4]) + Math.abs(b2 * r[8]);
+        if (aboutK <= forgottenK) {
+            return aboutK;
+        }
         double a00 = 1 + d0 * r[0];
         double a01 = d0 * r[1];
         double a02 = d0 * r[2];

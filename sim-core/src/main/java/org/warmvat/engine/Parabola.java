@@ -2,8 +2,10 @@ package org.warmvat.engine;
 
 /**
  * The parabola through values at three instants of a step, those of Radau's quadrature: integrals of polynomials up to the fourth
- * degree come out right, the end is one of them, and a short-lived beginning is passed over rather than drawn out over the whole
- * step (method Radau IIA of order 5: Hairer and Wanner, Solving Ordinary Differential Equations II, section IV.5).
+ * degree come out right, and the end is one of them (Hairer and Wanner, Solving Ordinary Differential Equations II, section IV.5).
+ *
+ * <p>A parabola is fitted to a course by giving it the same integrals, also those times s and s squared (projection on Legendre's
+ * polynomials): what a jump stirs up for a minute then counts with its heat, neither passed over nor drawn out.
  */
 final class Parabola {
 
@@ -21,7 +23,16 @@ final class Parabola {
     /** Weight of each instant in the integral over the step. */
     static final double[] WEIGHT = weights(1);
 
+    /** Weights, by instant, of a course's integrals times 1, s and s squared in the parabola fitted to it. */
+    static final double[][] FITTED = {fitted(SHARE[0]), fitted(SHARE[1]), fitted(SHARE[2])};
+
     private Parabola() {}
+
+    private static double[] fitted(double share) {
+        double first = 2 * share - 1;
+        double second = 6 * share * share - 6 * share + 1;
+        return new double[] {1 - 3 * first + 5 * second, 6 * first - 30 * second, 30 * second};
+    }
 
     private static double[][] coefficients() {
         double[][] coefficients = new double[INSTANTS][];

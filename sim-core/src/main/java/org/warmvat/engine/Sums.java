@@ -31,4 +31,43 @@ final class Sums {
         }
         return s0 + s1 + (s2 + s3);
     }
+
+    /** Adds multiples of one row to three others. */
+    static void add(double[] factors, double[] row, double[] to0, double[] to1, double[] to2) {
+        double f0 = factors[0];
+        double f1 = factors[1];
+        double f2 = factors[2];
+        for (int i = 0; i < row.length; i++) {
+            to0[i] += f0 * row[i];
+            to1[i] += f1 * row[i];
+            to2[i] += f2 * row[i];
+        }
+    }
+
+    /** Sums of products of one row with three others, each in two partial sums. */
+    static void products(double[] row, double[] a, double[] b, double[] c, double[] into) {
+        double a0 = 0;
+        double b0 = 0;
+        double c0 = 0;
+        double a1 = 0;
+        double b1 = 0;
+        double c1 = 0;
+        int i = 0;
+        for (; i < row.length - 1; i += 2) {
+            a0 += row[i] * a[i];
+            b0 += row[i] * b[i];
+            c0 += row[i] * c[i];
+            a1 += row[i + 1] * a[i + 1];
+            b1 += row[i + 1] * b[i + 1];
+            c1 += row[i + 1] * c[i + 1];
+        }
+        if (i < row.length) {
+            a0 += row[i] * a[i];
+            b0 += row[i] * b[i];
+            c0 += row[i] * c[i];
+        }
+        into[0] = a0 + a1;
+        into[1] = b0 + b1;
+        into[2] = c0 + c1;
+    }
 }

@@ -7,7 +7,6 @@ import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.SlowPart;
-import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
 /**
@@ -34,7 +33,6 @@ public final class EnvelopePart implements SlowPart {
     private final Surroundings surroundings;
     private final int slurry;
     private final int headspace;
-    private final double surfaceWPerK;
     private final Edges edges;
     private final int edgeMeter;
     private final Boundary.Face wallFace;
@@ -45,32 +43,23 @@ public final class EnvelopePart implements SlowPart {
 
     /** A chain of nodes in the network with its outside face; conductances are worked out once, they are read often. */
     private static final class Stack {
-        private final int firstNode;
-        private final double[] linkWPerK;
+        private final int outerNode;
         private final double outerHalfKPerW;
         private final double outerAreaM2;
         private final Boundary.Face face;
         private final int meter;
 
-        Stack(LayerChain chain, double innerFilmWPerM2K, int firstNode, Boundary.Face face, int meter) {
-            this.firstNode = firstNode;
+        Stack(LayerChain chain, int outerNode, Boundary.Face face, int meter) {
+            this.outerNode = outerNode;
             this.face = face;
             this.meter = meter;
-            linkWPerK = new double[chain.slices().size()];
-            linkWPerK[0] = chain.innerWPerK(innerFilmWPerM2K);
-            for (int i = 1; i < linkWPerK.length; i++) {
-                linkWPerK[i] = chain.betweenWPerK(i);
-            }
             outerHalfKPerW = chain.outerHalfKPerW();
             outerAreaM2 = chain.outerAreaM2();
         }
 
-        void contribute(Flows flows) {
-            for (int i = 0; i < linkWPerK.length; i++) {
-                flows.link(firstNode + i, linkWPerK[i], Flows.UNMETERED);
-            }
+        void surround(Flows flows) {
             double outerKPerW = outerHalfKPerW + 1 / (face.filmWPerM2K() * outerAreaM2);
-            flows.exchange(firstNode + linkWPerK.length - 1, 1 / outerKPerW, face.equivalentC(), meter);
+            flows.exchange(outerNode, 1 / outerKPerW, face.equivalentC(), meter);
         }
     }
 
@@ -88,8 +77,8 @@ public final class EnvelopePart implements SlowPart {
         EnvelopeParts parts = EnvelopeParts.of(design);
         Films films = design.envelope().films();
         double guessC = design.control().setpointC();
-        headspace = assembly.node(new Network.Node("headspace", 0, slurry, guessC, true));
-        surfaceWPerK = films.surfaceWPerM2K() * design.tank().innerPlanAreaM2();
+        double surfaceWPerK = films.surfaceWPerM2K() * design.tank().innerPlanAreaM2();
+        headspace = assembly.node(new Network.Node("headspace", 0, slurry, guessC, true, surfaceWPerK));
         edges = Edges.of(design);
         edgeMeter = assembly.meter(EDGES);
         wallFace = new Boundary.Face(parts.wallBoundary(), surroundings);
@@ -110,13 +99,13 @@ public final class EnvelopePart implements SlowPart {
             double innerFilmWPerM2K,
             Boundary.Face face,
             double guessC) {
-        int first = -1;
         int before = inside;
-        for (LayerChain.Slice slice : chain.slices()) {
-            before = assembly.node(new Network.Node(name, slice.capacityJPerK(), before, guessC, true));
-            first = first < 0 ? before : first;
+        for (int i = 0; i < chain.slices().size(); i++) {
+            double linkWPerK = i == 0 ? chain.innerWPerK(innerFilmWPerM2K) : chain.betweenWPerK(i);
+            double capacityJPerK = chain.slices().get(i).capacityJPerK();
+            before = assembly.node(new Network.Node(name, capacityJPerK, before, guessC, true, linkWPerK));
         }
-        return new Stack(chain, innerFilmWPerM2K, first, face, assembly.meter(name));
+        return new Stack(chain, before, face, assembly.meter(name));
     }
 
     @Override
@@ -128,16 +117,15 @@ public final class EnvelopePart implements SlowPart {
     }
 
     @Override
-    public void surround(double timeS, State state, Flows flows) {
+    public void surround(double timeS, Flows flows) {
         double airC = surroundings.airC(timeS);
         double windMPerS = surroundings.windMPerS(timeS);
         double skyC = surroundings.weather().skyC(hour, timeS);
         wallFace.look(timeS, airC, windMPerS, skyC);
         lidFace.look(timeS, airC, windMPerS, skyC);
         floorFace.look(timeS, airC, windMPerS, skyC);
-        flows.link(headspace, surfaceWPerK, Flows.UNMETERED);
         for (int i = 0; i < stacks.size(); i++) {
-            stacks.get(i).contribute(flows);
+            stacks.get(i).surround(flows);
         }
         flows.exchange(slurry, edges.wetWPerK(), wallFace.equivalentC(), edgeMeter);
         flows.exchange(headspace, edges.dryWPerK(), wallFace.equivalentC(), edgeMeter);

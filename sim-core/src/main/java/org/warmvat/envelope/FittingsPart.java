@@ -7,7 +7,6 @@ import org.warmvat.design.Place;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Network;
 import org.warmvat.network.SlowPart;
-import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
 /**
@@ -54,7 +53,7 @@ public final class FittingsPart implements SlowPart {
     }
 
     @Override
-    public void surround(double timeS, State state, Flows flows) {
+    public void surround(double timeS, Flows flows) {
         flows.exchange(slurry, uaWPerK, aroundC(timeS), meter);
     }
 }

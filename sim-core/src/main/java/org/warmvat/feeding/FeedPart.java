@@ -9,7 +9,6 @@ import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.SlowPart;
-import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
 /**
@@ -128,7 +127,7 @@ public final class FeedPart implements SlowPart {
     }
 
     @Override
-    public void surround(double timeS, State state, Flows flows) {
+    public void surround(double timeS, Flows flows) {
         if (!open) {
             return;
         }

@@ -10,7 +10,7 @@ import org.warmvat.design.Gas;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
-import org.warmvat.network.SlowPart;
+import org.warmvat.network.Part;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
@@ -18,7 +18,7 @@ import org.warmvat.network.Surroundings;
  * Biodegradable solids of every feedstock as a first-order reaction in a fully mixed tank, and what the gas carries off
  * (equations 3.4 and 7.1 to 7.4).
  */
-public final class GasPart implements SlowPart {
+public final class GasPart implements Part {
 
     /** Meter of the methane, Nm3. */
     public static final String METHANE = "methane";
@@ -103,7 +103,7 @@ public final class GasPart implements SlowPart {
     }
 
     @Override
-    public void surround(double timeS, State state, Flows flows) {
+    public void contribute(double timeS, State state, Flows flows) {
         double slurryC = state.nodeC(slurry);
         double methane = 0;
         double rateFactor = gas.temperatures().relativeRate(slurryC) / referenceRate;

@@ -191,8 +191,9 @@ public final class BackupPart implements Part {
                         node,
                         backup.ratedW() * Math.max(0, Math.min(1, share)),
                         inBand ? -backup.ratedW() / bandK : 0,
-                        nearBand ? backup.ratedW() / (bandK * bandK) : 0,
+                        0,
                         powerMeter);
+                flows.corner(node, nearBand ? backup.ratedW() / (bandK * bandK) : 0);
             }
             flows.exchange(node, circuit.lossUaWPerK(), aroundC(timeS), aroundMeter);
             if (state.isOn(pump)) {

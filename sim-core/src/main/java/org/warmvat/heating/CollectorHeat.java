@@ -41,8 +41,8 @@ public record CollectorHeat(Collector collector) {
         return -2 * collector.areaM2() * collector.a2WPerM2K2() * Math.abs(differenceK);
     }
 
-    /** How fast that slope changes with the temperature, W/K2. */
-    public double quadraticBendWPerK2() {
-        return 2 * collector.areaM2() * collector.a2WPerM2K2();
+    /** How fast that slope changes with the collector's temperature, W/K2. */
+    public double quadraticBendWPerK2(double differenceK) {
+        return -2 * collector.areaM2() * collector.a2WPerM2K2() * Math.signum(differenceK);
     }
 }

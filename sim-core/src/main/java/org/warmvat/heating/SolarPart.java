@@ -149,7 +149,7 @@ public final class SolarPart implements Part {
                 node,
                 collector.quadraticW(differenceK),
                 collector.quadraticSlopeWPerK(differenceK),
-                collector.quadraticBendWPerK2(),
+                collector.quadraticBendWPerK2(differenceK),
                 airMeter);
         flows.meter(planeMeter, planeWPerM2);
         if (state.isOn(pump)) {

@@ -17,6 +17,8 @@ public final class Flows {
     private final double[] sourceW;
     private final double[] linkWPerK;
     private final int[] linkMeter;
+    private final double[] bendWPerK2;
+    private final double[] cornerWPerK2;
     private final double[] gainPerS;
     private final double[] lossPerS;
     private int exchanges;
@@ -28,40 +30,46 @@ public final class Flows {
     private int[] heatNode = new int[16];
     private double[] heatW = new double[16];
     private double[] heatSlopeWPerK = new double[16];
-    private double[] heatBendWPerK2 = new double[16];
     private int[] heatMeter = new int[16];
     private State at;
     private int rates;
     private int[] rateMeter = new int[8];
     private double[] ratePerS = new double[8];
 
-    Flows(int nodes, int stocks) {
+    Flows(int nodes, int links, int stocks) {
         conductanceWPerK = new double[nodes];
         sourceW = new double[nodes];
-        linkWPerK = new double[nodes];
-        linkMeter = new int[nodes];
+        linkWPerK = new double[links];
+        linkMeter = new int[links];
+        bendWPerK2 = new double[links];
+        cornerWPerK2 = new double[links];
         gainPerS = new double[stocks];
         lossPerS = new double[stocks];
     }
 
     /** Empties everything before the parts contribute at a state. */
     void clear(State state) {
+        clear();
         at = state;
-        for (int i = 0; i < linkWPerK.length; i++) {
-            conductanceWPerK[i] = 0;
-            sourceW[i] = 0;
-            linkWPerK[i] = 0;
-            linkMeter[i] = UNMETERED;
-        }
+        Arrays.fill(linkWPerK, 0);
+        Arrays.fill(linkMeter, UNMETERED);
+        Arrays.fill(bendWPerK2, 0);
+        Arrays.fill(cornerWPerK2, 0);
         Arrays.fill(gainPerS, 0);
         Arrays.fill(lossPerS, 0);
+    }
+
+    /** Empties all that does not depend on a state. */
+    void clear() {
+        Arrays.fill(conductanceWPerK, 0);
+        Arrays.fill(sourceW, 0);
         exchanges = 0;
         heats = 0;
         rates = 0;
     }
 
     /**
-     * A conductance between a node and its parent; the meter counts the heat that the parent receives.
+     * A conductance between a live node and its parent; the meter counts the heat that the parent receives.
      *
      * @param child the node
      * @param conductanceWPerK W/K
@@ -94,7 +102,8 @@ public final class Flows {
 
     /** Heat into a node that does not depend on its temperature, W. */
     public void heat(int node, double watts, int meter) {
-        heat(node, watts, 0, 0, meter);
+        sourceW[node] += watts;
+        note(node, watts, 0, meter);
     }
 
     /**
@@ -103,19 +112,34 @@ public final class Flows {
      * @param node the node
      * @param watts heat at the present state, W
      * @param slopeWPerK its derivative by the node's temperature, W/K
-     * @param bendWPerK2 about how fast that derivative changes with the temperature, W/K2, 0 or more
+     * @param bendWPerK2 how fast that derivative changes with the temperature, W/K2
      * @param meter meter or {@link #UNMETERED}
      */
     public void heat(int node, double watts, double slopeWPerK, double bendWPerK2, int meter) {
+        conductanceWPerK[node] -= slopeWPerK;
+        sourceW[node] += watts - slopeWPerK * at.nodeC(node);
+        this.bendWPerK2[node] += bendWPerK2;
+        note(node, watts, slopeWPerK, meter);
+    }
+
+    /**
+     * Warns that a heat's slope jumps near the present temperature: away by some kelvin it may be wrong by half of this times
+     * their square.
+     *
+     * @param node the node
+     * @param cornerWPerK2 W/K2, 0 or more
+     */
+    public void corner(int node, double cornerWPerK2) {
+        this.cornerWPerK2[node] = Math.max(this.cornerWPerK2[node], cornerWPerK2);
+    }
+
+    private void note(int node, double watts, double slopeWPerK, int meter) {
         if (heats == heatNode.length) {
             growHeats();
         }
-        conductanceWPerK[node] -= slopeWPerK;
-        sourceW[node] += watts - slopeWPerK * at.nodeC(node);
         heatNode[heats] = node;
         heatW[heats] = watts;
         heatSlopeWPerK[heats] = slopeWPerK;
-        heatBendWPerK2[heats] = bendWPerK2;
         heatMeter[heats++] = meter;
     }
 
@@ -154,7 +178,6 @@ public final class Flows {
         heatNode = Arrays.copyOf(heatNode, size);
         heatW = Arrays.copyOf(heatW, size);
         heatSlopeWPerK = Arrays.copyOf(heatSlopeWPerK, size);
-        heatBendWPerK2 = Arrays.copyOf(heatBendWPerK2, size);
         heatMeter = Arrays.copyOf(heatMeter, size);
     }
 
@@ -216,47 +239,22 @@ public final class Flows {
     }
 
     /**
-     * Corrects meters where a solver knows the integrals of temperatures better than from the instants at which it added
-     * meters: links, and as much of each node's conductances as it held constant.
-     *
-     * @param heldShare share of each node's conductances that was held
-     * @param defectKs true integral of each node's temperature less the one already counted, K s
-     * @param parent parent of each node
-     * @param totals per meter; added to
-     */
-    public void addDefects(double[] heldShare, double[] defectKs, int[] parent, double[] totals) {
-        for (int child = 1; child < linkWPerK.length; child++) {
-            if (linkMeter[child] >= 0) {
-                totals[linkMeter[child]] += linkWPerK[child] * (defectKs[child] - defectKs[parent[child]]);
-            }
-        }
-        for (int i = 0; i < exchanges; i++) {
-            if (exchangeMeter[i] >= 0) {
-                int node = exchangeNode[i];
-                totals[exchangeMeter[i]] -= heldShare[node] * exchangeWPerK[i] * defectKs[node];
-            }
-        }
-        for (int i = 0; i < heats; i++) {
-            if (heatMeter[i] >= 0) {
-                int node = heatNode[i];
-                totals[heatMeter[i]] += heldShare[node] * heatSlopeWPerK[i] * defectKs[node];
-            }
-        }
-    }
-
-    /**
-     * What following the slopes from the contributed state to another gets wrong: the largest error of any heat, W, from its
-     * bend.
+     * What following the slopes from the contributed state to another gets wrong: the largest error of any live node, W, from bends
+     * and corners.
      */
     public double slopeErrorW(State contributed, State now) {
         double worst = 0;
-        for (int i = 0; i < heats; i++) {
-            if (heatBendWPerK2[i] != 0) {
-                double movedK = now.nodeC(heatNode[i]) - contributed.nodeC(heatNode[i]);
-                worst = Math.max(worst, 0.5 * heatBendWPerK2[i] * movedK * movedK);
-            }
+        for (int node = 0; node < bendWPerK2.length; node++) {
+            double movedK = now.nodeC(node) - contributed.nodeC(node);
+            double bend = Math.max(Math.abs(bendWPerK2[node]), cornerWPerK2[node]);
+            worst = Math.max(worst, 0.5 * bend * movedK * movedK);
         }
         return worst;
+    }
+
+    /** How fast the slopes of a live node's heats change with its temperature, W/K2. */
+    public double bendWPerK2(int node) {
+        return bendWPerK2[node];
     }
 
     /** Gain of a stock, per second. */

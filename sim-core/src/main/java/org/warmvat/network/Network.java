@@ -12,6 +12,7 @@ public final class Network {
     private final List<Node> nodes;
     private final int[] parent;
     private final double[] capacityJPerK;
+    private final double[] linkWPerK;
     private final int liveNodes;
     private final List<Stock> stocks;
     private final List<String> meters;
@@ -31,8 +32,16 @@ public final class Network {
      * @param parent index of its parent; the root's is -1
      * @param initialC temperature at the start; for a steady node a first guess
      * @param startsSteady whether it starts in equilibrium with its surroundings at the first instant
+     * @param linkWPerK conductance to its parent, W/K, which a node that starts steady keeps for good
      */
-    public record Node(String name, double capacityJPerK, int parent, double initialC, boolean startsSteady) {}
+    public record Node(
+            String name, double capacityJPerK, int parent, double initialC, boolean startsSteady, double linkWPerK) {
+
+        /** A node whose link, if any, is what a part says ({@link Flows#link}). */
+        public Node(String name, double capacityJPerK, int parent, double initialC, boolean startsSteady) {
+            this(name, capacityJPerK, parent, initialC, startsSteady, 0);
+        }
+    }
 
     /**
      * Something else than heat that is kept account of, such as biodegradable solids.
@@ -62,6 +71,7 @@ public final class Network {
         nodes = List.copyOf(assembly.nodes);
         parent = nodes.stream().mapToInt(Node::parent).toArray();
         capacityJPerK = nodes.stream().mapToDouble(Node::capacityJPerK).toArray();
+        linkWPerK = nodes.stream().mapToDouble(Node::linkWPerK).toArray();
         liveNodes = (int) nodes.stream().filter(node -> !node.startsSteady()).count();
         stocks = List.copyOf(assembly.stocks);
         meters = List.copyOf(assembly.meters);
@@ -149,13 +159,13 @@ public final class Network {
             return watches.size() - 1;
         }
 
-        /** Adds a part that circuits and switches drive. */
+        /** Adds a part that temperatures, stocks and switches drive. */
         public void part(Part part) {
             scheduled.add(part);
             parts.add(part);
         }
 
-        /** Adds a part that knows of neither. */
+        /** Adds a part that depends on time alone. */
         public void slowPart(SlowPart part) {
             scheduled.add(part);
             slowParts.add(part);
@@ -180,6 +190,11 @@ public final class Network {
     /** Heat capacity of each node, J/K. Shared: read only. */
     public double[] capacitiesJPerK() {
         return capacityJPerK;
+    }
+
+    /** Lasting conductance of each steady-starting node to its parent, W/K; 0 for live ones. Shared: read only. */
+    public double[] linksWPerK() {
+        return linkWPerK;
     }
 
     /** How many nodes are live: these come first, the steady-starting ones after them. */
@@ -215,14 +230,14 @@ public final class Network {
                 new boolean[switches.size()]);
     }
 
-    /** An empty gathering place for what circuits and switches drive. */
+    /** An empty gathering place for what temperatures and switches drive. */
     public Flows newLiveFlows() {
-        return new Flows(liveNodes, 0);
+        return new Flows(liveNodes, liveNodes, stocks.size());
     }
 
-    /** An empty gathering place for what does not know of circuits and switches. */
+    /** An empty gathering place for what depends on time alone. */
     public Flows newSlowFlows() {
-        return new Flows(nodes.size(), stocks.size());
+        return new Flows(nodes.size(), 0, 0);
     }
 
     /** The earliest jump any part announces strictly after a time, s. */
@@ -241,7 +256,7 @@ public final class Network {
         }
     }
 
-    /** Gathers what circuits and switches drive at an instant. */
+    /** Gathers what temperatures and switches drive at an instant. */
     public void contribute(double timeS, State state, Flows flows) {
         flows.clear(state);
         for (Part part : parts) {
@@ -249,11 +264,11 @@ public final class Network {
         }
     }
 
-    /** Gathers what does not know of circuits and switches at an instant. */
-    public void surround(double timeS, State state, Flows flows) {
-        flows.clear(state);
+    /** Gathers what depends on time alone at an instant. */
+    public void surround(double timeS, Flows flows) {
+        flows.clear();
         for (SlowPart part : slowParts) {
-            part.surround(timeS, state, flows);
+            part.surround(timeS, flows);
         }
     }
 }

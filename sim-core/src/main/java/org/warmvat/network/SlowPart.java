@@ -1,21 +1,18 @@
 package org.warmvat.network;
 
 /**
- * Something of the tank that knows of no circuit and no switch, such as its envelope. What it tells of the layers depends on
- * time alone, so that an engine may ask before it knows their temperatures.
+ * Something of the tank that depends on time alone, such as what its envelope meets outside, so that an engine need not know any
+ * temperature to ask and asks once for an instant.
  */
 @FunctionalInterface
 public interface SlowPart extends Scheduled {
 
     /**
-     * Adds what flows into the slurry, into the steady-starting nodes with their links to their parents, into the stocks and
-     * meters at an instant of the interval entered. Flows into steady-starting nodes depend on time alone, the others on the
-     * slurry's temperature and the stocks besides. Which steady-starting nodes receive anything but by their links is the same
-     * throughout a run; links seldom change, if ever, since an engine may work out much from them once.
+     * Adds what flows into nodes and meters at an instant of the interval entered. Which steady-starting nodes receive anything
+     * besides what their links carry is the same throughout a run.
      *
      * @param timeS seconds since the start of the weather file
-     * @param state temperature of the slurry and stocks
-     * @param flows where to add
+     * @param flows where to add exchanges, heats that depend on no temperature, and meters' rates
      */
-    void surround(double timeS, State state, Flows flows);
+    void surround(double timeS, Flows flows);
 }

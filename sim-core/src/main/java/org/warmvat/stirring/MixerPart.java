@@ -5,7 +5,6 @@ import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.SlowPart;
-import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 
 /**
@@ -62,7 +61,7 @@ public final class MixerPart implements SlowPart {
     }
 
     @Override
-    public void surround(double timeS, State state, Flows flows) {
+    public void surround(double timeS, Flows flows) {
         if (running) {
             flows.heat(slurry, mixer.shaftW(), heatMeter);
             flows.meter(electricityMeter, mixer.electricW());

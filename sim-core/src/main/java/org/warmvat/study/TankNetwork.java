@@ -64,7 +64,7 @@ record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalI
         assembly.slowPart(new EnvelopePart(design, surroundings, assembly, slurry));
         assembly.slowPart(new FittingsPart(design, surroundings, assembly, slurry));
         if (design.gas().isPresent()) {
-            assembly.slowPart(new GasPart(design, surroundings, feed::isOpen, assembly, slurry));
+            assembly.part(new GasPart(design, surroundings, feed::isOpen, assembly, slurry));
         }
         assembly.part(new Housekeeping(design, assembly, slurry));
         return new TankNetwork(assembly.build(), slurry, collector, backupWater);

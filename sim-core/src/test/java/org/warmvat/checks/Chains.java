@@ -68,18 +68,14 @@ final class Chains {
         Network network(double insideC, double outsideC) {
             Network.Assembly assembly = new Network.Assembly();
             int last = assembly.node(new Network.Node("inside", 1e15, -1, insideC, false));
-            for (LayerChain.Slice slice : chain.slices()) {
-                last = assembly.node(new Network.Node("layer", slice.capacityJPerK(), last, outsideC, true));
+            for (int i = 0; i < chain.slices().size(); i++) {
+                double capacityJPerK = chain.slices().get(i).capacityJPerK();
+                double linkWPerK = i == 0 ? chain.innerWPerK(innerFilmWPerM2K) : chain.betweenWPerK(i);
+                last = assembly.node(new Network.Node("layer", capacityJPerK, last, outsideC, true, linkWPerK));
             }
             int face = last;
             double outerWPerK = 1 / (chain.outerHalfKPerW() + 1 / (outerFilmWPerM2K * chain.outerAreaM2()));
-            assembly.slowPart((timeS, state, flows) -> {
-                flows.link(1, chain.innerWPerK(innerFilmWPerM2K), Flows.UNMETERED);
-                for (int i = 1; i < face; i++) {
-                    flows.link(i + 1, chain.betweenWPerK(i), Flows.UNMETERED);
-                }
-                flows.exchange(face, outerWPerK, outsideC, Flows.UNMETERED);
-            });
+            assembly.slowPart((timeS, flows) -> flows.exchange(face, outerWPerK, outsideC, Flows.UNMETERED));
             return assembly.build();
         }
     }

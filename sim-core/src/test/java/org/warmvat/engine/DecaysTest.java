@@ -28,7 +28,7 @@ class DecaysTest {
 
     /** From hardly any decay, through the seam between series and closed forms, to what is gone within minutes. */
     @ParameterizedTest
-    @ValueSource(doubles = {0, 1e-9, 1e-3, 0.3, 0.499999, 0.500001, 0.75, 1.2, 3, 20, 39.9, 45})
+    @ValueSource(doubles = {0, 1e-9, 1e-3, 0.3, 0.75, 0.999999, 1.000001, 1.2, 3, 20, 39.9, 45})
     void contentsAtTheInstantsAreTheIntegrals(double z) {
         Decays decays = over(z);
         for (int m = 0; m < Parabola.INSTANTS; m++) {
@@ -42,19 +42,50 @@ class DecaysTest {
         }
     }
 
+    /** Content at a share of the step by a push that is 1 at one instant, 0 at the others and follows a parabola, s. */
+    private static double course(double z, int instant, double share) {
+        return STEP_S * integral(s -> Math.exp(-z * (share - s)) * Parabola.at(instant, s), share);
+    }
+
+    /** A fitted parabola has the integrals of the course, times 1, s and s squared. */
     @ParameterizedTest
-    @ValueSource(doubles = {0, 1e-9, 1e-3, 0.3, 0.75, 3, 20})
-    void sumsAreTheIntegralsOfTheContents(double z) {
+    @ValueSource(doubles = {0, 1e-9, 1e-3, 0.3, 0.999999, 1.000001, 1.2, 3, 20, 39.9, 45})
+    void parabolasAreFittedByTheirIntegrals(double z) {
         Decays decays = over(z);
-        assertEquals(STEP_S * integral(s -> Math.exp(-z * s), 1), decays.leftS[0], WITHIN * STEP_S);
-        for (int j = 0; j < Parabola.INSTANTS; j++) {
-            int instant = j;
-            // what is pushed at s is there for the rest of the step, decaying
-            double expected = STEP_S
-                    * STEP_S
-                    * integral(s -> Parabola.at(instant, s) * (z == 0 ? 1 - s : -Math.expm1(-z * (1 - s)) / z), 1);
-            assertEquals(expected, decays.sumBy[j][0], WITHIN * STEP_S * STEP_S);
+        for (int power = 0; power <= 2; power++) {
+            int p = power;
+            double left = integral(s -> Math.pow(s, p) * Math.exp(-z * s), 1);
+            assertEquals(left, integral(s -> Math.pow(s, p) * at(decays.fittedLeft, s), 1), WITHIN);
+            double lasting = 0;
+            for (int j = 0; j < Parabola.INSTANTS; j++) {
+                int instant = j;
+                double[][] by = {decays.fittedBy[0][j], decays.fittedBy[1][j], decays.fittedBy[2][j]};
+                double expected = integral(s -> Math.pow(s, p) * course(z, instant, s), 1);
+                lasting += expected;
+                assertEquals(
+                        expected,
+                        integral(s -> Math.pow(s, p) * at(by, s), 1),
+                        WITHIN * STEP_S,
+                        "power " + p + " by " + j);
+            }
+            assertEquals(lasting, integral(s -> Math.pow(s, p) * at(decays.fittedByLasting, s), 1), WITHIN * STEP_S);
         }
+    }
+
+    private static double at(double[][] instants, double share) {
+        double value = 0;
+        for (int m = 0; m < Parabola.INSTANTS; m++) {
+            value += Parabola.at(m, share) * instants[m][0];
+        }
+        return value;
+    }
+
+    /** Legendre's third polynomial, in which no parabola takes part. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.3, 3, 20})
+    void whatNoParabolaFollowsIsPassedOnToTheEnd(double z) {
+        double expected = STEP_S * integral(s -> Math.exp(-z * (1 - s)) * (((20 * s - 30) * s + 12) * s - 1), 1);
+        assertEquals(expected, over(z).byRest[0], WITHIN * STEP_S);
     }
 
     @ParameterizedTest

@@ -28,9 +28,8 @@ class FastEngineFailureTest {
     @Test
     void aLayerThatIsHeatedFromElsewhereLaterOnlyEndsTheRun() {
         Body body = new Body(1e6, 30);
-        int layer = body.assembly.node(new Network.Node("layer", 1e4, body.slurry, 20, true));
-        body.assembly.slowPart((timeS, state, flows) -> {
-            flows.link(layer, 5, Flows.UNMETERED);
+        int layer = body.assembly.node(new Network.Node("layer", 1e4, body.slurry, 20, true, 5));
+        body.assembly.slowPart((timeS, flows) -> {
             if (timeS > 2 * Body.HOUR_S - 1) {
                 flows.heat(layer, 10, Flows.UNMETERED);
             }

@@ -17,17 +17,13 @@ class SteadyStartTest {
         Network.Assembly assembly = new Network.Assembly();
         int slurry = assembly.node(new Network.Node("slurry", 1e6, -1, 36, false));
         int collector = assembly.node(new Network.Node("collector", 3e4, slurry, 55, false));
-        int inner = assembly.node(new Network.Node("inner", 1e4, slurry, 20, true));
-        int outer = assembly.node(new Network.Node("outer", 2e4, inner, 20, true));
-        int headspace = assembly.node(new Network.Node("headspace", 0, slurry, 20, true));
-        int lid = assembly.node(new Network.Node("lid", 3e4, headspace, 20, true));
-        assembly.slowPart((timeS, state, flows) -> {
+        int inner = assembly.node(new Network.Node("inner", 1e4, slurry, 20, true, 2));
+        int outer = assembly.node(new Network.Node("outer", 2e4, inner, 20, true, 1));
+        int headspace = assembly.node(new Network.Node("headspace", 0, slurry, 20, true, 3));
+        int lid = assembly.node(new Network.Node("lid", 3e4, headspace, 20, true, 6));
+        assembly.slowPart((timeS, flows) -> {
             seenC[0] = timeS;
-            flows.link(inner, 2, Flows.UNMETERED);
-            flows.link(outer, 1, Flows.UNMETERED);
             flows.exchange(outer, 4, 0, Flows.UNMETERED);
-            flows.link(headspace, 3, Flows.UNMETERED);
-            flows.link(lid, 6, Flows.UNMETERED);
             flows.exchange(lid, 2, 10, Flows.UNMETERED);
             flows.exchange(lid, 1, 40, Flows.UNMETERED);
         });
@@ -60,11 +56,8 @@ class SteadyStartTest {
     void aSettledEnvelopeStaysSettled(Engines engine) {
         Network.Assembly assembly = new Network.Assembly();
         int slurry = assembly.node(new Network.Node("slurry", 1e15, -1, 36, false));
-        int shell = assembly.node(new Network.Node("shell", 1e4, slurry, 0, true));
-        assembly.slowPart((timeS, state, flows) -> {
-            flows.link(shell, 7, Flows.UNMETERED);
-            flows.exchange(shell, 2, 0, Flows.UNMETERED);
-        });
+        int shell = assembly.node(new Network.Node("shell", 1e4, slurry, 0, true, 7));
+        assembly.slowPart((timeS, flows) -> flows.exchange(shell, 2, 0, Flows.UNMETERED));
         Network network = assembly.build();
         State state = network.initialState();
         SteadyStart.settle(network, state, 0);

@@ -65,6 +65,28 @@ class SwitchPlacingTest {
         assertArrayEquals(new int[] {0, 1, 0}, starts);
     }
 
+    /**
+     * A start that is barred until a store has cooled below 30 °C, after 1600 s, and from when its circuit is above 60 °C, ten minutes
+     * later, while another switch is nearer to moving from then on.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void aShortTimeBetweenTwoBarsIsSeen(Engines engine) {
+        Body body = new Body(1e6, 30.8).losing(500.0 / 30.4, timeS -> 0);
+        int circuit = body.assembly.node(new Network.Node("circuit", 1e4, body.slurry, 38, false));
+        body.assembly.part((timeS, state, flows) -> flows.heat(circuit, 100, Flows.UNMETERED));
+        body.assembly.switchOf(
+                "between",
+                (timeS, state, on) -> on ? -1 : Math.min(30 - state.nodeC(body.slurry), 60 - state.nodeC(circuit)));
+        body.assembly.switchOf("far", (timeS, state, on) -> -3);
+        int[] starts = new int[2];
+        engine.run(body.build(), starts.length, hour -> {
+            starts[hour.hour()] = hour.starts(0);
+            return true;
+        });
+        assertArrayEquals(new int[] {1, 0}, starts);
+    }
+
     /** Heat of 500 W from the second hour on, a loss of 100 W/K to air that falls by 20 K an hour from then on. */
     private static final class Hump implements Part {
         private final int circuit;

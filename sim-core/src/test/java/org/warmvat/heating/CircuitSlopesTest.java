@@ -1,6 +1,8 @@
 package org.warmvat.heating;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,8 +24,11 @@ class CircuitSlopesTest {
     private static final Weather WEATHER = InventedWeather.steady(10, 1);
     private static final double STEP_K = 1e-3;
 
-    /** Heat into the circuit's node at its temperature, W, and the conductance that the slope amounts to, W/K. */
-    private record Heat(double watts, double conductanceWPerK) {}
+    /**
+     * Heat into the circuit's node at its temperature, W, the conductance that the slope amounts to, W/K, how fast the slope changes,
+     * W/K2, and whether the slope is said to jump nearby.
+     */
+    private record Heat(double watts, double conductanceWPerK, double bendWPerK2, boolean corner) {}
 
     private static Heat at(Network network, double circuitC) {
         State state = network.initialState();
@@ -35,13 +40,20 @@ class CircuitSlopesTest {
         Flows flows = network.newLiveFlows();
         network.contribute(0, state, flows);
         double conductance = flows.conductanceWPerK(1);
-        return new Heat(flows.sourceW(1) - conductance * circuitC, conductance);
+        State away = state.copy();
+        away.setNodeC(1, circuitC + 1);
+        boolean corner = flows.slopeErrorW(state, away) > 0.5 * Math.abs(flows.bendWPerK2(1));
+        return new Heat(flows.sourceW(1) - conductance * circuitC, conductance, flows.bendWPerK2(1), corner);
     }
 
     private static void slopeIsThatOfTheHeat(Network network, double circuitC) {
         double above = at(network, circuitC + STEP_K).watts();
         double below = at(network, circuitC - STEP_K).watts();
-        assertEquals((below - above) / (2 * STEP_K), at(network, circuitC).conductanceWPerK(), 1e-4);
+        Heat here = at(network, circuitC);
+        assertEquals((below - above) / (2 * STEP_K), here.conductanceWPerK(), 1e-4);
+        double steeper = at(network, circuitC + STEP_K).conductanceWPerK()
+                - at(network, circuitC - STEP_K).conductanceWPerK();
+        assertEquals(-steeper / (2 * STEP_K), here.bendWPerK2(), 1e-6);
     }
 
     private static Network.Assembly slurry() {
@@ -57,6 +69,19 @@ class CircuitSlopesTest {
         Network.Assembly assembly = slurry();
         assembly.part(new BackupPart(DESIGN, new Surroundings(WEATHER, t -> 8), () -> true, assembly, 0));
         slopeIsThatOfTheHeat(assembly.build(), waterC);
+    }
+
+    /** The slope jumps at 45 and 50 °C, which is said within a band's width of either. */
+    @Test
+    void theHeaterTellsOfItsCorners() {
+        Network.Assembly assembly = slurry();
+        assembly.part(new BackupPart(DESIGN, new Surroundings(WEATHER, t -> 8), () -> true, assembly, 0));
+        Network network = assembly.build();
+        assertFalse(at(network, 39).corner());
+        assertTrue(at(network, 41).corner());
+        assertTrue(at(network, 47).corner());
+        assertTrue(at(network, 54).corner());
+        assertFalse(at(network, 56).corner());
     }
 
     /** Warmer and colder than the air of 10 °C. */

@@ -74,6 +74,26 @@ class FlowsTest {
         assertEquals(1, flows.slopeErrorW(contributed, now));
     }
 
+    /** The largest of bends and corners counts, whichever way the heat bends. */
+    @Test
+    void cornersAndBendsTellHowFarASlopeMayBeWrong() {
+        assembly.part((timeS, state, flows) -> {
+            flows.heat(shell, 12, -3, -0.5, heat);
+            flows.corner(shell, 2);
+            flows.corner(shell, 1);
+        });
+        Network network = assembly.build();
+        State contributed = network.initialState();
+        State now = contributed.copy();
+        now.setNodeC(shell, 19);
+        Flows flows = network.newLiveFlows();
+        for (int round = 0; round < 2; round++) {
+            network.contribute(0, contributed, flows);
+            assertEquals(-0.5, flows.bendWPerK2(shell));
+            assertEquals(9, flows.slopeErrorW(contributed, now));
+        }
+    }
+
     /** Only heats with a bend can be wrong away from where they were linearised. */
     @Test
     void constantHeatsNeverNeedRepeating() {
@@ -110,11 +130,11 @@ class FlowsTest {
     @Test
     void stocksAddUpGainAndLoss() {
         int solids = assembly.stock(new Network.Stock("solids", 1));
-        assembly.slowPart((timeS, state, flows) -> flows.stock(solids, 2, 0.1));
-        assembly.slowPart((timeS, state, flows) -> flows.stock(solids, 3, 0.2));
+        assembly.part((timeS, state, flows) -> flows.stock(solids, 2, 0.1));
+        assembly.part((timeS, state, flows) -> flows.stock(solids, 3, 0.2));
         Network network = assembly.build();
-        Flows flows = network.newSlowFlows();
-        network.surround(0, network.initialState(), flows);
+        Flows flows = network.newLiveFlows();
+        network.contribute(0, network.initialState(), flows);
         assertEquals(5, flows.gainPerS(solids));
         assertEquals(0.3, flows.lossPerS(solids), 1e-15);
     }

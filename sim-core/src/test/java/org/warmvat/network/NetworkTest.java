@@ -102,12 +102,12 @@ class NetworkTest {
             });
         }
         assembly.part((timeS, state, flows) -> heard.add("plain"));
-        assembly.slowPart((timeS, state, flows) -> heard.add("slow"));
+        assembly.slowPart((timeS, flows) -> heard.add("slow"));
         Network network = assembly.build();
         assertEquals(120, network.nextJumpS(100));
         network.enter(new Interval(100, 120, 0));
         network.contribute(100, network.initialState(), network.newLiveFlows());
-        network.surround(100, network.initialState(), network.newSlowFlows());
+        network.surround(100, network.newSlowFlows());
         assertEquals(
                 List.of(
                         "enter 50.0 at 110.0",

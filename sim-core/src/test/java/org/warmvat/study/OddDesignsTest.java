@@ -37,7 +37,7 @@ import org.warmvat.weather.WeatherFiles;
 class OddDesignsTest {
     /** What the results may not exceed anywhere. */
     private static final double ALLOWED = 1e-4;
-    /** Meters and temperatures are integrated by the same weights, so only rounding and tolerances are left. */
+    /** Meters and temperatures have the same integrals; left is by how far heats and temperatures need not agree in a step. */
     private static final double EXPECTED = 1e-7;
 
     private static final Weather DEMONSTRATION = WeatherFiles.demonstration();
