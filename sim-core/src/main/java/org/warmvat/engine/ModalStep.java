@@ -11,21 +11,6 @@ import org.warmvat.network.State;
  */
 final class ModalStep {
 
-    /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 1e-6;
-
-    /** Error allowed in a step at the slurry by wrong heat next to the weather, K. */
-    private static final double LAYER_TOLERANCE_K = 2e-6;
-
-    /** Error allowed in a step at a circuit in any case, K. */
-    private static final double CIRCUIT_TOLERANCE_K = 3e-4;
-
-    /** A circuit may err by this share of what is left to the nearest switching. */
-    private static final double SHARE_OF_MARGIN = 0.01;
-
-    /** Error allowed in a step at a circuit at most, as if all of its heat were given to the slurry, K. */
-    private static final double CIRCUIT_IN_SLURRY_TOLERANCE_K = 3e-5;
-
     /** Live parts are asked again when the slurry is found this far from where they were asked, K. */
     private static final double ASKED_WITHIN_K = 2e-3;
 
@@ -41,15 +26,6 @@ final class ModalStep {
     /** How much less it matters when a layer next to the weather moves, since little of that reaches the slurry. */
     private static final double LAYER_MATTERS = 0.1;
 
-    /**
-     * How much of the difference at the beginning, between a heat and what its law within the step would make of it, tells of the
-     * error: what bends is over within the first instant.
-     */
-    private static final double SHARE_OF_DIFFERENCE = 0.05;
-
-    /** What bends at the beginning of a long step is over within some minutes, of which this is what counts at most, s. */
-    private static final double DIFFERENCE_S = 72;
-
     private static final int INSTANTS = Parabola.INSTANTS;
     private static final int END = Parabola.END;
     private static final int MOST_ROUNDS = 6;
@@ -57,7 +33,6 @@ final class ModalStep {
     private static final double[][] STOCK_WEIGHT = {
         Parabola.weights(Parabola.SHARE[0]), Parabola.weights(Parabola.SHARE[1]), Parabola.WEIGHT
     };
-    private static final double[] AT_BEGINNING = {Parabola.at(0, 0), Parabola.at(1, 0), Parabola.at(2, 0)};
 
     private final Network network;
     private final Switchboard switchboard;
@@ -70,7 +45,7 @@ final class ModalStep {
     private final double[] endC;
     private final double[] solved = new double[INSTANTS];
     private final double[] margins = new double[INSTANTS];
-    private final double[] mostCircuitErrorK;
+    private final StepError stepError;
     private Moment start;
     private Modes modes;
     private Decays decays;
@@ -98,11 +73,7 @@ final class ModalStep {
         contentBetween = new double[start.content.length];
         truth = new double[INSTANTS][start.content.length];
         endC = new double[fed.length];
-        double[] capacity = network.capacitiesJPerK();
-        mostCircuitErrorK = new double[liveNodes];
-        for (int node = 0; node < liveNodes; node++) {
-            mostCircuitErrorK[node] = CIRCUIT_IN_SLURRY_TOLERANCE_K * capacity[0] / capacity[node];
-        }
+        stepError = new StepError(network, fed, instants, endC);
     }
 
     /** Asks the parts at a state at which a step is to begin; before {@link #begin}. */
@@ -162,7 +133,8 @@ final class ModalStep {
             settleStocks();
             if (settled && askedNearEnough()) {
                 findTruth(timeS);
-                return error();
+                double marginK = -Math.max(margins[0], Math.max(margins[1], margins[2]));
+                return stepError.of(start, modes, responses, stepS, marginK);
             }
         }
         return Double.POSITIVE_INFINITY;
@@ -271,7 +243,7 @@ final class ModalStep {
             }
             double errorW = instant.live.slopeErrorW(instant.asked, instant.fitted);
             for (int i = 1; errorW > 0 && i < liveNodes; i++) {
-                if (errorW * responses.lastingKPerW(i) > CIRCUIT_TOLERANCE_K) {
+                if (errorW * responses.lastingKPerW(i) > StepError.CIRCUIT_TOLERANCE_K) {
                     return false;
                 }
             }
@@ -325,62 +297,6 @@ final class ModalStep {
         for (int i = liveNodes; i < fed.length; i++) {
             endC[i] = instants[END].truthC(i, truth[END]);
         }
-    }
-
-    /** Error of letting the heats follow parabolas, over what is allowed. */
-    private double error() {
-        double marginK = -Math.max(margins[0], Math.max(margins[1], margins[2]));
-        double share = Math.min(SHARE_OF_DIFFERENCE, DIFFERENCE_S / stepS);
-        double slurryKPerW = responses.lastingKPerW(0);
-        Moment end = instants[END];
-        double error = 0;
-        for (int i = 0; i < fed.length; i++) {
-            boolean live = i < liveNodes;
-            double wrongW = share * (live ? bendMissedW(i) : changeMissedW(i));
-            double toleranceK = live ? SLURRY_TOLERANCE_K : LAYER_TOLERANCE_K;
-            error = Math.max(error, wrongW * modes.transfer(fed[i]) * slurryKPerW / toleranceK);
-            double restW = Math.abs(end.excessWPerK[i] * (end.celsius[i] - endC[i]));
-            error = Math.max(error, restW * responses.slurryRestKPerW(i) / SLURRY_TOLERANCE_K);
-            if (live && i > 0) {
-                double mostK = Math.max(CIRCUIT_TOLERANCE_K, Math.min(mostCircuitErrorK[i], SHARE_OF_MARGIN * marginK));
-                double wrongK = wrongW * responses.forgettingKPerW(i);
-                error = Math.max(error, Math.max(wrongK, restW * responses.restKPerW(i)) / mostK);
-            }
-        }
-        return error;
-    }
-
-    /**
-     * Difference at the beginning between a layer's heat and what its law within the step would make of the temperature there, W: how far
-     * conductances and outside temperatures are from changing along parabolas.
-     */
-    private double changeMissedW(int i) {
-        double missedW = start.owedW(i);
-        for (int m = 0; m < INSTANTS; m++) {
-            Moment instant = instants[m];
-            missedW -= AT_BEGINNING[m] * (instant.sourceW[i] - instant.excessWPerK[i] * start.celsius[i]);
-        }
-        return Math.abs(missedW);
-    }
-
-    /**
-     * What the law at the beginning, with slope and bend, misses of a live node's heats within the step, extrapolated to the beginning,
-     * that is corners, bends of another kind, and outside temperatures that do not change along parabolas; and what the bend makes
-     * of what the parabola leaves of the temperature there, W.
-     */
-    private double bendMissedW(int i) {
-        double bendWPerK2 = start.live.bendWPerK2(i);
-        double missedW = 0;
-        double leftK = start.celsius[i];
-        for (int m = 0; m < INSTANTS; m++) {
-            Moment instant = instants[m];
-            double celsius = instant.celsius[i];
-            double movedK = celsius - start.celsius[i];
-            double foreseenW = start.sourceW[i] - start.excessWPerK[i] * celsius + 0.5 * bendWPerK2 * movedK * movedK;
-            missedW += AT_BEGINNING[m] * (instant.owedW(i) - foreseenW);
-            leftK -= AT_BEGINNING[m] * celsius;
-        }
-        return Math.abs(missedW) + 0.5 * Math.abs(bendWPerK2) * leftK * leftK;
     }
 
     /** State of the live nodes at a time after the beginning of the step last tried; reused by the next call. */
