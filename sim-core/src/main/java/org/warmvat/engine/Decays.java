@@ -22,7 +22,7 @@ final class Decays {
 
     private static final int LAST = FUNCTIONS - 1;
     /** Beyond this power of what is below {@link #SERIES_BELOW} nothing counts. */
-    private static final int LAST_POWER = 20;
+    private static final int LAST_POWER = 18;
 
     private static final double[] ONE_OVER_FACTORIAL = oneOverFactorials();
     private static final int INSTANTS = Parabola.INSTANTS;

@@ -18,7 +18,7 @@ final class ModalStep {
     private static final double STOCK_SHARE = 2e-4;
 
     /** Heats found together may still move a live node by this, K. */
-    private static final double SETTLED_WITHIN_K = 2e-7;
+    private static final double SETTLED_WITHIN_K = 2e-6;
 
     /** A correction that moves a live node by less than this is not worth carrying out, K. */
     private static final double FORGOTTEN_K = 1e-9;
@@ -166,15 +166,19 @@ final class ModalStep {
 
     /** Finds heats that agree with the temperatures they make; returns whether they do. */
     private boolean correct() {
+        double beforeK = 0;
         for (int round = 0; round < MOST_CORRECTIONS; round++) {
             double movedK = correctOnce();
-            if (movedK > FORGOTTEN_K) {
-                respond();
-            }
-            if (movedK < SETTLED_WITHIN_K) {
+            if (movedK <= FORGOTTEN_K) {
                 return true;
             }
+            respond();
             read();
+            // each correction moves less than the one before, by about the same share
+            if (movedK * Math.min(1, movedK / beforeK) < SETTLED_WITHIN_K) {
+                return true;
+            }
+            beforeK = movedK;
         }
         return false;
     }

@@ -11,6 +11,7 @@ final class OwnResponses {
     private final double[] lastingKPerW;
     private final double[] restKPerW;
     private final double[] slurryRestKPerW;
+    private final double[] row = new double[N];
     private double stepS = Double.NaN;
 
     OwnResponses(int fed) {
@@ -30,10 +31,10 @@ final class OwnResponses {
             double[] square = modes.squaredShape(fed[i]);
             double[] own = kPerW[i];
             for (int m = 0; m < N; m++) {
-                for (int j = 0; j < N; j++) {
-                    own[N * m + j] =
-                            Sums.product(square, decays.fittedBy[m][j]) + (m == j ? modes.masslessKPerW(fed[i]) : 0);
-                }
+                double[][] by = decays.fittedBy[m];
+                Sums.products(square, by[0], by[1], by[2], row);
+                row[m] += modes.masslessKPerW(fed[i]);
+                System.arraycopy(row, 0, own, N * m, N);
             }
             lastingKPerW[i] = own[N * N - 3] + own[N * N - 2] + own[N * N - 1];
             restKPerW[i] = Math.abs(Sums.product(square, decays.byRest));
