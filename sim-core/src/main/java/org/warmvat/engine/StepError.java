@@ -12,10 +12,10 @@ final class StepError {
     static final double CIRCUIT_TOLERANCE_K = 3e-4;
 
     /** Error allowed in a step at the slurry, K. */
-    private static final double SLURRY_TOLERANCE_K = 1e-6;
+    private static final double SLURRY_TOLERANCE_K = 3e-6;
 
     /** Error allowed in a step at the slurry by wrong heat next to the weather, K. */
-    private static final double LAYER_TOLERANCE_K = 2e-6;
+    private static final double LAYER_TOLERANCE_K = 6e-6;
 
     /** A circuit may err by this share of what is left to the nearest switching. */
     private static final double SHARE_OF_MARGIN = 0.01;
@@ -30,7 +30,7 @@ final class StepError {
     private static final double SHARE_OF_DIFFERENCE = 0.05;
 
     /** What bends at the beginning of a long step is over within some minutes, of which this is what counts at most, s. */
-    private static final double DIFFERENCE_S = 72;
+    private static final double DIFFERENCE_S = 36;
 
     private static final double[] AT_BEGINNING = {Parabola.at(0, 0), Parabola.at(1, 0), Parabola.at(2, 0)};
     private static final int INSTANTS = Parabola.INSTANTS;
