@@ -103,9 +103,8 @@ final class ModalStep {
                 instant.turnTo(modes);
             }
         }
-        for (int i = 0; i < fed.length; i++) {
-            start.noteLaw(i);
-        }
+        start.noteLayers();
+        start.noteLive();
         start.settle();
         for (int i = 0; i < network.switches().size(); i++) {
             between.setOn(i, start.state.isOn(i));
@@ -122,12 +121,14 @@ final class ModalStep {
         responses = modes.responses(decays, fed);
         for (int m = 0; m < INSTANTS; m++) {
             instants[m].look(timeS + Parabola.SHARE[m] * stepS);
+            instants[m].noteLayers();
         }
         predict();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             for (int m = 0; m < INSTANTS; m++) {
                 instants[m].aim();
                 instants[m].ask(timeS + Parabola.SHARE[m] * stepS);
+                instants[m].noteLive();
             }
             boolean settled = correct();
             settleStocks();

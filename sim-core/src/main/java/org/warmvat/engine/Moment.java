@@ -68,24 +68,31 @@ final class Moment {
     /** Asks the parts that depend on time alone. */
     void look(double timeS) {
         network.surround(timeS, slow);
+    }
+
+    /** Asks the live parts. */
+    void ask(double timeS) {
+        network.contribute(timeS, asked, live);
+    }
+
+    /** Notes how heats of layers beyond the modes depend on their temperatures; after {@link #look}. */
+    void noteLayers() {
         for (int i = liveNodes; i < fed.length; i++) {
             noteLaw(i);
         }
     }
 
-    /** Asks the live parts; after {@link #look}. */
-    void ask(double timeS) {
-        network.contribute(timeS, asked, live);
+    /** Notes the same of the live nodes; after {@link #look} and {@link #ask}. */
+    void noteLive() {
         for (int i = 0; i < liveNodes; i++) {
             noteLaw(i);
         }
     }
 
-    /** Notes how a fed node's heat beyond the modes depends on its temperature. */
-    void noteLaw(int i) {
+    private void noteLaw(int i) {
         int node = fed[i];
         sourceW[i] = slow.sourceW(node) + (node < liveNodes ? live.sourceW(node) : 0);
-        excessWPerK[i] = nodeWPerK(node) - (modes == null ? 0 : modes.heldWPerK(node));
+        excessWPerK[i] = nodeWPerK(node) - modes.heldWPerK(node);
     }
 
     /** Conductance of a node to known temperatures as asked, W/K. */

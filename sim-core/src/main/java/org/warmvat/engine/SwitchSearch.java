@@ -44,16 +44,14 @@ final class SwitchSearch {
         double atStart = switchboard.furthest(timeS, step.start());
         double highest = atStart;
         double lowest = atStart;
-        double foreseenAtStart = 0;
         for (int m = 0; m < Parabola.INSTANTS; m++) {
             highest = Math.max(highest, step.margin(m));
             lowest = Math.min(lowest, step.margin(m));
-            foreseenAtStart += Parabola.at(m, 0) * step.margin(m);
         }
         if (highest < -CLEAR_OF_SPREAD * (highest - lowest)) {
             return Double.POSITIVE_INFINITY;
         }
-        double missed = Math.abs(atStart - foreseenAtStart);
+        double missed = Math.abs(atStart - foreseen(0));
         boolean smooth = missed < SMOOTH * -atStart;
         int points = 1;
         sinceS[0] = 0;

@@ -148,7 +148,7 @@ class CoupledBodiesTest {
         double share = Math.exp(-0.5);
         assertEquals(10 - 8 * share, end.stock(solids), 1e-6);
         // the integral of S is what came in less what stays, over the loss
-        // (the fast engine reads the stock as foreseen at each stage: some 1e-6 on these long steps)
+        // (the fast engine reads the stock as it was asked at: some 1e-6 on these long steps)
         assertEquals((10 * 0.5 + 2 - end.stock(solids)) / loss, integral[0], 1e-5 * integral[0]);
         // the fast engine keeps temperatures as sums over modes
         assertEquals(36, end.nodeC(0), 1e-9);

@@ -17,7 +17,7 @@ import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.weather.Weather;
 
-/** The slopes that the parts hand to an implicit engine, against differences of the heat that they contribute. */
+/** The slopes that the parts hand to the fast engine, against differences of the heat that they contribute. */
 class CircuitSlopesTest {
 
     private static final Design DESIGN = new TankPlan().build();

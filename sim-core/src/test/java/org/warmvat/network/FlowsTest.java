@@ -84,15 +84,15 @@ class FlowsTest {
         });
         Network network = assembly.build();
         State contributed = network.initialState();
-        State now = contributed.copy();
-        now.setNodeC(shell, 19);
+        State threeAway = contributed.copy();
+        threeAway.setNodeC(shell, contributed.nodeC(shell) + 3);
         Flows flows = network.newLiveFlows();
-        network.contribute(0, contributed, flows);
-        assertEquals(-0.5, flows.bendWPerK2(shell));
-        assertEquals(9, flows.slopeErrorW(contributed, now));
-        network.contribute(1, contributed, flows);
-        assertEquals(-0.5, flows.bendWPerK2(shell));
-        assertEquals(2.25, flows.slopeErrorW(contributed, now));
+        double[] expectedW = {0.5 * 2 * 9, 0.5 * 0.5 * 9};
+        for (int timeS = 0; timeS < expectedW.length; timeS++) {
+            network.contribute(timeS, contributed, flows);
+            assertEquals(-0.5, flows.bendWPerK2(shell));
+            assertEquals(expectedW[timeS], flows.slopeErrorW(contributed, threeAway));
+        }
     }
 
     /** Only heats with a bend can be wrong away from where they were linearised. */
