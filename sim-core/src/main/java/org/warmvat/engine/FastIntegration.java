@@ -84,20 +84,18 @@ final class FastIntegration {
     /** Takes one step, cut short at the first switching; returns its end. */
     private double advance(double timeS, double endS) {
         double left = endS - timeS;
-        double stepS = accurateStepS(timeS, left);
+        double mostS = accurateStepS(timeS, left);
         boolean switches = false;
-        double crossingS = search.crossingS(timeS, stepS);
-        for (int placings = 0; crossingS <= stepS && !switches; placings++) {
-            if (crossingS < stepS) {
-                stepS = crossingS;
-                checkFound(step.attempt(timeS, stepS), timeS);
-            }
-            double margin = step.margin(Parabola.END);
-            switches = Math.abs(margin) < PLACED_WITHIN_K || placings == MOST_PLACINGS;
-            crossingS = switches || margin < 0 ? Double.POSITIVE_INFINITY : search.crossingS(timeS, stepS);
+        double crossingS = search.crossingS(timeS);
+        for (int placings = 0; crossingS <= mostS && !switches && placings <= MOST_PLACINGS; placings++) {
+            checkFound(step.endAt(timeS, crossingS), timeS);
+            double marginK = step.margin(Parabola.END);
+            switches = Math.abs(marginK) < PLACED_WITHIN_K || (placings == MOST_PLACINGS && marginK > 0);
+            crossingS = switches ? Double.POSITIVE_INFINITY : search.nearbyS(timeS);
         }
+        double stepS = step.sinceS(Parabola.END);
         double nowS = stepS == left ? endS : timeS + stepS;
-        watches.over(step, timeS, stepS);
+        watches.over(step, timeS);
         step.addMeters(record.meters());
         step.advance();
         if (switches) {

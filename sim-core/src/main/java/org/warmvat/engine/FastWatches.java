@@ -19,7 +19,7 @@ final class FastWatches {
     }
 
     /** Counts a step. */
-    void over(ModalStep step, double timeS, double stepS) {
+    void over(ModalStep step, double timeS) {
         record.seeSlurry(step.start().nodeC(0));
         for (int m = 0; m < Parabola.INSTANTS; m++) {
             record.seeSlurry(step.at(m).nodeC(0));
@@ -29,7 +29,7 @@ final class FastWatches {
             double before = conditions[i].margin(timeS, step.start());
             record.seeWatch(i, before);
             for (int m = 0; m < Parabola.INSTANTS; m++) {
-                double atS = Parabola.SHARE[m] * stepS;
+                double atS = step.sinceS(m);
                 double margin = conditions[i].margin(timeS + atS, step.at(m));
                 record.seeWatch(i, margin);
                 if (before > 0 != margin > 0) {

@@ -1,6 +1,5 @@
 package org.warmvat.engine;
 
-import java.util.Arrays;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 
@@ -17,19 +16,12 @@ final class ModalStep {
     /** Live parts are asked again when a stock's content is found to differ by this share. */
     private static final double STOCK_SHARE = 2e-4;
 
-    /** Heats found together may still move a live node by this, K. */
-    private static final double SETTLED_WITHIN_K = 2e-6;
-
-    /** A correction that moves a live node by less than this is not worth carrying out, K. */
-    private static final double FORGOTTEN_K = 1e-9;
-
-    /** How much less it matters when a layer next to the weather moves, since little of that reaches the slurry. */
-    private static final double LAYER_MATTERS = 0.1;
+    /** An end that is to move by no more than this share of the step does so without asking again. */
+    private static final double NEARBY = 0.005;
 
     private static final int INSTANTS = Parabola.INSTANTS;
     private static final int END = Parabola.END;
     private static final int MOST_ROUNDS = 6;
-    private static final int MOST_CORRECTIONS = 12;
     private static final double[][] STOCK_WEIGHT = {
         Parabola.weights(Parabola.SHARE[0]), Parabola.weights(Parabola.SHARE[1]), Parabola.WEIGHT
     };
@@ -43,14 +35,17 @@ final class ModalStep {
     private final double[] contentBetween;
     private final double[][] truth;
     private final double[] endC;
+    private final double[] triedEndC;
     private final double[] solved = new double[INSTANTS];
     private final double[] margins = new double[INSTANTS];
+    private final Corrections corrections;
     private final StepError stepError;
     private Moment start;
     private Modes modes;
     private Decays decays;
     private OwnResponses responses;
-    private double stepS;
+    private double triedS;
+    private double lengthS;
 
     /**
      * A step for a network.
@@ -73,6 +68,8 @@ final class ModalStep {
         contentBetween = new double[start.content.length];
         truth = new double[INSTANTS][start.content.length];
         endC = new double[fed.length];
+        triedEndC = new double[fed.length];
+        corrections = new Corrections(fed, instants);
         stepError = new StepError(network, fed, instants, endC);
     }
 
@@ -115,22 +112,24 @@ final class ModalStep {
     }
 
     /** Tries a step from the beginning; returns its error over what is allowed, infinite when nothing was found that agrees. */
-    double attempt(double timeS, double lengthS) {
-        stepS = lengthS;
-        decays = modes.over(lengthS);
+    double attempt(double timeS, double stepS) {
+        triedS = stepS;
+        lengthS = stepS;
+        decays = modes.over(stepS);
         responses = modes.responses(decays, fed);
         for (int m = 0; m < INSTANTS; m++) {
             instants[m].look(timeS + Parabola.SHARE[m] * stepS);
             instants[m].noteLayers();
         }
-        predict();
+        corrections.foresee(start, modes, decays, responses);
+        foreseeStocks();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             for (int m = 0; m < INSTANTS; m++) {
                 instants[m].aim();
                 instants[m].ask(timeS + Parabola.SHARE[m] * stepS);
                 instants[m].noteLive();
             }
-            boolean settled = correct();
+            boolean settled = corrections.agree();
             settleStocks();
             if (settled && askedNearEnough()) {
                 findTruth(timeS);
@@ -141,95 +140,15 @@ final class ModalStep {
         return Double.POSITIVE_INFINITY;
     }
 
-    /** Contents at the instants if the heats stay as they are at the beginning. */
-    private void predict() {
-        double[] from = start.content;
-        double[] push = start.push;
-        for (int m = 0; m < INSTANTS; m++) {
-            instants[m].follow(start);
-            double[] content = instants[m].content;
-            double[] left = decays.fittedLeft[m];
-            double[] by = decays.fittedByLasting[m];
-            for (int k = 0; k < content.length; k++) {
-                content[k] = left[k] * from[k] + by[k] * push[k];
-            }
-        }
-        read();
+    /** Contents of the stocks at the instants if their rates stay as they are at the beginning. */
+    private void foreseeStocks() {
         for (int stock = 0; stock < network.stocks().size(); stock++) {
             double loss = start.live.lossPerS(stock);
             double rate = start.stockRate(stock, start.state.stock(stock));
             for (int m = 0; m < INSTANTS; m++) {
-                double aheadS = Parabola.SHARE[m] * stepS;
+                double aheadS = sinceS(m);
                 instants[m].state.setStock(stock, start.state.stock(stock) + aheadS * rate * (1 - 0.5 * aheadS * loss));
             }
-        }
-    }
-
-    /** Finds heats that agree with the temperatures they make; returns whether they do. */
-    private boolean correct() {
-        double beforeK = 0;
-        for (int round = 0; round < MOST_CORRECTIONS; round++) {
-            double movedK = correctOnce();
-            if (movedK <= FORGOTTEN_K) {
-                return true;
-            }
-            respond();
-            read();
-            // each correction moves less than the one before, by about the same share
-            if (movedK * Math.min(1, movedK / beforeK) < SETTLED_WITHIN_K) {
-                return true;
-            }
-            beforeK = movedK;
-        }
-        return false;
-    }
-
-    /** Temperatures of the fed nodes from the contents at the instants. */
-    private void read() {
-        for (int i = 0; i < fed.length; i++) {
-            Sums.products(modes.shape(fed[i]), instants[0].content, instants[1].content, instants[2].content, solved);
-            double atOnce = modes.masslessKPerW(fed[i]);
-            for (int m = 0; m < INSTANTS; m++) {
-                instants[m].celsius[i] = solved[m] + atOnce * instants[m].heatW[i];
-            }
-        }
-    }
-
-    /** Corrects every heat as if no other node's moved; returns by how much this moves temperatures, as far as it matters, K. */
-    private double correctOnce() {
-        double mostK = 0;
-        for (Moment instant : instants) {
-            Arrays.fill(instant.change, 0);
-        }
-        for (int i = 0; i < fed.length; i++) {
-            double matters = i < liveNodes ? 1 : LAYER_MATTERS;
-            double movedK = responses.solve(i, instants, FORGOTTEN_K / matters, solved);
-            // what is not a number must not be forgotten
-            if (!(movedK <= FORGOTTEN_K / matters)) {
-                mostK = Math.max(mostK, matters * movedK);
-                for (int m = 0; m < INSTANTS; m++) {
-                    instants[m].heatW[i] += solved[m];
-                }
-                Sums.add(solved, modes.shape(fed[i]), instants[0].change, instants[1].change, instants[2].change);
-            }
-        }
-        return mostK;
-    }
-
-    /** Lets the contents follow the changes of the push. */
-    private void respond() {
-        double[] change0 = instants[0].change;
-        double[] change1 = instants[1].change;
-        double[] change2 = instants[2].change;
-        for (int m = 0; m < INSTANTS; m++) {
-            double[] content = instants[m].content;
-            double[] by0 = decays.fittedBy[m][0];
-            double[] by1 = decays.fittedBy[m][1];
-            double[] by2 = decays.fittedBy[m][2];
-            for (int k = 0; k < content.length; k++) {
-                content[k] += by0[k] * change0[k] + by1[k] * change1[k] + by2[k] * change2[k];
-            }
-            Sums.add(1, instants[m].change, instants[m].push);
         }
     }
 
@@ -267,7 +186,7 @@ final class ModalStep {
                 for (int m = 0; m < INSTANTS; m++) {
                     double[] weight = STOCK_WEIGHT[m];
                     instants[m].state.setStock(
-                            stock, from + stepS * (weight[0] * rate0 + weight[1] * rate1 + weight[2] * rate2));
+                            stock, from + triedS * (weight[0] * rate0 + weight[1] * rate1 + weight[2] * rate2));
                 }
             }
         }
@@ -297,7 +216,7 @@ final class ModalStep {
             endC[node] = solved[END];
         }
         for (int m = 0; m < INSTANTS; m++) {
-            margins[m] = switchboard.furthest(timeS + Parabola.SHARE[m] * stepS, instants[m].state);
+            margins[m] = switchboard.furthest(timeS + sinceS(m), instants[m].state);
         }
         for (int i = liveNodes; i < fed.length; i++) {
             endC[i] = instants[END].truthC(i, truth[END]);
@@ -306,9 +225,17 @@ final class ModalStep {
 
     /** State of the live nodes at a time after the beginning of the step last tried; reused by the next call. */
     State after(double sinceS) {
-        double share = sinceS / stepS;
+        follow(sinceS, contentBetween);
+        for (int node = 0; node < liveNodes; node++) {
+            between.setNodeC(node, Sums.product(modes.shape(node), contentBetween));
+        }
+        return between;
+    }
+
+    /** Contents at a time after the beginning of the step last tried, as they truly are. */
+    private void follow(double sinceS, double[] content) {
+        double share = sinceS / triedS;
         Decays part = modes.overPart(sinceS);
-        double[] content = contentBetween;
         double[] left = part.left[END];
         for (int k = 0; k < content.length; k++) {
             content[k] = left[k] * start.content[k];
@@ -326,10 +253,34 @@ final class ModalStep {
                 content[k] += by[k] * (w0 * push0[k] + w1 * push1[k] + w2 * push2[k]);
             }
         }
-        for (int node = 0; node < liveNodes; node++) {
-            between.setNodeC(node, Sums.product(modes.shape(node), content));
+    }
+
+    /**
+     * Ends the step last tried elsewhere: nearby by letting its heats follow their parabolas, else by trying it anew; returns its error,
+     * infinite when nothing was found that agrees.
+     */
+    double endAt(double timeS, double toS) {
+        if (Math.abs(toS - triedS) > NEARBY * triedS) {
+            return attempt(timeS, toS);
         }
-        return between;
+        if (lengthS == triedS) {
+            System.arraycopy(endC, 0, triedEndC, 0, endC.length);
+        }
+        Moment end = instants[END];
+        for (int stock = 0; stock < network.stocks().size(); stock++) {
+            double content = end.state.stock(stock);
+            end.state.setStock(stock, content + (toS - lengthS) * end.stockRate(stock, content));
+        }
+        lengthS = toS;
+        follow(toS, truth[END]);
+        for (int i = 0; i < fed.length; i++) {
+            endC[i] = end.truthC(i, truth[END]);
+            if (i < liveNodes) {
+                end.state.setNodeC(i, endC[i]);
+            }
+        }
+        margins[END] = switchboard.furthest(timeS + toS, end.state);
+        return 0;
     }
 
     /** State at the beginning of the step: slurry, circuits, stocks and switches. */
@@ -347,10 +298,19 @@ final class ModalStep {
         return margins[instant];
     }
 
+    /** How long after the beginning of the step last tried an instant is, s. */
+    double sinceS(int instant) {
+        return instant == END ? lengthS : Parabola.SHARE[instant] * triedS;
+    }
+
     /** Adds what the meters count over the step last tried: fitted parabolas have the integrals of what they are fitted to. */
     void addMeters(double[] totals) {
         for (int m = 0; m < INSTANTS; m++) {
-            instants[m].addMeters(stepS * Parabola.WEIGHT[m], totals);
+            instants[m].addMeters(triedS * Parabola.WEIGHT[m], totals);
+        }
+        if (lengthS != triedS) {
+            instants[END].turnToTruth(triedEndC, endC);
+            instants[END].addMeters(lengthS - triedS, totals);
         }
     }
 

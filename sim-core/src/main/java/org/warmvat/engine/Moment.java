@@ -152,6 +152,19 @@ final class Moment {
         }
     }
 
+    /**
+     * Flows are now taken at the mean of two true temperatures of each fed node, but as far as they are beyond the modes still at the
+     * fitted one. (Of live nodes little is beyond the modes.)
+     */
+    void turnToTruth(double[] fromC, double[] toC) {
+        for (int i = 0; i < fed.length; i++) {
+            double truthC = 0.5 * (fromC[i] + toC[i]);
+            boolean bound = i < liveNodes || excessWPerK[i] == 0;
+            double beyond = bound ? 0 : excessWPerK[i] / nodeWPerK(fed[i]);
+            fitted.setNodeC(fed[i], truthC + beyond * (celsius[i] - truthC));
+        }
+    }
+
     /** Positions of the switches as in another state. */
     void takeSwitches(State from) {
         for (int i = 0; i < network.switches().size(); i++) {

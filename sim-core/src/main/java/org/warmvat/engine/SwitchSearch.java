@@ -4,10 +4,10 @@ package org.warmvat.engine;
 final class SwitchSearch {
 
     /** A switching is placed to within this, s. */
-    private static final double PLACED_WITHIN_S = 1e-4;
+    private static final double PLACED_WITHIN_S = 1e-3;
 
     /** A margin this little above its threshold is near enough, K. */
-    private static final double NEAR_ENOUGH_K = 1e-7;
+    private static final double NEAR_ENOUGH_K = 1e-5;
 
     /** A margin that stays this many times its own spread below the threshold is not searched for a hump in between. */
     private static final double CLEAR_OF_SPREAD = 0.5;
@@ -17,6 +17,9 @@ final class SwitchSearch {
 
     /** So much of the gap further a line that reaches the threshold should lie above it. */
     private static final double BEYOND = 0.1;
+
+    /** The slope of a margin at the end of a step is taken over this share of it. */
+    private static final double SLOPE_OVER = 0.005;
 
     /** Where a margin is looked at besides the instants: early, since what a jump stirs up decays within minutes. */
     private static final double[] LOOKED_AT = {
@@ -37,10 +40,9 @@ final class SwitchSearch {
      * Looks for the first switching.
      *
      * @param timeS beginning of the step last tried
-     * @param stepS its length
      * @return seconds after the beginning, infinite when no switch moves
      */
-    double crossingS(double timeS, double stepS) {
+    double crossingS(double timeS) {
         double atStart = switchboard.furthest(timeS, step.start());
         double highest = atStart;
         double lowest = atStart;
@@ -62,7 +64,7 @@ final class SwitchSearch {
             if (!known && smooth && foreseen(share) + 2 * missed < 0) {
                 continue;
             }
-            sinceS[points] = share * stepS;
+            sinceS[points] = known ? step.sinceS(instant) : share * step.sinceS(Parabola.END);
             marginK[points] = known ? step.margin(instant++) : marginAfter(timeS, sinceS[points]);
             double crestS = points > 2 ? crestS(timeS, points) : Double.NaN;
             if (crestS > 0) {
@@ -74,6 +76,23 @@ final class SwitchSearch {
             points++;
         }
         return Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Where the margin at the end of a step that was to end at a switching would be zero, by its slope there.
+     *
+     * @param timeS beginning of the step last tried
+     * @return seconds after the beginning, maybe beyond the end, infinite when the margin is negative and will stay so for a while
+     */
+    double nearbyS(double timeS) {
+        double stepS = step.sinceS(Parabola.END);
+        double marginK = step.margin(Parabola.END);
+        double backS = SLOPE_OVER * stepS;
+        double rise = marginK - marginAfter(timeS, stepS - backS);
+        if (rise > Math.abs(marginK)) {
+            return stepS - backS * marginK / rise;
+        }
+        return marginK < 0 ? Double.POSITIVE_INFINITY : crossingS(timeS);
     }
 
     /**
