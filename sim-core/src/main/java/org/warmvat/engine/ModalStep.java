@@ -326,11 +326,9 @@ final class ModalStep {
     /** Temperatures of all nodes where the next step begins. */
     void export(State into) {
         into.set(start.state);
-        for (int node = liveNodes; node < network.parents().length; node++) {
-            into.setNodeC(node, Sums.product(modes.shape(node), start.content));
-        }
-        for (int i = 0; i < fed.length; i++) {
-            into.setNodeC(fed[i], start.celsius[i]);
+        for (int node = liveNodes, i = liveNodes; node < network.parents().length; node++) {
+            boolean isFed = i < fed.length && fed[i] == node;
+            into.setNodeC(node, isFed ? start.celsius[i++] : Sums.product(modes.shape(node), start.content));
         }
     }
 }

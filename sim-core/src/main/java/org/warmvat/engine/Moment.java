@@ -105,11 +105,12 @@ final class Moment {
         return sourceW[i] - excessWPerK[i] * celsius[i];
     }
 
-    /** Finds heats, push and temperatures of a beginning from its contents. */
+    /** Finds heats, push and temperatures of a beginning; what has mass is as warm as it was when asked. */
     void settle() {
         Arrays.fill(push, 0);
         for (int i = 0; i < fed.length; i++) {
-            celsius[i] = truthC(i, content);
+            boolean massless = modes.masslessKPerW(fed[i]) > 0;
+            celsius[i] = massless ? truthC(i, content) : state.nodeC(fed[i]);
             heatW[i] = owedW(i);
             state.setNodeC(fed[i], celsius[i]);
             Sums.add(heatW[i], modes.shape(fed[i]), push);
