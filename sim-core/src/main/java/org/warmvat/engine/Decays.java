@@ -21,8 +21,9 @@ final class Decays {
     private static final int LAST_OF_CONTENT = 3;
 
     private static final int LAST = FUNCTIONS - 1;
-    /** Beyond this power of what is below {@link #SERIES_BELOW} nothing counts. */
-    private static final int LAST_POWER = 18;
+
+    /** Beyond so many terms of the series, the first not among them, nothing counts that is below {@link #SERIES_BELOW}. */
+    private static final int MOST_TERMS = 15;
 
     private static final double[] ONE_OVER_FACTORIAL = oneOverFactorials();
     private static final int INSTANTS = Parabola.INSTANTS;
@@ -76,7 +77,7 @@ final class Decays {
     }
 
     private static double[] oneOverFactorials() {
-        double[] inverse = new double[LAST_POWER + 1];
+        double[] inverse = new double[LAST + MOST_TERMS + 1];
         inverse[0] = 1;
         for (int n = 1; n < inverse.length; n++) {
             inverse[n] = inverse[n - 1] / n;
@@ -169,40 +170,35 @@ final class Decays {
 
     /** The functions phi_0 to phi_last of every mode: {@code phi_k(-z) = (1/(k-1)! - phi_(k-1)(-z)) / z}. */
     private void phi(double lengthS, int last) {
-        int slow = 0;
-        while (slow < decayPerS.length && decayPerS[slow] * lengthS < SERIES_BELOW) {
-            slow++;
-        }
-        double[] highest = phi[last];
-        double top = ONE_OVER_FACTORIAL[LAST_POWER];
-        for (int i = 0; i < slow; i++) {
-            highest[i] = top;
-        }
-        for (int n = LAST_POWER - 1; n >= last; n--) {
-            double term = ONE_OVER_FACTORIAL[n];
-            for (int i = 0; i < slow; i++) {
-                highest[i] = term - decayPerS[i] * lengthS * highest[i];
-            }
-        }
-        for (int k = last - 1; k >= 0; k--) {
-            double[] lower = phi[k];
-            double[] upper = phi[k + 1];
-            double term = ONE_OVER_FACTORIAL[k];
-            for (int i = 0; i < slow; i++) {
-                lower[i] = term - decayPerS[i] * lengthS * upper[i];
-            }
-        }
-        for (int i = slow; i < decayPerS.length; i++) {
+        for (int i = 0; i < decayPerS.length; i++) {
             double z = decayPerS[i] * lengthS;
-            phi[0][i] = z > GONE_ABOVE ? 0 : Math.exp(-z);
-        }
-        for (int k = 1; k <= last; k++) {
-            double[] lower = phi[k - 1];
-            double[] upper = phi[k];
-            double term = ONE_OVER_FACTORIAL[k - 1];
-            for (int i = slow; i < decayPerS.length; i++) {
-                upper[i] = (term - lower[i]) / (decayPerS[i] * lengthS);
+            if (z < SERIES_BELOW) {
+                int n = last + termsOfSeries(z);
+                double value = ONE_OVER_FACTORIAL[n];
+                while (n > 0) {
+                    n--;
+                    value = ONE_OVER_FACTORIAL[n] - z * value;
+                    if (n <= last) {
+                        phi[n][i] = value;
+                    }
+                }
+            } else {
+                double value = z > GONE_ABOVE ? 0 : Math.exp(-z);
+                double oneOverZ = 1 / z;
+                phi[0][i] = value;
+                for (int k = 1; k <= last; k++) {
+                    value = (ONE_OVER_FACTORIAL[k - 1] - value) * oneOverZ;
+                    phi[k][i] = value;
+                }
             }
         }
+    }
+
+    /** How many terms of the series count, beyond the first. */
+    private static int termsOfSeries(double z) {
+        if (z < 1e-3) {
+            return 5;
+        }
+        return z < 0.06 ? 8 : MOST_TERMS;
     }
 }
