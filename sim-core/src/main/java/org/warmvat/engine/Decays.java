@@ -173,14 +173,14 @@ final class Decays {
         for (int i = 0; i < decayPerS.length; i++) {
             double z = decayPerS[i] * lengthS;
             if (z < SERIES_BELOW) {
-                int n = last + termsOfSeries(z);
-                double value = ONE_OVER_FACTORIAL[n];
-                while (n > 0) {
-                    n--;
+                int terms = last + termsOfSeries(z);
+                double value = ONE_OVER_FACTORIAL[terms];
+                for (int n = terms - 1; n > last; n--) {
                     value = ONE_OVER_FACTORIAL[n] - z * value;
-                    if (n <= last) {
-                        phi[n][i] = value;
-                    }
+                }
+                for (int k = last; k >= 0; k--) {
+                    value = ONE_OVER_FACTORIAL[k] - z * value;
+                    phi[k][i] = value;
                 }
             } else {
                 double value = z > GONE_ABOVE ? 0 : Math.exp(-z);
