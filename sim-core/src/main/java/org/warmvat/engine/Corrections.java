@@ -12,7 +12,7 @@ final class Corrections {
     private static final double SETTLED_WITHIN_K = 2e-6;
 
     /** A correction that moves a node by less than this is not worth carrying out, K. */
-    private static final double FORGOTTEN_K = 1e-8;
+    private static final double FORGOTTEN_K = 1e-9;
 
     private static final int INSTANTS = Parabola.INSTANTS;
     private static final int MOST_CORRECTIONS = 12;
