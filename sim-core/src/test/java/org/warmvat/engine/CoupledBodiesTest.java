@@ -59,7 +59,8 @@ class CoupledBodiesTest {
 
     /**
      * A store that a thermostat heats through its own water, and a shell of a tenth of its capacity that follows slowly: what one side
-     * gives the other receives, switchings or not, so that heat in, heat lost and heat stored close to a hundred millionth.
+     * gives the other receives, switchings or not, so that heat in, heat lost and heat stored close to a hundred millionth; and a
+     * stock that is fed evenly counts the seconds.
      */
     @ParameterizedTest
     @EnumSource
@@ -72,7 +73,9 @@ class CoupledBodiesTest {
         int loss = assembly.meter("loss");
         int call = assembly.switchOf(
                 "call", (timeS, state, on) -> on ? state.nodeC(store) - 36 : 34.5 - state.nodeC(store));
+        int seconds = assembly.stock(new Network.Stock("seconds", 0));
         assembly.part((timeS, state, flows) -> {
+            flows.stock(seconds, 1, 0);
             flows.link(water, 90, Flows.UNMETERED);
             if (state.isOn(call)) {
                 flows.heat(water, 900, heat);
@@ -94,6 +97,7 @@ class CoupledBodiesTest {
         // 1.5 K of 4.5e5 J/K up by 656 W and down by 244 W: 45 strokes in two days, fewer since the water lags
         assertEquals(40, flowed[2], 6);
         assertEquals(35, end.nodeC(store), 1.5);
+        assertEquals(48 * 3600, end.stock(seconds), 1e-6);
     }
 
     private static Network two(double a, double b, double linkWPerK, double lossWPerK, double firstC, double secondC) {

@@ -26,9 +26,11 @@ class DecaysTest {
         return decays;
     }
 
-    /** From hardly any decay, through the seam between series and closed forms, to what is gone within minutes. */
+    /** From hardly any decay, through the seams between series of several lengths and closed forms, to what is gone within minutes. */
     @ParameterizedTest
-    @ValueSource(doubles = {0, 1e-9, 1e-3, 0.3, 0.75, 0.999999, 1.000001, 1.2, 3, 20, 39.9, 45})
+    @ValueSource(
+            doubles = {0, 1e-9, 9.9e-4, 1e-3, 0.049, 0.0599, 0.0601, 0.3, 0.75, 0.999999, 1.000001, 1.2, 3, 20, 39.9, 45
+            })
     void contentsAtTheInstantsAreTheIntegrals(double z) {
         Decays decays = over(z);
         for (int m = 0; m < Parabola.INSTANTS; m++) {
@@ -49,7 +51,7 @@ class DecaysTest {
 
     /** A fitted parabola has the integrals of the course, times 1, s and s squared. */
     @ParameterizedTest
-    @ValueSource(doubles = {0, 1e-9, 1e-3, 0.3, 0.999999, 1.000001, 1.2, 3, 20, 39.9, 45})
+    @ValueSource(doubles = {0, 1e-9, 1e-3, 0.0599, 0.3, 0.999999, 1.000001, 1.2, 3, 20, 39.9, 45})
     void parabolasAreFittedByTheirIntegrals(double z) {
         Decays decays = over(z);
         for (int power = 0; power <= 2; power++) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.network.Flows;
@@ -85,6 +86,24 @@ class SwitchPlacingTest {
             return true;
         });
         assertArrayEquals(new int[] {1, 0}, starts);
+    }
+
+    /**
+     * From the end of a step to a switching a hair beside it the margin's slope shows the way; from further off it would be a leap in the
+     * dark, over switchings that may lie between: a step that ends too early is left as it is, one too late is searched afresh.
+     */
+    @ParameterizedTest
+    @CsvSource({"999, 1000", "1001, 1000", "996, 1000", "900, Infinity", "1100, 1000", "3000, 1000"})
+    void aSlopeIsFollowedToWhatIsNear(double stepS, double foundS) {
+        Body body = new Body(1e6, 20);
+        body.assembly.switchOf("by the clock", (timeS, state, on) -> 1e-3 * (timeS - 1000));
+        Network network = body.build();
+        State state = network.initialState();
+        Switchboard switchboard = new Switchboard(network);
+        ModalStep step = new ModalStep(network, switchboard, state, new int[] {0});
+        step.begin(new ModeShelf(network).suiting(step.ask(0, state)));
+        step.attempt(0, stepS);
+        assertEquals(foundS, new SwitchSearch(switchboard, step).nearbyS(0), 0.02);
     }
 
     /** Heat of 500 W from the second hour on, a loss of 100 W/K to air that falls by 20 K an hour from then on. */
