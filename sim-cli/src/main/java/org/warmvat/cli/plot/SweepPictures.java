@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -22,6 +23,9 @@ import org.jfree.data.xy.DefaultXYZDataset;
 
 /** Pictures of one output over one or two numbers of the design, and of two outputs against each other. */
 public final class SweepPictures {
+
+    /** More values than this along an axis are not all named. */
+    private static final int MOST_NAMED = 20;
 
     private static final int MOST_LABELLED_CELLS = 150;
     private static final int UPRIGHT_PX = 9;
@@ -182,13 +186,14 @@ public final class SweepPictures {
         return plot;
     }
 
-    /** Values that stand at equal distances whatever they are. */
+    /** Values that stand at equal distances whatever they are; of many every second, third and so on is named. */
     private static NumberAxis places(String label, double[] values) {
         String[] names = new String[values.length];
         for (int i = 0; i < values.length; i++) {
             names[i] = number(values[i]);
         }
         SymbolAxis axis = new SymbolAxis(label, names);
+        axis.setTickUnit(new NumberTickUnit(Math.ceil((double) values.length / MOST_NAMED)));
         axis.setGridBandsVisible(false);
         return Charts.dressed(axis);
     }
