@@ -120,7 +120,7 @@ final class FastIntegration {
             error = step.attempt(timeS, stepS);
             rejected = true;
         }
-        checkFound(error, timeS);
+        checkFound(error < Double.POSITIVE_INFINITY, timeS);
         double growth = Math.min(MOST_GROWTH, CAUTION * Math.pow(Math.max(error, 1e-9), -ONE_OVER_ORDER));
         if (first) {
             first = false;
@@ -131,8 +131,8 @@ final class FastIntegration {
     }
 
     /** Refuses a step in which no heats and temperatures were found that agree. */
-    private static void checkFound(double error, double timeS) {
-        if (!(error < Double.POSITIVE_INFINITY)) {
+    private static void checkFound(boolean found, double timeS) {
+        if (!found) {
             throw new EngineFailure("the fast engine could not go on at hour " + (int) (timeS / Hours.HOUR_S)
                     + ": no temperatures agree with the heats that they make");
         }

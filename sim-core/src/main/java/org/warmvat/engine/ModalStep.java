@@ -17,7 +17,7 @@ final class ModalStep {
     private static final double STOCK_SHARE = 2e-4;
 
     /** An end that is to move by no more than this share of the step does so without asking again. */
-    private static final double NEARBY = 0.005;
+    static final double NEARBY = 0.005;
 
     private static final int INSTANTS = Parabola.INSTANTS;
     private static final int END = Parabola.END;
@@ -256,12 +256,12 @@ final class ModalStep {
     }
 
     /**
-     * Ends the step last tried elsewhere: nearby by letting its heats follow their parabolas, else by trying it anew; returns its error,
-     * infinite when nothing was found that agrees.
+     * Ends the step last tried elsewhere: nearby by letting its heats follow their parabolas, else by trying it anew; returns whether
+     * heats and temperatures were found that agree.
      */
-    double endAt(double timeS, double toS) {
+    boolean endAt(double timeS, double toS) {
         if (Math.abs(toS - triedS) > NEARBY * triedS) {
-            return attempt(timeS, toS);
+            return attempt(timeS, toS) < Double.POSITIVE_INFINITY;
         }
         if (lengthS == triedS) {
             System.arraycopy(endC, 0, triedEndC, 0, endC.length);
@@ -280,7 +280,7 @@ final class ModalStep {
             }
         }
         margins[END] = switchboard.furthest(timeS + toS, end.state);
-        return 0;
+        return true;
     }
 
     /** State at the beginning of the step: slurry, circuits, stocks and switches. */

@@ -18,9 +18,6 @@ final class SwitchSearch {
     /** So much of the gap further a line that reaches the threshold should lie above it. */
     private static final double BEYOND = 0.1;
 
-    /** The slope of a margin at the end of a step is taken over this share of it. */
-    private static final double SLOPE_OVER = 0.005;
-
     /** Where a margin is looked at besides the instants: early, since what a jump stirs up decays within minutes. */
     private static final double[] LOOKED_AT = {
         1.0 / 256, 1.0 / 64, 1.0 / 16, Parabola.SHARE[0], 0.4, Parabola.SHARE[1], 0.82, Parabola.SHARE[2]
@@ -79,7 +76,7 @@ final class SwitchSearch {
     }
 
     /**
-     * Where the margin at the end of a step that was to end at a switching would be zero, by its slope there.
+     * Where the margin at the end of a step that was to end at a switching would be zero, by its slope over what an end may be moved.
      *
      * @param timeS beginning of the step last tried
      * @return seconds after the beginning, maybe beyond the end, infinite when the margin is negative and will stay so for a while
@@ -87,7 +84,7 @@ final class SwitchSearch {
     double nearbyS(double timeS) {
         double stepS = step.sinceS(Parabola.END);
         double marginK = step.margin(Parabola.END);
-        double backS = SLOPE_OVER * stepS;
+        double backS = ModalStep.NEARBY * stepS;
         double rise = marginK - marginAfter(timeS, stepS - backS);
         if (rise > Math.abs(marginK)) {
             return stepS - backS * marginK / rise;
