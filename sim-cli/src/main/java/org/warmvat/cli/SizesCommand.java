@@ -2,10 +2,12 @@ package org.warmvat.cli;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.cli.input.InputRefused;
 import org.warmvat.cli.input.Scaling;
@@ -98,18 +100,28 @@ final class SizesCommand implements Callable<Integer> {
                             SizesTelling.Size::netKWh, SizesTelling.Size::worstMonthKWh),
                     value -> job.change(sizes, value));
             SizesTelling.Thresholds thresholds = new SizesTelling.Thresholds(found.get(0), found.get(1));
-            study.tell(results(inputs, job, sizes, thresholds), inputs, folder);
+            // straight lines between the sizes of the list would cross nothing elsewhere than the verdict says
+            List<Double> changes =
+                    found.stream().flatMap(Optional::stream).distinct().toList();
+            List<SizesTelling.Size> drawn = Stream.concat(sizes.stream(), parallel.map(changes, job::run).stream())
+                    .sorted(Comparator.comparingDouble(SizesTelling.Size::litres))
+                    .toList();
+            study.tell(results(inputs, job, sizes, thresholds, drawn), inputs, folder);
         }
         return ExitCode.DONE.number();
     }
 
     private StudyResults results(
-            Inputs inputs, Job job, List<SizesTelling.Size> sizes, SizesTelling.Thresholds thresholds) {
+            Inputs inputs,
+            Job job,
+            List<SizesTelling.Size> sizes,
+            SizesTelling.Thresholds thresholds,
+            List<SizesTelling.Size> drawn) {
         SizesTelling.Rules told = new SizesTelling.Rules(
                 job.scaling().rules().stream().map(ScalingRule::key).toList(),
                 job.scaling().rules().stream().map(ScalingRule::words).toList());
         StudyResults results = SizesTelling.of(inputs.design().design(), study.under(inputs), sizes, told, thresholds);
-        return VaryTelling.with(results, study.pictures(() -> SizesTelling.pictures(sizes)), study.assumed(inputs));
+        return VaryTelling.with(results, study.pictures(() -> SizesTelling.pictures(drawn)), study.assumed(inputs));
     }
 
     private List<ScalingRule> rules() {

@@ -17,6 +17,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -159,6 +161,33 @@ class SweepCommandsTest {
         assertEquals(60, Double.parseDouble(half[header.indexOf("mixer.torque_nm")]), 0);
         assertEquals(10 * 450 / 903.2078879, Double.parseDouble(half[header.indexOf("feed.water.kg_per_day")]), 1e-8);
         assertTrue(out.toString().contains("Which size first pays its way?"), out::toString);
+    }
+
+    /** The sizes sought between those of the list are drawn, too, lest the line cross nothing elsewhere than the verdict says. */
+    @Test
+    void theLineCrossesNothingWhereTheVerdictSaysSo() throws IOException {
+        Path target = folder.resolve("crossing");
+        int code = run(
+                "sizes",
+                demonstration().toString(),
+                weather.toString(),
+                "--litres",
+                "60,3000",
+                "--out",
+                target.toString());
+        assertEquals(0, code, err.toString());
+        // three weeks hold one month, so that both verdicts may name one size
+        long changes = Pattern.compile("the change comes at about \\S+")
+                .matcher(out.toString())
+                .results()
+                .map(MatchResult::group)
+                .distinct()
+                .count();
+        assertTrue(changes > 0, out::toString);
+        String svg = Files.readString(target.resolve("net_by_size.svg"));
+        // a mark for each of both sizes and each change, and one in the legend
+        assertEquals(2 + changes + 1, svg.split("fill=\"#1b4965\"", -1).length - 1);
+        assertEquals(3, Files.readAllLines(target.resolve("sizes.csv")).size());
     }
 
     private static Path withoutGas() throws IOException {
