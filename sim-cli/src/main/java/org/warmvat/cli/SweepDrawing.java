@@ -3,10 +3,10 @@ package org.warmvat.cli;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.warmvat.cli.answer.Sweep;
+import org.warmvat.cli.answer.VaryTelling;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.SweepPictures;
-import org.warmvat.cli.report.Sweep;
-import org.warmvat.cli.report.VaryTelling;
 
 /** Chooses the pictures of a sweep: a line over one number, cells over two, a few sheets of cells over three. */
 final class SweepDrawing {

@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import org.warmvat.cli.report.SyntheticRun;
+import org.warmvat.cli.answer.SyntheticRun;
 import org.warmvat.result.BoughtEnergy;
 import org.warmvat.result.RunResult;
 

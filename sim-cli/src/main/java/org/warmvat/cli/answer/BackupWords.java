@@ -1,0 +1,210 @@
+package org.warmvat.cli.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.warmvat.study.BackupResult;
+import org.warmvat.study.BackupStudy;
+import org.warmvat.study.HoldResult;
+
+/** The answer to backup in sentences. */
+final class BackupWords {
+
+    private final BackupResult result;
+    private final Asked asked;
+    private final BackupStudy.Question question;
+
+    BackupWords(BackupResult result, Asked asked, BackupStudy.Question question) {
+        this.result = result;
+        this.asked = asked;
+        this.question = question;
+    }
+
+    List<Paragraph> answer() {
+        return List.of(
+                new Paragraph("Which heater?", heater()),
+                new Paragraph("What does it buy?", bought()),
+                new Paragraph("Is the coil large enough?", coil()),
+                new Paragraph("How long does it warm up?", warmUp()),
+                new Paragraph("What decides it?", decides()),
+                new Paragraph("Why does the handbook say something else?", handbook()));
+    }
+
+    private List<String> heater() {
+        List<String> sentences = new ArrayList<>();
+        BackupResult.Need need = result.need();
+        sentences.add(
+                need.smallestW().isEmpty()
+                        ? "No heater, however large, does it: " + failing() + "."
+                        : "The smallest heater that does it gives "
+                                + watts(need.smallestW().getAsDouble()) + "; " + common() + ".");
+        if (need.smallestW().isPresent()) {
+            sentences.add("To keep the slurry at or above its floor of " + asked.floor() + allowance() + " takes "
+                    + watts(need.forFloorW().getAsDouble()) + "; to bring a cold fill of "
+                    + Words.celsius(question.warmUp().fillC()) + " to the set-point within "
+                    + question.warmUp().days() + " days, begun in the coldest week, takes "
+                    + watts(need.forWarmUpW().getAsDouble()) + ".");
+        }
+        if (question.ignoreSun()) {
+            sentences.add("The solar circuit was left out of account.");
+        }
+        if (result.elementAssumed()) {
+            sentences.add("The design has no backup: an electric element in the slurry was taken.");
+        }
+        if (!result.curve().monotone()) {
+            sentences.add("Beware: among the powers tried more was not always better; look at the curve.");
+        }
+        return sentences;
+    }
+
+    private List<String> bought() {
+        List<String> sentences = new ArrayList<>();
+        List<BackupResult.Point> files = result.curve().chosen();
+        double chosenW = result.spell().chosenW();
+        for (int i = 0; i < files.size(); i++) {
+            BackupResult.Point file = files.get(i);
+            sentences.add((files.size() == 1 ? "A" : "In " + asked.fileName(i) + " a") + " heater of " + watts(chosenW)
+                    + " "
+                    + MoneySentences.buys(asked.design(), file.boughtKWh()) + ", over the weather file"
+                    + (files.size() == 1
+                            ? ""
+                            : "; hours short " + Words.hours(file.shortHours()) + ", with "
+                                    + watts(result.spell().smallerW()) + " "
+                                    + Words.hours(
+                                            result.spell().smallerShortHours().get(i)))
+                    + ".");
+        }
+        sentences.add("The prices are those of the design; this is no advice to invest.");
+        return sentences;
+    }
+
+    private String failing() {
+        List<String> what = new ArrayList<>();
+        if (result.need().forFloorW().isEmpty()) {
+            what.add("the slurry still falls below its floor of " + asked.floor() + " for longer than allowed");
+        }
+        if (result.need().forWarmUpW().isEmpty()) {
+            what.add("the warm-up from " + Words.celsius(question.warmUp().fillC()) + " still takes longer than "
+                    + question.warmUp().days() + " days");
+        }
+        return Words.list(what);
+    }
+
+    private String common() {
+        return result.need().commonW().isPresent()
+                ? "the next common size is " + watts(result.need().commonW().getAsDouble())
+                : "none of the common sizes is as large";
+    }
+
+    private String allowance() {
+        String most = question.shortHours() == 0
+                ? " in every hour"
+                : " but for " + Words.hours(question.shortHours()) + " hours";
+        return most + (asked.weathers().size() == 1 ? " of the weather file" : " of each weather file");
+    }
+
+    private static String watts(double watts) {
+        return Math.round(watts) < 10_000
+                ? Math.round(watts) + " W"
+                : String.format(Locale.ROOT, "%.1f kW", watts / 1000);
+    }
+
+    private List<String> coil() {
+        BackupResult.Coil coil = result.coil();
+        if (coil.passesW().isEmpty()) {
+            return List.of("The heater is an element in the slurry: there is no coil to limit it."
+                    + (coil.isLimit() ? " What limits it are the hours in which it may heat." : ""));
+        }
+        List<String> sentences = new ArrayList<>();
+        sentences.add("At the set-point and its flow limit the coil passes "
+                + watts(coil.passesW().getAsDouble()) + ".");
+        if (!coil.isLimit()) {
+            sentences.add(
+                    result.need().chosenW().getAsDouble() > coil.passesW().getAsDouble()
+                            ? "That is less than the chosen heater gives: near the set-point the heater idles part of the"
+                                    + " time, and a larger one would help little."
+                            : "That is more than the chosen heater gives: the coil is no limit.");
+        } else if (coil.neededM2().isPresent()) {
+            sentences.add("Coil and flow temperature, not the heater, are the limit: the coil needs "
+                    + square(coil.neededM2().getAsDouble()) + " where it has "
+                    + square(coil.areaM2().getAsDouble()) + ".");
+        } else {
+            sentences.add(
+                    "Coil, flow temperature or the hours in which the backup may heat are the limit, and a coil of up"
+                            + " to twenty times its " + square(coil.areaM2().getAsDouble()) + " is not enough.");
+        }
+        return sentences;
+    }
+
+    private static String square(double m2) {
+        return String.format(Locale.ROOT, "%.2f m²", m2);
+    }
+
+    private List<String> warmUp() {
+        HoldResult.WarmUp slowest = result.slowestWarmUp().orElseThrow();
+        String with = result.need().chosenW().isPresent()
+                ? "With " + watts(result.need().chosenW().getAsDouble())
+                : "Even with a heater without limit";
+        String fill = with + ", a cold fill of " + Words.celsius(slowest.fillC()) + " on "
+                + Words.day(slowest.from().toLocalDate(), asked.withYear());
+        if (slowest.hours().isPresent() && slowest.hours().getAsDouble() == 0) {
+            return List.of("A fill of " + Words.celsius(slowest.fillC()) + " is at the set-point already.");
+        }
+        List<String> sentences = new ArrayList<>();
+        sentences.add(
+                slowest.hours().isPresent()
+                        ? fill + " is at the set-point after "
+                                + HoldWords.duration(slowest.hours().getAsDouble()) + "; the backup gives "
+                                + Words.kWh(slowest.heat().backupKWh()) + " for it."
+                        : fill + " is not at the set-point after "
+                                + HoldWords.duration(slowest.course().hours()) + ".");
+        sentences.addAll(MoneySentences.coldGas(asked.design()));
+        return sentences;
+    }
+
+    private List<String> decides() {
+        BackupResult.Spell spell = result.spell();
+        List<String> sentences = new ArrayList<>();
+        String where = asked.weathers().size() == 1 ? "" : ", in " + asked.fileName(spell.file());
+        BackupResult.Need need = result.need();
+        boolean warmUp = need.smallestW().isPresent()
+                && need.forWarmUpW().getAsDouble() > need.forFloorW().getAsDouble();
+        if (warmUp) {
+            sentences.add("The warm-up decides the power.");
+        }
+        sentences.add("The hardest spell is around "
+                + Words.day(spell.worst().toLocalDate(), asked.withYear()) + where + ": with only "
+                + watts(spell.smallerW()) + " the slurry would sink to "
+                + Words.celsius(least(spell.smaller().leastC()))
+                + ", with " + watts(spell.chosenW()) + " it sinks to "
+                + Words.celsius(least(spell.chosen().leastC()))
+                + ".");
+        sentences.add(
+                question.coldSpellK() == 0
+                        ? "Typical years smooth the extremes: a real winter can be colder than any in such a file; --cold-spell"
+                                + " lowers the coldest week by some kelvins."
+                        : "The air of the coldest week was lowered by " + Words.number(question.coldSpellK())
+                                + " K, since typical years smooth the extremes.");
+        return sentences;
+    }
+
+    private static double least(double[] values) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double value : values) {
+            least = Math.min(least, value);
+        }
+        return least;
+    }
+
+    private List<String> handbook() {
+        BackupResult.Handbook handbook = result.handbook();
+        return List.of(
+                "A handbook adds the steady loss in the air of the coldest day, " + Words.celsius(handbook.coldC())
+                        + ", "
+                        + watts(handbook.lossW()) + ", to the heat of the feed, " + watts(handbook.feedW()) + ": "
+                        + watts(handbook.totalW()) + ".",
+                "The run through the hours differs because the tank coasts on its own heat and may sink to its floor, because"
+                        + " sun and stirring help, because wind and clear sky take more in some hours, because feed comes in"
+                        + " batches, and because a warm-up needs what a steady tank does not.");
+    }
+}

@@ -1,0 +1,57 @@
+package org.warmvat.cli.answer;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.warmvat.result.Counts;
+import org.warmvat.result.Period;
+import org.warmvat.result.RunResult;
+
+/**
+ * What is read out of a run for its sentences.
+ *
+ * @param seasons heat by season
+ * @param worstWeek worst seven days, empty for a shorter run
+ * @param coldestDay day of the lowest slurry temperature
+ * @param warmestDay day of the highest
+ * @param solarPump starts of the solar pump, empty without a solar circuit
+ * @param backup starts of the backup, empty without one
+ * @param payback whether more foam or collector would pay, empty where it was not asked
+ */
+record Findings(
+        List<Season> seasons,
+        Optional<WorstWeek> worstWeek,
+        LocalDate coldestDay,
+        LocalDate warmestDay,
+        Optional<Starts> solarPump,
+        Optional<Starts> backup,
+        Optional<YearPayback> payback) {
+
+    static Findings of(RunResult run) {
+        List<Period> days = run.days();
+        return new Findings(
+                Seasons.of(run),
+                WorstWeek.of(run),
+                date(days.stream()
+                        .min(Comparator.comparingDouble(day -> day.slurry().leastC()))),
+                date(days.stream()
+                        .max(Comparator.comparingDouble(day -> day.slurry().mostC()))),
+                run.marks().hasSolar()
+                        ? Optional.of(Starts.of(run.year(), days, Counts::solarPumpStarts))
+                        : Optional.empty(),
+                run.marks().hasBackup()
+                        ? Optional.of(Starts.of(run.year(), days, Counts::backupStarts))
+                        : Optional.empty(),
+                Optional.empty());
+    }
+
+    /** The same with what was asked of payback. */
+    Findings with(Optional<YearPayback> asked) {
+        return new Findings(seasons, worstWeek, coldestDay, warmestDay, solarPump, backup, asked);
+    }
+
+    private static LocalDate date(Optional<Period> day) {
+        return LocalDate.parse(day.orElseThrow().label());
+    }
+}

@@ -1,0 +1,68 @@
+package org.warmvat.cli.answer;
+
+import java.util.List;
+import org.warmvat.design.Design;
+import org.warmvat.result.BoughtEnergy;
+import org.warmvat.result.Money;
+import org.warmvat.result.RunResult;
+import org.warmvat.study.Tariffs;
+
+/** Cost, worth and carbon of a run in words. */
+final class MoneySentences {
+
+    private MoneySentences() {}
+
+    static List<String> of(RunResult run) {
+        String currency = run.marks().tariff().currency();
+        Money money = Money.of(run.year(), run.marks().backup(), run.marks().tariff());
+        return List.of(
+                costs(run, money, currency),
+                worth(run, money, currency),
+                "What was bought stands for " + Words.number(money.co2Kg()) + " kg of CO2.",
+                "The prices are those of the design; building, labour and upkeep are left out, and this is no advice to"
+                        + " invest.");
+    }
+
+    private static String costs(RunResult run, Money money, String currency) {
+        String machinery = "electricity of the machinery " + sum(money.electricityCost(), currency);
+        return run.marks().hasBackup()
+                ? "Energy for the backup costs " + sum(money.backupCost(), currency) + ", " + machinery + ": together "
+                        + sum(money.cost(), currency) + "."
+                : "The " + machinery.replace("machinery ", "machinery costs ") + ".";
+    }
+
+    private static String worth(RunResult run, Money money, String currency) {
+        boolean ownGas =
+                run.marks().backup().filter(BoughtEnergy.OWN_GAS::equals).isPresent();
+        String gas = run.marks().hasGas()
+                ? "The gas" + (ownGas ? " left after heating the tank" : "") + " is worth "
+                        + sum(money.gasWorth(), currency)
+                : "No gas is computed";
+        double balance = money.balance();
+        String sign = balance > 0 ? "a gain of " : balance < 0 ? "a loss of " : "";
+        return gas + ", which leaves " + sign + sum(Math.abs(balance), currency) + ".";
+    }
+
+    /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.30 EUR and stands for 10.2 kg of CO2}. */
+    static String buys(Design design, double boughtKWh) {
+        Money money = Tariffs.heat(design, boughtKWh);
+        String price = sum(-money.balance(), design.prices().currency());
+        boolean ownGas =
+                Tariffs.bought(design).filter(BoughtEnergy.OWN_GAS::equals).isPresent();
+        return ownGas
+                ? "burns " + Words.kWh(boughtKWh) + " of the tank's own gas, worth " + price
+                : "buys " + Words.kWh(boughtKWh) + ", which costs " + price + " and stands for "
+                        + Words.number(money.co2Kg()) + " kg of CO2";
+    }
+
+    /** A word about a warm-up by the tank's own gas; none where the backup is fed otherwise. */
+    static List<String> coldGas(Design design) {
+        return Tariffs.bought(design).filter(BoughtEnergy.OWN_GAS::equals).stream()
+                .map(unused -> "A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.")
+                .toList();
+    }
+
+    private static String sum(double value, String currency) {
+        return Words.fixed(value, 2) + " " + currency;
+    }
+}

@@ -1,0 +1,91 @@
+package org.warmvat.cli.answer;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.stream.Stream;
+
+/**
+ * A hidden folder in which results are gathered before they take their place. Its methods exclude one another, since the
+ * program may be stopped from another thread at any moment; after {@link #discard} it refuses to go on.
+ */
+final class UnfinishedFolder {
+
+    private final Path folder;
+    private final Path setAside;
+    private boolean closed;
+
+    private UnfinishedFolder(Path folder, Path setAside) {
+        this.folder = folder;
+        this.setAside = setAside;
+    }
+
+    static UnfinishedFolder beside(Path target) throws IOException {
+        String name = "." + target.getFileName() + "." + ProcessHandle.current().pid();
+        Path folder = target.resolveSibling(name + ".unfinished");
+        Files.createDirectories(target.getParent());
+        Files.createDirectory(folder);
+        return new UnfinishedFolder(folder, target.resolveSibling(name + ".replaced"));
+    }
+
+    synchronized void write(String name, byte[] contents) throws IOException {
+        refuseWhenClosed();
+        Files.write(folder.resolve(name), contents);
+    }
+
+    /** Takes the target's place; what stood there is set aside first and put back if the move fails. */
+    synchronized void moveTo(Path target, boolean replacing) throws IOException {
+        refuseWhenClosed();
+        if (!replacing) {
+            refuseIfThere(target);
+            Files.move(folder, target, StandardCopyOption.ATOMIC_MOVE);
+        } else {
+            Files.move(target, setAside, StandardCopyOption.ATOMIC_MOVE);
+            try {
+                Files.move(folder, target, StandardCopyOption.ATOMIC_MOVE);
+            } catch (IOException failed) {
+                Files.move(setAside, target, StandardCopyOption.ATOMIC_MOVE);
+                throw failed;
+            }
+            delete(setAside);
+        }
+        closed = true;
+    }
+
+    /** A rename would silently take the place of an empty folder that came in between. */
+    private static void refuseIfThere(Path target) throws IOException {
+        if (Files.exists(target)) {
+            throw new IOException(target + " has appeared during the run");
+        }
+    }
+
+    private void refuseWhenClosed() throws IOException {
+        if (closed) {
+            throw new IOException("stopped before the results were complete");
+        }
+    }
+
+    /** Removes what was gathered, unless it has taken its place. */
+    synchronized void discard() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        try {
+            delete(folder);
+        } catch (IOException stuck) {
+            throw new UncheckedIOException("cannot remove the unfinished results " + folder, stuck);
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            for (Path entry : entries.toList()) {
+                Files.delete(entry);
+            }
+        }
+        Files.delete(folder);
+    }
+}

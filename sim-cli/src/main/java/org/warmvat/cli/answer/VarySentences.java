@@ -1,0 +1,154 @@
+package org.warmvat.cli.answer;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import org.warmvat.design.Design;
+import org.warmvat.study.GasByVolume;
+
+/** What a sweep says, in sentences. */
+final class VarySentences {
+
+    private static final String NET = "net_energy_kwh";
+    private static final String SHORT = "hours_below_floor";
+
+    private final Sweep sweep;
+
+    VarySentences(Sweep sweep) {
+        this.sweep = sweep;
+    }
+
+    List<String> varied() {
+        List<String> axes = new ArrayList<>();
+        for (int i = 0; i < sweep.keys().size(); i++) {
+            int axis = i;
+            double least =
+                    sweep.values().stream().mapToDouble(v -> v[axis]).min().orElseThrow();
+            double most =
+                    sweep.values().stream().mapToDouble(v -> v[axis]).max().orElseThrow();
+            axes.add(sweep.keys().get(i)
+                    + (least == most
+                            ? " at " + Sweep.shortest(least)
+                            : " from " + Sweep.shortest(least) + " to " + Sweep.shortest(most) + " ("
+                                    + sweep.counts()[i] + " values)"));
+        }
+        return List.of(sweep.runs() + (sweep.runs() == 1 ? " design was run" : " designs were run")
+                + " through the whole weather file: " + Words.list(axes) + ".");
+    }
+
+    List<String> best() {
+        List<String> sentences = new ArrayList<>();
+        int best = most(NET, run -> true).orElseThrow();
+        int worst = most(NET, run -> true, -1).orElseThrow();
+        boolean alike = Words.kWh(sweep.output(best, NET)).equals(Words.kWh(sweep.output(worst, NET)));
+        if (alike) {
+            sentences.add("The net energy is " + Words.kWh(sweep.output(best, NET))
+                    + (sweep.runs() == 1 ? "." : " in every run, to three figures."));
+            sentences.add(warmest());
+            return sentences;
+        }
+        sentences.add("The highest net energy is " + Words.kWh(sweep.output(best, NET)) + ", at " + sweep.named(best)
+                + "; there the tank is " + hours(best) + " below its floor.");
+        Optional<Integer> warm = most(NET, run -> sweep.output(run, SHORT) == 0);
+        if (warm.isEmpty()) {
+            sentences.add(warmest());
+        } else if (warm.get() != best) {
+            sentences.add("Of those never below their floor the highest is " + Words.kWh(sweep.output(warm.get(), NET))
+                    + ", at " + sweep.named(warm.get()) + ".");
+        }
+        sentences.add(
+                "The lowest net energy is " + Words.kWh(sweep.output(worst, NET)) + ", at " + sweep.named(worst) + ".");
+        return sentences;
+    }
+
+    /** How the runs stand to their floor, by the one that is short for the fewest hours. */
+    private String warmest() {
+        int least = IntStream.range(0, sweep.runs())
+                .boxed()
+                .reduce((a, b) -> sweep.output(b, SHORT) < sweep.output(a, SHORT) ? b : a)
+                .orElseThrow();
+        long warm = IntStream.range(0, sweep.runs())
+                .filter(run -> sweep.output(run, SHORT) == 0)
+                .count();
+        if (sweep.runs() == 1) {
+            return "The tank is " + hours(least) + " below its floor.";
+        }
+        double mostHours = Arrays.stream(sweep.output(SHORT)).max().orElseThrow();
+        if (hours(least).equals(mostHours == 0 ? "never" : Words.hours(mostHours) + " hours")) {
+            return "Each run is " + hours(least) + " below its floor.";
+        }
+        return warm > 0
+                ? warm + " of the " + sweep.runs() + " runs are never below their floor."
+                : "None stays above its floor all the time; the fewest hours short, "
+                        + Words.hours(sweep.output(least, SHORT)) + ", are at " + sweep.named(least) + ".";
+    }
+
+    private String hours(int run) {
+        double hours = sweep.output(run, SHORT);
+        return hours == 0 ? "never" : Words.hours(hours) + " hours";
+    }
+
+    private Optional<Integer> most(String output, IntPredicate those) {
+        return most(output, those, 1);
+    }
+
+    /** The first of the best, so that equal ones do not depend on their number. */
+    private Optional<Integer> most(String output, IntPredicate those, int sign) {
+        return IntStream.range(0, sweep.runs())
+                .filter(those)
+                .boxed()
+                .reduce((a, b) -> sign * sweep.output(b, output) > sign * sweep.output(a, output) ? b : a);
+    }
+
+    /** What the set-point does beside heat; none where it is not varied. */
+    List<String> setpoint() {
+        int axis = sweep.keys().indexOf("control.setpoint_c");
+        if (axis < 0) {
+            return List.of();
+        }
+        List<String> sentences = new ArrayList<>();
+        for (double setpoint : sweep.values().stream()
+                .mapToDouble(v -> v[axis])
+                .distinct()
+                .sorted()
+                .toArray()) {
+            int run = IntStream.range(0, sweep.runs())
+                    .filter(r -> sweep.values().get(r)[axis] == setpoint)
+                    .findFirst()
+                    .orElseThrow();
+            sentences.add("At " + Words.celsius(setpoint) + " each cubic metre is fed "
+                    + Words.number(sweep.output(run, "loading_kg_vs_m3_day"))
+                    + " kg of volatile solids a day and keeps it "
+                    + Words.number(sweep.output(run, "retention_days")) + " days; "
+                    + equalGas(sweep.output(run, "volume_for_equal_gas_l")) + ".");
+        }
+        sentences.add("A cool tank of the same size looks good until the bigger tank that it needs is counted.");
+        return sentences;
+    }
+
+    private static String equalGas(double litres) {
+        if (Double.isNaN(litres)) {
+            return "no gas is computed";
+        }
+        return Double.isInfinite(litres)
+                ? "no tank of any size would make as much gas as this one at its own set-point"
+                : "a tank of " + Words.number(litres)
+                        + " litres would make as much gas at steady state as this one at its" + " own set-point";
+    }
+
+    /** A caution where the loading is high for the temperature. */
+    static Optional<String> loadingCaution(Design design, String named) {
+        double loading = GasByVolume.loading(design);
+        double most = GasByVolume.cautiousLoading(design);
+        return loading > most
+                ? Optional.of("At " + named + " the loading of " + Words.number(loading)
+                        + " kg of volatile solids per cubic metre and day is high for "
+                        + Words.celsius(design.control().setpointC()) + ": above " + Words.number(most)
+                        + " (3 at 35 °C, lowered as digestion slows; common practice, no source) a tank may turn sour,"
+                        + " which this model does not show.")
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,81 @@
+package org.warmvat.cli.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.warmvat.design.Design;
+import org.warmvat.design.Prices;
+import org.warmvat.study.PaybackStudy;
+
+/**
+ * What more foam or more collector would save, told beside a run of the design.
+ *
+ * @param design the design
+ * @param hours length of the run
+ * @param result the steps; empty where the run is too short to tell
+ */
+public record YearPayback(Design design, double hours, Optional<PaybackStudy.Result> result) {
+
+    private Prices prices() {
+        return design.prices();
+    }
+
+    private Optional<PaybackWords> foam() {
+        return result.flatMap(PaybackStudy.Result::foam).map(steps -> {
+            String part = PaybackStudy.foamOf(design).orElseThrow();
+            return new PaybackWords(
+                    steps,
+                    new PaybackWords.Amounts("foam in the " + part + ", mm", "", " mm of foam in the " + part, " mm"),
+                    prices());
+        });
+    }
+
+    private Optional<PaybackWords> collector() {
+        return result.flatMap(PaybackStudy.Result::collector)
+                .map(steps -> new PaybackWords(
+                        steps, new PaybackWords.Amounts("collector, m²", "", " m² of collector", " m²"), prices()));
+    }
+
+    /** The answer. */
+    Paragraph paragraph() {
+        List<String> sentences = new ArrayList<>();
+        PaybackWords.tooShort(hours).ifPresent(sentences::add);
+        result.ifPresent(unused -> {
+            sentences.add(foam().map(PaybackWords::limit)
+                    .orElse("Nothing in the envelope insulates that could be thicker or thinner."));
+            sentences.add(collector().map(PaybackWords::limit).orElse("The design has no collector."));
+            sentences.add("In each step of foam wall, lid and floor grow alike; in each of collector its coil stays.");
+            sentences.add(PaybackWords.counted(prices()));
+        });
+        return new Paragraph("Would more foam or collector pay?", sentences);
+    }
+
+    /** The steps. */
+    List<Table> tables() {
+        List<Table> tables = new ArrayList<>();
+        foam().ifPresent(words -> tables.add(words.table()));
+        collector().ifPresent(words -> tables.add(words.table()));
+        return tables;
+    }
+
+    /** The steps as tables in plain text, an empty line before each. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        for (Table table : tables()) {
+            lines.add("");
+            lines.addAll(TextTable.lines(table));
+        }
+        return lines;
+    }
+
+    /** The steps as figures under {@code foam_mm} and {@code collector_m2}, null for what the design does not have. */
+    Map<String, Object> figures() {
+        Map<String, Object> figures = new LinkedHashMap<>();
+        figures.put("pays_within_years", prices().outlay().paysWithinYears());
+        figures.put("foam_mm", foam().map(PaybackWords::figures).orElse(null));
+        figures.put("collector_m2", collector().map(PaybackWords::figures).orElse(null));
+        return figures;
+    }
+}

@@ -1,0 +1,140 @@
+package org.warmvat.cli.answer;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.warmvat.cli.plot.Picture;
+import org.warmvat.result.RunResult;
+
+class ReportPageTest {
+
+    private static final Picture PICTURE = new Picture(
+            "tank_temperature",
+            "Tank & temperature",
+            "How to <read> it.",
+            "<svg/>".getBytes(StandardCharsets.UTF_8),
+            new byte[] {1, 2});
+
+    @Test
+    void aTitleCannotInjectMarkup() {
+        String html = html(titled("<script>alert('1')</script> & \"more\""), List.of(PICTURE));
+        assertFalse(html.contains("<script"), "markup of the title");
+        assertTrue(
+                html.contains("<h1>&lt;script&gt;alert('1')&lt;/script&gt; &amp; \"more\"</h1>"),
+                html.substring(0, 300));
+        assertTrue(html.contains("How to &lt;read&gt; it."));
+        assertTrue(html.contains("alt=\"Tank &amp; temperature\""));
+    }
+
+    @Test
+    void thePageNeedsNothingElse() {
+        String html = html(SyntheticRun.usual(), List.of(PICTURE));
+        List<String> addresses = new ArrayList<>();
+        Matcher matcher = Pattern.compile("(?:src|href|url)\\s*[=(]\\s*[\"']?([^\"' >)]*)")
+                .matcher(html);
+        while (matcher.find()) {
+            addresses.add(matcher.group(1));
+        }
+        assertEquals(List.of("#warnings", "data:image/svg+xml;base64,PHN2Zy8+"), addresses);
+        assertFalse(html.contains("http"), "an address on the network");
+    }
+
+    @Test
+    void partsStandInTheirOrder() {
+        String html = html(SyntheticRun.usual(), List.of(PICTURE));
+        int at = -1;
+        for (String part : List.of(
+                "Was the tank warm?",
+                "The worst week",
+                "Warnings to read: 1",
+                ">Pictures<",
+                ">Month by month<",
+                ">Where the heat went: the ledger<",
+                "Slurry with envelope, kWh",
+                "Solar circuit, kWh",
+                "Backup circuit, kWh",
+                ">How often pump and heater start<",
+                "The slurry moved more than 1 K",
+                ">Defaults and assumptions used<",
+                "Wind is 3 m/s throughout",
+                "warmvat 1.2.3",
+                "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
+                ">Cautions<",
+                "Biogas burns",
+                "scald",
+                "licensed people")) {
+            int next = html.indexOf(part, at + 1);
+            assertTrue(next > at, part + " is missing or out of order");
+            at = next;
+        }
+    }
+
+    @Test
+    void withoutPicturesThePageSaysSo() {
+        String html = html(SyntheticRun.usual(), List.of());
+        assertTrue(html.contains("The pictures could not be drawn on this machine."));
+        assertFalse(html.contains("<img"));
+    }
+
+    @Test
+    void tablesOfAbsentCircuitsAreLeftOut() {
+        RunResult bare = SyntheticRun.of(
+                new SyntheticRun.Case("Bare", SyntheticRun.at(2025, 1), 240, 53, false, Optional.empty()));
+        String html = html(bare, List.of());
+        assertFalse(html.contains("Solar circuit, kWh"));
+        assertFalse(html.contains("Backup circuit, kWh"));
+        assertFalse(html.contains("How often pump and heater start"));
+    }
+
+    @Test
+    void theMonthlyTableHasARowForEachMonthAndOneForAll() {
+        Table table = MonthlyTable.of(SyntheticRun.usual());
+        assertEquals(13, table.rows().size());
+        assertEquals("Jan 2025", table.rows().get(0).get(0));
+        assertEquals("all", table.rows().get(12).get(0));
+        table.rows().forEach(row -> assertEquals(table.header().size(), row.size()));
+    }
+
+    @Test
+    void balancesPrintedWithSignsAddUpToTheirResidual() {
+        for (Table balance : BalanceTables.of(SyntheticRun.usual())) {
+            for (List<String> row : balance.rows()) {
+                double sum = 0;
+                for (String cell : row.subList(1, row.size() - 1)) {
+                    sum += Double.parseDouble(cell);
+                }
+                // fourteen terms, of which the largest are printed without decimals
+                assertEquals(Double.parseDouble(row.get(row.size() - 1)), sum, 14 * 0.5, balance.caption());
+            }
+        }
+    }
+
+    @Test
+    void theSameRunGivesTheSameFiles() {
+        Map<String, byte[]> once =
+                Report.files(SyntheticRun.usual(), Optional.empty(), Summary.ORIGIN, List.of(PICTURE));
+        Map<String, byte[]> again =
+                Report.files(SyntheticRun.usual(), Optional.empty(), Summary.ORIGIN, List.of(PICTURE));
+        assertEquals(List.copyOf(once.keySet()), List.copyOf(again.keySet()));
+        once.forEach((name, bytes) -> assertArrayEquals(bytes, again.get(name), name));
+        assertTrue(Report.fileNames().containsAll(once.keySet()));
+    }
+
+    private static RunResult titled(String title) {
+        return SyntheticRun.of(new SyntheticRun.Case(title, SyntheticRun.at(2025, 1), 240, 53, true, Optional.empty()));
+    }
+
+    private static String html(RunResult run, List<Picture> pictures) {
+        return ReportPage.of(run, Findings.of(run), Summary.ORIGIN, pictures).html();
+    }
+}
