@@ -15,7 +15,7 @@ import org.warmvat.study.Runner;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** The built-in demonstration, made longer or finer. */
 final class Demonstration {

@@ -9,8 +9,8 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.file.WeatherFiles;
 
 /**
  * How long a weather file of 1 or of 30 years is read, from bytes on the disk to whole columns: the first time in a process, and again.

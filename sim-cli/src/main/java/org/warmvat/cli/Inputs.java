@@ -15,10 +15,10 @@ import org.warmvat.cli.answer.InputFile;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.cli.input.InputRefused;
 import org.warmvat.cli.input.LayoutDocument;
-import org.warmvat.weather.Layout;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.file.Layout;
+import org.warmvat.weather.file.WeatherFiles;
 
 /**
  * Design and weather of a command, each from its file or from the built-in demonstration.

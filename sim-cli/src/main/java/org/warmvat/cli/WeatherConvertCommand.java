@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.warmvat.weather.Suspicion;
-import org.warmvat.weather.Suspicions;
-import org.warmvat.weather.WarmvatCsvText;
 import org.warmvat.weather.Weather;
+import org.warmvat.weather.doubt.Doubt;
+import org.warmvat.weather.doubt.Doubts;
+import org.warmvat.weather.file.WarmvatCsvText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,8 +51,8 @@ final class WeatherConvertCommand implements Callable<Integer> {
         WeatherText.write(spec, out, WarmvatCsvText.of(weather.table(), "converted from " + file.getFileName()));
         if (!common.quiet()) {
             weather.table().notes().forEach(spec.commandLine().getErr()::println);
-            Suspicions.of(weather).stream()
-                    .map(Suspicion::sentence)
+            Doubts.of(weather).stream()
+                    .map(Doubt::sentence)
                     .forEach(spec.commandLine().getErr()::println);
         }
         return ExitCode.DONE.number();

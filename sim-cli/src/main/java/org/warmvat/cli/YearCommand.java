@@ -28,7 +28,7 @@ import org.warmvat.study.PaybackStudy;
 import org.warmvat.study.Runner;
 import org.warmvat.study.StudyRefused;
 import org.warmvat.study.YearStudy;
-import org.warmvat.weather.Suspicions;
+import org.warmvat.weather.doubt.Doubts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -105,7 +105,7 @@ final class YearCommand implements Callable<Integer> {
                         err, !common.quiet() && onTerminal(), inputs.weather().hours()));
         List<Warning> doubts = new ArrayList<>();
         inputs.design().cautions().forEach(sentence -> doubts.add(new Warning("design", sentence, 1, 0)));
-        Suspicions.of(inputs.weather())
+        Doubts.of(inputs.weather())
                 .forEach(suspicion -> doubts.add(new Warning("weather", suspicion.sentence(), 1, 0)));
         return run.with(inputs.invented(), List.of()).with(inputs.design().assumed(), doubts);
     }

@@ -15,13 +15,13 @@ import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.result.Heats;
 import org.warmvat.study.YearStudy;
-import org.warmvat.weather.MadeYear;
-import org.warmvat.weather.MonthNormals;
-import org.warmvat.weather.MonthStatistics;
-import org.warmvat.weather.Normals;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
+import org.warmvat.weather.made.MadeYear;
+import org.warmvat.weather.made.MonthNormals;
+import org.warmvat.weather.made.MonthStatistics;
+import org.warmvat.weather.made.Normals;
 
 /**
  * The demonstration's tank on a real year and on ten years made from its monthly means (docs/weather-file.md gives the figures). Skipped

@@ -13,7 +13,7 @@ import org.warmvat.engine.FastEngine;
 import org.warmvat.study.BriefYear;
 import org.warmvat.study.Runner;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** Starter designs run and are not absurd, in a cold and a mild invented climate. */
 class StarterDesignTest {

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 import picocli.CommandLine;
 
 /** The commands of the worked story run in their order, on the first hundred days of its weather. */

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.input.DesignDocument;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 import picocli.CommandLine;
 
 /** The commands vary, sizes and new, on three weeks of the built-in weather. */

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.warmvat.design.Design;
 import org.warmvat.design.GroundWave;
-import org.warmvat.weather.Ground;
+import org.warmvat.weather.KusudaAchenbach1965;
 import org.warmvat.weather.Linear;
 import org.warmvat.weather.Weather;
 
@@ -29,23 +29,25 @@ final class GroundTemperature {
         if (column.isPresent()) {
             return column.get()::at;
         }
-        Optional<Ground> wave = wave(design, weather);
+        Optional<KusudaAchenbach1965> wave = wave(design, weather);
         if (wave.isEmpty()) {
             return timeS -> Double.NaN;
         }
-        Ground ground = wave.get();
+        KusudaAchenbach1965 ground = wave.get();
         double depthM = design.site().ground().depthM();
         double startDay = weather.dayOfYear(0);
         return timeS -> ground.temperatureC(depthM, startDay + timeS / DAY_S);
     }
 
-    private static Optional<Ground> wave(Design design, Weather weather) {
+    private static Optional<KusudaAchenbach1965> wave(Design design, Weather weather) {
         double diffusivity = design.site().ground().diffusivityM2PerDay();
         Optional<GroundWave> given = design.site().ground().wave();
         if (given.isPresent()) {
             GroundWave wave = given.get();
-            return Optional.of(new Ground(wave.meanC(), wave.amplitudeK(), wave.coldestDay(), diffusivity));
+            return Optional.of(
+                    new KusudaAchenbach1965(wave.meanC(), wave.amplitudeK(), wave.coldestDay(), diffusivity));
         }
-        return weather.ground().map(fit -> new Ground(fit.meanC(), fit.amplitudeK(), fit.coldestDay(), diffusivity));
+        return weather.ground()
+                .map(fit -> new KusudaAchenbach1965(fit.meanC(), fit.amplitudeK(), fit.coldestDay(), diffusivity));
     }
 }

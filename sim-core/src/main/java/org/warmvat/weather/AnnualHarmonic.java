@@ -16,7 +16,7 @@ final class AnnualHarmonic {
      * @param days time of each value from the 1 January before the first
      * @param valuesC as many temperatures
      */
-    static Ground fit(double[] days, double[] valuesC) {
+    static KusudaAchenbach1965 fit(double[] days, double[] valuesC) {
         double[][] normal = new double[3][3];
         double[] right = new double[3];
         for (int i = 0; i < days.length; i++) {
@@ -34,6 +34,6 @@ final class AnnualHarmonic {
                 .solve(new ArrayRealVector(right, false))
                 .toArray();
         double coldest = Math.atan2(-x[2], -x[1]) * YEAR_DAYS / (2 * Math.PI);
-        return new Ground(x[0], Math.hypot(x[1], x[2]), coldest < 0 ? coldest + YEAR_DAYS : coldest);
+        return new KusudaAchenbach1965(x[0], Math.hypot(x[1], x[2]), coldest < 0 ? coldest + YEAR_DAYS : coldest);
     }
 }

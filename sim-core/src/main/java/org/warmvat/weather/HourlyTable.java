@@ -23,6 +23,9 @@ public record HourlyTable(
         Map<Quantity, double[]> columns,
         BitSet filledHours,
         List<String> notes) {
+    /** The year without a leap day onto which typical years are laid and into which made ones fall. */
+    public static final int TYPICAL_YEAR = 2025;
+
     /** Checks the columns; the arrays are taken over, not copied. */
     public HourlyTable {
         columns = new EnumMap<>(columns);

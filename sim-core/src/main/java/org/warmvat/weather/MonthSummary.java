@@ -51,7 +51,7 @@ public record MonthSummary(
     }
 
     /** The first hour after the month in which an hour lies, or the end of the file. */
-    static int endOfMonth(Weather weather, int hour) {
+    public static int endOfMonth(Weather weather, int hour) {
         YearMonth month = YearMonth.from(weather.start().plusHours(hour));
         int end = hour;
         while (end < weather.hours()

@@ -29,7 +29,7 @@ public final class Weather {
     private final double[] pressureHPa;
     private final List<String> assumptions;
     private final Once<Sunlight> sunlight;
-    private final Once<Optional<Ground>> ground;
+    private final Once<Optional<KusudaAchenbach1965>> ground;
 
     /** Takes complete columns; what is absent is assumed as equation 4.1 says and told in {@link #assumptions()}. */
     public Weather(HourlyTable table) {
@@ -151,7 +151,7 @@ public final class Weather {
     }
 
     /** Ground temperature from the annual swing of the air (equation 2.6); absent when shorter than a year. */
-    public Optional<Ground> ground() {
+    public Optional<KusudaAchenbach1965> ground() {
         return ground.get();
     }
 
@@ -199,7 +199,7 @@ public final class Weather {
         return (ChronoUnit.SECONDS.between(newYear, moment) + fraction) / 86_400;
     }
 
-    private Optional<Ground> fitGround() {
+    private Optional<KusudaAchenbach1965> fitGround() {
         if (hours() < HOURS_PER_YEAR) {
             return Optional.empty();
         }

@@ -1,6 +1,6 @@
 package org.warmvat.checks;
 
-import org.warmvat.weather.Ground;
+import org.warmvat.weather.KusudaAchenbach1965;
 
 /**
  * From a published equation: T. Kusuda and P. R. Achenbach, ASHRAE Transactions 71(1) (1965): undisturbed ground. Equation
@@ -20,7 +20,7 @@ class GroundKusudaAchenbachCaseTest implements Published {
 
     @Override
     public void fill(Sheet sheet) {
-        Ground ground = new Ground(10, 10, 35, 0.05);
+        KusudaAchenbach1965 ground = new KusudaAchenbach1965(10, 10, 35, 0.05);
         sheet.table(Provenance.DERIVED)
                 .value("0.5 m down on day 35, °C", 2.04770, ground.temperatureC(0.5, 35), 5e-6)
                 .value("0.5 m down on day 200, °C", 17.09755, ground.temperatureC(0.5, 200), 5e-6)

@@ -12,7 +12,7 @@ import org.warmvat.sample.TankPlan;
 import org.warmvat.study.StudyRefused;
 import org.warmvat.study.YearStudy;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 
 /**
  * The tank of the demonstration without sun, heated by a plain immersed element, in the demonstration's year: what foam and

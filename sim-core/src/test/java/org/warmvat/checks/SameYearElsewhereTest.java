@@ -17,7 +17,7 @@ import org.warmvat.study.YearStudy;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** The same columns at a place where the sun does the same: the year must come out the same. */
 class SameYearElsewhereTest {

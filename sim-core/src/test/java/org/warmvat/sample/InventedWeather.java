@@ -12,7 +12,7 @@ import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** Weather for tests: closed in itself, without files. */
 public final class InventedWeather {

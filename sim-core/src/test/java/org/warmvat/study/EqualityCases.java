@@ -35,7 +35,7 @@ import org.warmvat.sample.TankPlan;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** Designs and weathers across the whole range, on which both engines must agree: sizes, foam, every option on and off. */
 final class EqualityCases {

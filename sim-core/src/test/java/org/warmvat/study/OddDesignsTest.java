@@ -31,7 +31,7 @@ import org.warmvat.sample.TankPlan;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** The ledger of odd designs in odd weather: every balance closes to far below 1e-4 of the heat that passed through. */
 class OddDesignsTest {

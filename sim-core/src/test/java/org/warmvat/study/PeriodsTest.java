@@ -17,7 +17,7 @@ import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.weather.Quantity;
-import org.warmvat.weather.WeatherFiles;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** Days and months cut from a run: they add up to it, and scheduled flows have their exact totals in each. */
 class PeriodsTest {

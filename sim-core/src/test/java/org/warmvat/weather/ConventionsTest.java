@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** Other conventions than the usual ones reach the weather, and the usual ones change nothing. */
 class ConventionsTest {

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 /** The annual wave in the ground and its fit to hourly air, against properties of the equation of Kusuda and Achenbach. */
 class GroundKusudaAchenbach1965Test {
-    private final Ground ground = new Ground(10, 8, 30);
+    private final KusudaAchenbach1965 ground = new KusudaAchenbach1965(10, 8, 30);
 
     @Test
     void theSurfaceIsColdestOnItsDay() {
@@ -46,7 +46,7 @@ class GroundKusudaAchenbach1965Test {
     @Test
     void theFitRecoversAPureWaveNorthAndSouth() {
         for (double coldest : new double[] {22.5, 200}) {
-            Ground truth = new Ground(9.1, 12.3, coldest);
+            KusudaAchenbach1965 truth = new KusudaAchenbach1965(9.1, 12.3, coldest);
             double[] days = new double[8760];
             double[] air = new double[8760];
             for (int i = 0; i < days.length; i++) {
@@ -54,7 +54,7 @@ class GroundKusudaAchenbach1965Test {
                 double dailySwing = 5 * Math.sin(2 * Math.PI * days[i]);
                 air[i] = truth.temperatureC(0, days[i]) + dailySwing;
             }
-            Ground fit = AnnualHarmonic.fit(days, air);
+            KusudaAchenbach1965 fit = AnnualHarmonic.fit(days, air);
             assertEquals(9.1, fit.meanC(), 1e-9);
             assertEquals(12.3, fit.amplitudeK(), 1e-9);
             assertEquals(coldest, fit.coldestDay(), 1e-8);
@@ -63,9 +63,9 @@ class GroundKusudaAchenbach1965Test {
 
     @Test
     void refusesNonsense() {
-        assertThrows(IllegalArgumentException.class, () -> new Ground(10, -1, 0));
-        assertThrows(IllegalArgumentException.class, () -> new Ground(Double.NaN, 1, 0));
-        assertThrows(IllegalArgumentException.class, () -> new Ground(10, 1, 0, 0));
-        assertTrue(new Ground(10, 0, 0).temperatureC(1, 77) == 10);
+        assertThrows(IllegalArgumentException.class, () -> new KusudaAchenbach1965(10, -1, 0));
+        assertThrows(IllegalArgumentException.class, () -> new KusudaAchenbach1965(Double.NaN, 1, 0));
+        assertThrows(IllegalArgumentException.class, () -> new KusudaAchenbach1965(10, 1, 0, 0));
+        assertTrue(new KusudaAchenbach1965(10, 0, 0).temperatureC(1, 77) == 10);
     }
 }

@@ -6,6 +6,8 @@ import java.time.LocalDateTime;
 import java.time.YearMonth;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.warmvat.weather.file.Text;
+import org.warmvat.weather.file.WeatherFiles;
 
 /** The monthly table of a file. */
 class MonthSummaryTest {

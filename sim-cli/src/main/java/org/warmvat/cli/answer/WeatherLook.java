@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.weather.MonthSummary;
-import org.warmvat.weather.Suspicion;
-import org.warmvat.weather.Suspicions;
 import org.warmvat.weather.Weather;
+import org.warmvat.weather.doubt.Doubt;
+import org.warmvat.weather.doubt.Doubts;
 
 /**
  * What a weather file holds, in lines and as JSON.
@@ -17,13 +17,13 @@ import org.warmvat.weather.Weather;
  * @param months its months
  * @param suspicions what is suspicious about it
  */
-public record WeatherLook(Weather weather, List<MonthSummary> months, List<Suspicion> suspicions) {
+public record WeatherLook(Weather weather, List<MonthSummary> months, List<Doubt> suspicions) {
 
     private static final int BAR_LETTERS_PER_KWH = 3;
 
     /** Looks at a file. */
     public static WeatherLook of(Weather weather) {
-        return new WeatherLook(weather, MonthSummary.of(weather), Suspicions.of(weather));
+        return new WeatherLook(weather, MonthSummary.of(weather), Doubts.of(weather));
     }
 
     /** Sentences, the monthly table with a bar for the sun of each month, assumptions and suspicions. */
@@ -52,10 +52,7 @@ public record WeatherLook(Weather weather, List<MonthSummary> months, List<Suspi
         lines.add("month      mean  least   most      a day          m/s      %     missing");
         months.forEach(month -> lines.add(row(month)));
         section(lines, "Assumed, filled or changed", weather.assumptions());
-        section(
-                lines,
-                "Suspicious",
-                suspicions.stream().map(Suspicion::sentence).toList());
+        section(lines, "Suspicious", suspicions.stream().map(Doubt::sentence).toList());
         return lines;
     }
 
@@ -104,7 +101,7 @@ public record WeatherLook(Weather weather, List<MonthSummary> months, List<Suspi
             json.writeEndArray();
             texts(json, "assumed", weather.assumptions());
             json.writeArrayFieldStart("suspicions");
-            for (Suspicion suspicion : suspicions) {
+            for (Doubt suspicion : suspicions) {
                 json.writeStartObject();
                 json.writeStringField("kind", suspicion.kind().name().toLowerCase(Locale.ROOT));
                 json.writeStringField("when", suspicion.when());

@@ -3,6 +3,7 @@ package org.warmvat.cli.input;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.weather.file.Nearest;
 
 /** An input file was refused; nothing was computed. */
 public final class InputRefused extends RuntimeException {

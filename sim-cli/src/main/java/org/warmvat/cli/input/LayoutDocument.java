@@ -14,10 +14,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.warmvat.weather.Layout;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
-import org.warmvat.weather.TimeForm;
+import org.warmvat.weather.file.Layout;
+import org.warmvat.weather.file.TimeForm;
 
 /** Reads layout files: YAML or JSON that says how a foreign hourly text is laid out. */
 public final class LayoutDocument {

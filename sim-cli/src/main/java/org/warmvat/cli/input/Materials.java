@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.warmvat.design.Material;
+import org.warmvat.weather.file.Nearest;
 
 /**
  * The materials a design may name: the table, and the design's own on top of it.

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.weather.file.Nearest;
 
 /** A number of a design addressed by its path. */
 final class NumberKey {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.warmvat.weather.file.Nearest;
 
 /** Holds a tree against the schema and says every difference in our words. */
 final class SchemaCheck {

@@ -18,9 +18,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import org.warmvat.weather.Layout;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
+import org.warmvat.weather.file.Layout;
 
 /** Layout files: what is read, what is refused, and the schema that goes with them. */
 class LayoutDocumentTest {

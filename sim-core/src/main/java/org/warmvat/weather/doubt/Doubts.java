@@ -1,0 +1,65 @@
+package org.warmvat.weather.doubt;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import org.warmvat.weather.MonthSummary;
+import org.warmvat.weather.Weather;
+
+/**
+ * Looks for what is improbable in a weather file: wrong stamps, units, places and sensors. Nothing found here stops a run. The
+ * thresholds are conventions, set so that two real typical years and the sample sites raise no alarm.
+ */
+public final class Doubts {
+    private Doubts() {}
+
+    /** All suspicions, those of single months first, in the order of time. */
+    public static List<Doubt> of(Weather weather) {
+        List<Doubt> found = new ArrayList<>();
+        List<Doubt> months = new ArrayList<>();
+        int from = 0;
+        while (from < weather.hours()) {
+            int to = MonthSummary.endOfMonth(weather, from);
+            Span span = new Span(weather, from, to);
+            SunlightDoubts.look(span, months);
+            StampDoubts.look(span, months);
+            SensorDoubts.look(span, months);
+            from = to;
+        }
+        found.addAll(merged(months));
+        UnitDoubts.look(weather, found);
+        return List.copyOf(found);
+    }
+
+    /** Where the same thing is said of more than three months, the first stands for all. */
+    private static List<Doubt> merged(List<Doubt> months) {
+        List<Doubt> result = new ArrayList<>();
+        for (Doubt.Kind kind : Doubt.Kind.values()) {
+            List<Doubt> same = months.stream().filter(s -> s.kind() == kind).toList();
+            if (same.size() <= 3) {
+                result.addAll(same);
+            } else {
+                List<String> when = same.stream().map(Doubt::when).distinct().toList();
+                String all = when.get(0) + " to " + when.get(when.size() - 1) + " (" + when.size() + " months)";
+                result.add(new Doubt(
+                        kind,
+                        all,
+                        same.get(0).sentence() + " The like is seen in " + when.size() + " months, " + when.get(0)
+                                + " to " + when.get(when.size() - 1) + "."));
+            }
+        }
+        return result;
+    }
+
+    /** The hours of one month. */
+    record Span(Weather weather, int from, int to) {
+        /** The month as 2025-03. */
+        String name() {
+            return YearMonth.from(weather.start().plusHours(from)).toString();
+        }
+
+        int hours() {
+            return to - from;
+        }
+    }
+}

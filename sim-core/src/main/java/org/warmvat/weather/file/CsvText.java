@@ -1,0 +1,62 @@
+package org.warmvat.weather.file;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.util.Iterator;
+import org.warmvat.weather.WeatherRefused;
+
+/** The records of delimited text after some lead-in lines, with the file's own line numbers; broken quotes are refused. */
+final class CsvText {
+    private final FileFaults faults;
+    private final Iterator<CsvRecord> records;
+    private long lastLine;
+
+    CsvText(String text, int skipLines, char delimiter, FileFaults faults) throws WeatherRefused {
+        this.faults = faults;
+        this.lastLine = skipLines;
+        CsvReader<CsvRecord> reader = CsvReader.builder()
+                .fieldSeparator(delimiter)
+                .skipEmptyLines(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .ofCsvRecord(text);
+        reader.skipLines(skipLines);
+        this.records = reader.iterator();
+    }
+
+    /** Says what a spreadsheet of many countries has done, where a line of names should be cut at commas and is not. */
+    static void refuseSemicolons(CsvRecord names, FileFaults faults) throws WeatherRefused {
+        if (names.getFieldCount() == 1 && names.getField(0).indexOf(';') >= 0) {
+            throw faults.refusedAt(
+                    names.getStartingLineNumber(),
+                    "semicolons between the names, expected commas, and points in the numbers (as a spreadsheet saves it under"
+                            + " English settings)");
+        }
+    }
+
+    /** Whether another record follows. */
+    boolean hasNext() throws WeatherRefused {
+        try {
+            return records.hasNext();
+        } catch (CsvParseException e) {
+            throw broken();
+        }
+    }
+
+    CsvRecord next() throws WeatherRefused {
+        try {
+            CsvRecord record = records.next();
+            lastLine = record.getStartingLineNumber();
+            return record;
+        } catch (CsvParseException e) {
+            throw broken();
+        }
+    }
+
+    private WeatherRefused broken() {
+        return faults.refusedAt(lastLine + 1, "quotation marks do not match from here on");
+    }
+}

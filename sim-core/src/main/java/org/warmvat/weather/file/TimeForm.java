@@ -1,0 +1,94 @@
+package org.warmvat.weather.file;
+
+import java.util.OptionalLong;
+
+/**
+ * How a date and time is written: runs of {@code Y}, {@code M}, {@code D}, {@code h} and {@code m} stand for digits, any other
+ * character for itself. A run beside another run takes as many digits as it has letters; a run between separators or
+ * ends takes one digit or more. Seconds and fractions of zero at the end are ignored. Hour 24 is midnight at the end of the
+ * day; without minutes the time is on the hour.
+ */
+public final class TimeForm {
+    /** The form of Warmvat's own file. */
+    public static final TimeForm ISO = new TimeForm("YYYY-MM-DDThh:mm");
+
+    private static final String LETTERS = "YMDhm";
+
+    private final String form;
+
+    /** Takes a form that has year, month, day and hour once each, and minutes at most once. */
+    public TimeForm(String form) {
+        this.form = form;
+        for (int i = 0; i < LETTERS.length(); i++) {
+            char letter = LETTERS.charAt(i);
+            int first = form.indexOf(letter);
+            int last = form.lastIndexOf(letter);
+            boolean one = first < 0 || form.substring(first, last + 1).chars().allMatch(c -> c == letter);
+            if (!one || (first < 0 && letter != 'm')) {
+                throw new IllegalArgumentException("not a form of date and time: " + form);
+            }
+        }
+    }
+
+    /** The form as given. */
+    public String form() {
+        return form;
+    }
+
+    /** Minutes since 1970 of the clock in the text; empty when it does not read so. */
+    OptionalLong minutes(String text) {
+        int[] values = new int[LETTERS.length()];
+        int at = 0;
+        int i = 0;
+        while (i < form.length()) {
+            int field = LETTERS.indexOf(form.charAt(i));
+            if (field < 0) {
+                boolean same = at < text.length() && text.charAt(at) == form.charAt(i);
+                if (!same) {
+                    return OptionalLong.empty();
+                }
+                at++;
+                i++;
+                continue;
+            }
+            int run = run(form, i);
+            int digits = digits(text, at);
+            boolean fixed = isLetter(i + run) || isLetter(i - 1);
+            int taken = fixed ? Math.min(run, digits) : digits;
+            if (taken == 0 || taken > 4 || (fixed && taken < run)) {
+                return OptionalLong.empty();
+            }
+            values[field] = RowTime.number(text, at, at + taken);
+            at += taken;
+            i += run;
+        }
+        return text.substring(at).matches("(:00)?(\\.0+)?")
+                ? RowTime.minutes(values[0], values[1], values[2], values[3], values[4])
+                : OptionalLong.empty();
+    }
+
+    private boolean isLetter(int at) {
+        return at >= 0 && at < form.length() && LETTERS.indexOf(form.charAt(at)) >= 0;
+    }
+
+    private static int run(String form, int from) {
+        int to = from;
+        while (to < form.length() && form.charAt(to) == form.charAt(from)) {
+            to++;
+        }
+        return to - from;
+    }
+
+    private static int digits(String text, int from) {
+        int to = from;
+        while (to < text.length() && text.charAt(to) >= '0' && text.charAt(to) <= '9') {
+            to++;
+        }
+        return to - from;
+    }
+
+    @Override
+    public String toString() {
+        return form;
+    }
+}

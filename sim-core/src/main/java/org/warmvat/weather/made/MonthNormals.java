@@ -1,0 +1,13 @@
+package org.warmvat.weather.made;
+
+/**
+ * The long-term means of one month, as handbooks give them.
+ *
+ * @param airC mean air temperature, -60 to 45
+ * @param dailyRangeK mean of each day's highest less its lowest hourly temperature, 1 to 30
+ * @param globalKWhPerM2Day mean daily global irradiation on the horizontal, 0 to 12
+ * @param humidity mean relative humidity (0.05 to 1) or mean dew point (C), as {@link Normals#humidity()} says
+ * @param windMPerS mean wind at 10 m, 0 to 25
+ */
+public record MonthNormals(
+        double airC, double dailyRangeK, double globalKWhPerM2Day, double humidity, double windMPerS) {}
