@@ -1,0 +1,94 @@
+package org.warmvat.sampling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Sobol' indices of functions whose indices are known: Ishigami and Homma (1990) with a = 7, b = 0.1, whose variances follow from the
+ * integrals by hand (Saltelli, Chan and Scott, Sensitivity Analysis, 2000, print 0.3139, 0.4424, 0 and totals 0.5576, 0.4424, 0.2437;
+ * from memory, and computed again here), and a straight line.
+ */
+class SobolIndicesTest {
+
+    private static final int DRAWS = 4096;
+
+    private static double[] variances() {
+        double a = 7;
+        double b = 0.1;
+        double pi4 = Math.pow(Math.PI, 4);
+        double first = Math.pow(1 + b * pi4 / 5, 2) / 2;
+        double second = a * a / 8;
+        double together = b * b * pi4 * pi4 * (1.0 / 18 - 1.0 / 50);
+        return new double[] {first, second, together, first + second + together};
+    }
+
+    private static double ishigami(double[] point) {
+        double x1 = Math.PI * (2 * point[0] - 1);
+        double x2 = Math.PI * (2 * point[1] - 1);
+        double x3 = Math.PI * (2 * point[2] - 1);
+        return Math.sin(x1) + 7 * Math.pow(Math.sin(x2), 2) + 0.1 * Math.pow(x3, 4) * Math.sin(x1);
+    }
+
+    private static SobolIndices[] indices(int inputs, int draws, ToDoubleFunction<double[]> answer) {
+        double[][] points = new ShiftedSobol(2 * inputs, 3).points(0, draws);
+        double[] a = new double[draws];
+        double[] b = new double[draws];
+        double[][] mixed = new double[inputs][draws];
+        for (int k = 0; k < draws; k++) {
+            double[] first = new double[inputs];
+            double[] second = new double[inputs];
+            System.arraycopy(points[k], 0, first, 0, inputs);
+            System.arraycopy(points[k], inputs, second, 0, inputs);
+            a[k] = answer.applyAsDouble(first);
+            b[k] = answer.applyAsDouble(second);
+            for (int i = 0; i < inputs; i++) {
+                double[] one = first.clone();
+                one[i] = second[i];
+                mixed[i][k] = answer.applyAsDouble(one);
+            }
+        }
+        SobolIndices[] all = new SobolIndices[inputs];
+        for (int i = 0; i < inputs; i++) {
+            all[i] = SobolIndices.estimate(a, b, mixed[i], 1);
+        }
+        return all;
+    }
+
+    @Test
+    void ishigamisFunctionAsPublished() {
+        double[] v = variances();
+        double[] first = {v[0] / v[3], v[1] / v[3], 0};
+        double[] total = {(v[0] + v[2]) / v[3], v[1] / v[3], v[2] / v[3]};
+        assertEquals(0.3139, first[0], 5e-5);
+        assertEquals(0.4424, first[1], 5e-5);
+        assertEquals(0.5576, total[0], 5e-5);
+        assertEquals(0.2437, total[2], 5e-5);
+        SobolIndices[] found = indices(3, DRAWS, SobolIndicesTest::ishigami);
+        for (int i = 0; i < 3; i++) {
+            assertEquals(first[i], found[i].firstOrder(), 3 * found[i].error(), "first order of " + i);
+            assertEquals(total[i], found[i].total(), 3 * found[i].error(), "total of " + i);
+            assertTrue(found[i].error() < 0.03, "error of " + i + ": " + found[i].error());
+        }
+    }
+
+    @Test
+    void aStraightLineHasSharesBySquaresOfItsSlopes() {
+        SobolIndices[] found = indices(3, DRAWS, point -> 3 * point[0] + 2 * point[1] + point[2]);
+        double[] expected = {9.0 / 14, 4.0 / 14, 1.0 / 14};
+        for (int i = 0; i < 3; i++) {
+            assertEquals(expected[i], found[i].firstOrder(), 0.01);
+            assertEquals(expected[i], found[i].total(), 0.01);
+        }
+    }
+
+    @Test
+    void whatDoesNotVaryHasNoShares() {
+        double[] same = {2, 2, 2};
+        assertEquals(new SobolIndices(0, 0, 0), SobolIndices.estimate(same, same, same, 1));
+        assertThrows(IllegalArgumentException.class, () -> SobolIndices.estimate(same, same, new double[] {1, 2}, 1));
+    }
+}
