@@ -20,7 +20,8 @@ public record Share(double value, double error) {
      */
     public static Share of(int held, int draws) {
         if (draws < 1 || held < 0 || held > draws) {
-            throw new IllegalArgumentException("held " + held + " of " + draws + " draws, expected 0 to all of at least 1");
+            throw new IllegalArgumentException(
+                    "held " + held + " of " + draws + " draws, expected 0 to all of at least 1");
         }
         double all = draws + 2.0 * ADDED_EACH;
         double near = (held + ADDED_EACH) / all;

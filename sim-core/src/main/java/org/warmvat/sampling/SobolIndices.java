@@ -27,8 +27,8 @@ public record SobolIndices(double firstOrder, double total, double error) {
      */
     public static SobolIndices estimate(double[] a, double[] b, double[] mixed, long seed) {
         if (a.length < 2 || a.length != b.length || a.length != mixed.length) {
-            throw new IllegalArgumentException(
-                    "answers " + a.length + ", " + b.length + " and " + mixed.length + ", expected as many of each, 2 or more");
+            throw new IllegalArgumentException("answers " + a.length + ", " + b.length + " and " + mixed.length
+                    + ", expected as many of each, 2 or more");
         }
         int[] rows = new int[a.length];
         for (int i = 0; i < rows.length; i++) {
@@ -48,7 +48,8 @@ public record SobolIndices(double firstOrder, double total, double error) {
                 squares[k] += again[k] * again[k];
             }
         }
-        return new SobolIndices(point[0], point[1], Math.max(deviation(sums[0], squares[0]), deviation(sums[1], squares[1])));
+        return new SobolIndices(
+                point[0], point[1], Math.max(deviation(sums[0], squares[0]), deviation(sums[1], squares[1])));
     }
 
     private static double deviation(double sum, double squares) {

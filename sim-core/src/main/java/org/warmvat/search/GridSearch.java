@@ -37,7 +37,8 @@ public final class GridSearch {
      */
     public GridSearch(int[] sizes, boolean[] easing, Function<List<List<Integer>>, List<Judgement>> judge) {
         if (sizes.length == 0 || sizes.length != easing.length) {
-            throw new IllegalArgumentException("axes " + sizes.length + " and " + easing.length + ", expected as many of both");
+            throw new IllegalArgumentException(
+                    "axes " + sizes.length + " and " + easing.length + ", expected as many of both");
         }
         for (int size : sizes) {
             if (size < 1) {
@@ -183,7 +184,8 @@ public final class GridSearch {
         for (int axis = 0; axis < sizes.length; axis++) {
             if (easing[axis] && point.get(axis) + 1 < sizes[axis]) {
                 List<Integer> easier = with(point, axis, point.get(axis) + 1);
-                if (skipped.contains(easier) || (known.containsKey(easier) && known.get(easier).barred())) {
+                if (skipped.contains(easier)
+                        || (known.containsKey(easier) && known.get(easier).barred())) {
                     skipped.add(point);
                     return true;
                 }
@@ -198,7 +200,8 @@ public final class GridSearch {
     }
 
     private Comparator<List<Integer>> order(double... weights) {
-        return Comparator.<List<Integer>>comparingDouble(point -> known.get(point).violation())
+        return Comparator.<List<Integer>>comparingDouble(
+                        point -> known.get(point).violation())
                 .thenComparingDouble(point -> known.get(point).weighted(weights))
                 .thenComparing(GridSearch::compare);
     }

@@ -61,6 +61,7 @@ class ShiftedSobolTest {
     void tooManyDimensionsAreRefused() {
         assertEquals(
                 "dimensions 1001, expected 1 to 1000",
-                assertThrows(IllegalArgumentException.class, () -> new ShiftedSobol(1001, 1)).getMessage());
+                assertThrows(IllegalArgumentException.class, () -> new ShiftedSobol(1001, 1))
+                        .getMessage());
     }
 }

@@ -19,7 +19,8 @@ class SpreadTest {
         assertEquals(2.4, new Spread(2, 6, Spread.Shape.EVEN).quantile(0.1), 1e-12);
         assertEquals(
                 "low 6.0, expected a number below high 2.0",
-                assertThrows(IllegalArgumentException.class, () -> new Spread(6, 2, Spread.Shape.EVEN)).getMessage());
+                assertThrows(IllegalArgumentException.class, () -> new Spread(6, 2, Spread.Shape.EVEN))
+                        .getMessage());
     }
 
     /** Mean and variance of 3 x + 2 y with x normal and y even are known; the drawn ones come as near as such points do. */

@@ -32,7 +32,12 @@ class GridSearchTest {
             for (List<Integer> point : points) {
                 double heat = loss / (1 + 0.3 * point.get(0));
                 double power = 30 + 40.0 * point.get(1);
-                double given = Math.min(heat, sun * point.get(2) / (1 + 0.2 * point.get(2)) * (0.5 + 0.5 * point.get(3) / (1.0 + point.get(3))));
+                double given = Math.min(
+                        heat,
+                        sun
+                                * point.get(2)
+                                / (1 + 0.2 * point.get(2))
+                                * (0.5 + 0.5 * point.get(3) / (1.0 + point.get(3))));
                 double bought = Math.max(0, heat - given);
                 double lacking = Math.max(0, heat / 3 - power);
                 double cost = 0.3 * bought;
@@ -66,7 +71,8 @@ class GridSearchTest {
             all.exhaust();
             assertEquals(18_144, all.judged());
             for (double[] weights : new double[][] {COST, {0, 1}, {1, 1}}) {
-                GridSearch quick = new GridSearch(sizes, new boolean[] {true, true, false, false, false}, tank(seed, sizes));
+                GridSearch quick =
+                        new GridSearch(sizes, new boolean[] {true, true, false, false, false}, tank(seed, sizes));
                 quick.descend(starts(sizes), weights);
                 List<Integer> best = all.ranked(weights).get(0);
                 List<Integer> found = quick.ranked(weights).get(0);
@@ -86,7 +92,8 @@ class GridSearchTest {
         for (long seed = 1; seed <= 5; seed++) {
             GridSearch plain = new GridSearch(sizes, new boolean[5], tank(seed, sizes));
             plain.exhaust();
-            GridSearch skipping = new GridSearch(sizes, new boolean[] {true, true, false, false, false}, tank(seed, sizes));
+            GridSearch skipping =
+                    new GridSearch(sizes, new boolean[] {true, true, false, false, false}, tank(seed, sizes));
             skipping.exhaust();
             assertEquals(plain.ranked(COST).get(0), skipping.ranked(COST).get(0));
             assertTrue(skipping.skipped() > 100, "skipped " + skipping.skipped());
@@ -103,7 +110,8 @@ class GridSearchTest {
         GridSearch skipping = new GridSearch(sizes, new boolean[] {true, true, false, false, false}, tank(2, sizes));
         skipping.exhaust();
         for (List<Integer> point : plain.ranked(COST)) {
-            assertTrue(skipping.judgement(point) != null || plain.judgement(point).barred(), point + " was passed over");
+            assertTrue(
+                    skipping.judgement(point) != null || plain.judgement(point).barred(), point + " was passed over");
         }
     }
 
@@ -112,7 +120,9 @@ class GridSearchTest {
         GridSearch flat = new GridSearch(
                 new int[] {3, 3},
                 new boolean[2],
-                points -> points.stream().map(point -> new Judgement(false, 0, List.of(1.0))).toList());
+                points -> points.stream()
+                        .map(point -> new Judgement(false, 0, List.of(1.0)))
+                        .toList());
         flat.exhaust();
         assertEquals(List.of(0, 0), flat.ranked(1).get(0));
         assertEquals(9, flat.points());
