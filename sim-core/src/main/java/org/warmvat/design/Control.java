@@ -5,18 +5,31 @@ package org.warmvat.design;
  *
  * @param setpointC set-point, C, 5..75
  * @param bandK whole width of the thermostat's band, K, 0.05..20 (equation 6.2)
- * @param floorC temperature below which an hour is short, C, -10 up to the set-point
+ * @param minimum temperature below which an hour is short, -10 C up to the set-point
  * @param electronicsW electric power of the controls, always on, W, 0..1000
  * @param dailyChange changes within 24 h that are reported
  */
-public record Control(double setpointC, double bandK, double floorC, double electronicsW, DailyChange dailyChange) {
+public record Control(double setpointC, double bandK, Minimum minimum, double electronicsW, DailyChange dailyChange) {
 
     /** Refuses numbers out of range and a floor above the set-point. */
     public Control {
         Ranges.within("set-point in C", setpointC, 5, 75);
         Ranges.within("thermostat band in K", bandK, 0.05, 20);
-        Ranges.within("floor temperature in C", floorC, -10, setpointC);
+        double floorC = minimum.celsius(setpointC);
+        if (floorC != Double.NEGATIVE_INFINITY) {
+            Ranges.within("floor temperature in C", floorC, -10, setpointC);
+        }
         Ranges.within("electronics in W", electronicsW, 0, 1000);
+    }
+
+    /** A control with a stated minimum temperature, C. */
+    public Control(double setpointC, double bandK, double floorC, double electronicsW, DailyChange dailyChange) {
+        this(setpointC, bandK, new Minimum.At(floorC), electronicsW, dailyChange);
+    }
+
+    /** The minimum at the set-point, C; negative infinity where no hour is short. */
+    public double floorC() {
+        return minimum.celsius(setpointC);
     }
 
     /**

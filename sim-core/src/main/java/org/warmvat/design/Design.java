@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param site ground, sky and what to assume where the weather is silent
  * @param runIn how the year is started
  * @param prices money, carbon and the primary-energy factor
+ * @param calendar spells in which numbers are others
+ * @param surroundings what stands in the tank's sky
  */
 public record Design(
         String title,
@@ -35,7 +37,9 @@ public record Design(
         Contents contents,
         Site site,
         RunIn runIn,
-        Prices prices) {
+        Prices prices,
+        SeasonCalendar calendar,
+        Shading surroundings) {
 
     /**
      * Checks what holds across the parts.
@@ -47,7 +51,9 @@ public record Design(
         Ranges.named("title", title);
         fittings = List.copyOf(fittings);
         Ranges.stated(
-                "feed or water from a room", !feed.needsRoom() || tank.place().isIndoors(), "a tank indoors");
+                "feed or water from a room",
+                !feed.needsRoom() || tank.place().isIndoors() || tank.place().isSheltered(),
+                "a tank indoors or in a shelter");
         Ranges.stated(
                 "backup burning the tank's own gas",
                 gas.isPresent()
@@ -59,11 +65,81 @@ public record Design(
                 "solar high limit " + Ranges.text(s.pumpControl().tankHighLimitC()) + " C",
                 s.pumpControl().tankHighLimitC() >= setpointC,
                 "at least the set-point " + Ranges.text(setpointC) + " C"));
+        calendar.spells()
+                .forEach(spell -> spell.feed()
+                        .feedstocks()
+                        .keySet()
+                        .forEach(name -> Ranges.stated(
+                                "feedstock " + name + " of spell " + spell.name(),
+                                feed.names().contains(name),
+                                "a feedstock's name")));
+        if (!calendar.isNone()) {
+            season();
+        }
+    }
+
+    /** A design that is the same all year and stands in the open. */
+    public Design(
+            String title,
+            Tank tank,
+            Envelope envelope,
+            List<Fitting> fittings,
+            Feed feed,
+            Mixer mixer,
+            Optional<SolarCircuit> solar,
+            Optional<BackupCircuit> backup,
+            Control control,
+            Optional<Gas> gas,
+            Contents contents,
+            Site site,
+            RunIn runIn,
+            Prices prices) {
+        this(
+                title,
+                tank,
+                envelope,
+                fittings,
+                feed,
+                mixer,
+                solar,
+                backup,
+                control,
+                gas,
+                contents,
+                site,
+                runIn,
+                prices,
+                SeasonCalendar.NONE,
+                Shading.NONE);
+    }
+
+    /**
+     * What is in force on each day of the year (equations 12.1 to 12.3).
+     *
+     * @throws IllegalArgumentException when the calendar's ramps lean on one another round the year
+     */
+    public SeasonTable season() {
+        return new SeasonTable(
+                calendar,
+                new SeasonTable.Base(
+                        control.setpointC(),
+                        control.bandK(),
+                        control.minimum(),
+                        mixer.minutesPerHour(),
+                        feed.names(),
+                        solar.isPresent(),
+                        backup.isPresent()));
     }
 
     /** Whether anything in this design asks for the temperature of the ground. */
     public boolean usesGround() {
-        return tank.standsOn() == StandsOn.GROUND || feed.usesGround();
+        boolean condensate = gas.flatMap(Gas::condensate)
+                .filter(to -> to instanceof Condensate.Ground)
+                .isPresent();
+        return tank.standsOn() == StandsOn.GROUND
+                || feed.usesGround()
+                || tank.place().isSheltered()
+                || condensate;
     }
 
     /** Mass of the contents, kg. */

@@ -11,17 +11,43 @@ import java.util.Optional;
  * @param water dilution water, if any
  * @param schedule when feed and water enter; the daily mass is spread evenly over its open time
  * @param handling auger, shredder, exchanger, frost
+ * @param hygienisation heating of the batch before it is fed, if any
  */
 public record Feed(
         List<Feedstock> feedstocks,
         FeedTemperature temperature,
         Optional<DilutionWater> water,
         DailySchedule schedule,
-        FeedHandling handling) {
+        FeedHandling handling,
+        Optional<Hygienisation> hygienisation) {
 
-    /** Refuses a feed without feedstocks. */
+    /** Refuses a feed without feedstocks, and a feedstock to be heated that is not among them. */
     public Feed {
         feedstocks = Ranges.someOf("feedstocks", feedstocks);
+        List<String> names = names(feedstocks);
+        hygienisation
+                .flatMap(Hygienisation::appliesTo)
+                .ifPresent(heated -> heated.forEach(
+                        name -> Ranges.stated("hygienisation of " + name, names.contains(name), "a feedstock's name")));
+    }
+
+    /** A feed that is not heated before. */
+    public Feed(
+            List<Feedstock> feedstocks,
+            FeedTemperature temperature,
+            Optional<DilutionWater> water,
+            DailySchedule schedule,
+            FeedHandling handling) {
+        this(feedstocks, temperature, water, schedule, handling, Optional.empty());
+    }
+
+    private static List<String> names(List<Feedstock> feedstocks) {
+        return feedstocks.stream().map(Feedstock::name).toList();
+    }
+
+    /** Names of the feedstocks, in their order. */
+    public List<String> names() {
+        return names(feedstocks);
     }
 
     /** Fresh mass of the feedstocks together, kg/day, water left out. */

@@ -1,6 +1,9 @@
 package org.warmvat.design;
 
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The gas side.
@@ -11,6 +14,9 @@ import java.util.Optional;
  * @param airDosing air dosing, if any
  * @param reactionHeatKJPerNm3Methane heat set free by digestion, kJ per Nm3 of methane, -5000..5000 (equation 1.2)
  * @param heatCapacityJPerM3K volumetric heat capacity of the leaving gas, J/(m3 K), 0..5000 (equation 3.4)
+ * @param holder what stores the gas, if anything
+ * @param uses what burns it; needs a holder; names are unique
+ * @param condensate how far it cools in its pipe, if its water is to be computed
  */
 public record Gas(
         double referenceC,
@@ -18,7 +24,10 @@ public record Gas(
         CardinalTemperatures temperatures,
         Optional<AirDosing> airDosing,
         double reactionHeatKJPerNm3Methane,
-        double heatCapacityJPerM3K) {
+        double heatCapacityJPerM3K,
+        Optional<GasHolder> holder,
+        List<GasUse> uses,
+        Optional<Condensate> condensate) {
 
     /** Refuses numbers out of range and a reference at which nothing grows. */
     public Gas {
@@ -29,6 +38,31 @@ public record Gas(
         Ranges.within("methane fraction", methaneFraction, 0.3, 1);
         Ranges.within("reaction heat in kJ/Nm3", reactionHeatKJPerNm3Methane, -5000, 5000);
         Ranges.within("heat capacity of gas in J/m3K", heatCapacityJPerM3K, 0, 5000);
+        uses = List.copyOf(uses);
+        Ranges.stated("uses of gas", uses.isEmpty() || holder.isPresent(), "a gas holder");
+        Set<String> names = new HashSet<>();
+        uses.forEach(use ->
+                Ranges.stated("gas use named " + use.name() + " twice", names.add(use.name()), "each name once"));
+    }
+
+    /** Gas of which nothing more is told than how much there is. */
+    public Gas(
+            double referenceC,
+            double methaneFraction,
+            CardinalTemperatures temperatures,
+            Optional<AirDosing> airDosing,
+            double reactionHeatKJPerNm3Methane,
+            double heatCapacityJPerM3K) {
+        this(
+                referenceC,
+                methaneFraction,
+                temperatures,
+                airDosing,
+                reactionHeatKJPerNm3Methane,
+                heatCapacityJPerM3K,
+                Optional.empty(),
+                List.of(),
+                Optional.empty());
     }
 
     /** Rate at a temperature over the rate at the reference, {@code f(T)/f(T_ref)} (equation 7.3). */

@@ -11,6 +11,11 @@ public sealed interface Place {
         return this instanceof Indoors;
     }
 
+    /** Whether the tank stands under a shelter of its own climate. */
+    default boolean isSheltered() {
+        return this instanceof InShelter;
+    }
+
     /**
      * Out of doors.
      *
@@ -29,6 +34,19 @@ public sealed interface Place {
         @Override
         public boolean seesSky() {
             return exposure.seesSky();
+        }
+    }
+
+    /**
+     * In an unheated shelter.
+     *
+     * @param shelter the shelter
+     */
+    record InShelter(Shelter shelter) implements Place {
+
+        @Override
+        public boolean seesSky() {
+            return false;
         }
     }
 

@@ -8,13 +8,15 @@ package org.warmvat.design;
  * @param tankHighLimitC contents at which it stops, C, 0..100
  * @param restartBelowLimitK how far below the limit it may start again, K, 0.01..50
  * @param startBarC collector temperature above which it may not start, C, 20..300
+ * @param limitFollowsSetpoint whether the high limit moves with the set-point of a calendar
  */
 public record PumpControl(
         double startDifferenceK,
         double stopDifferenceK,
         double tankHighLimitC,
         double restartBelowLimitK,
-        double startBarC) {
+        double startBarC,
+        boolean limitFollowsSetpoint) {
 
     /** Refuses numbers out of range and a start difference that is not above the stop difference. */
     public PumpControl {
@@ -27,5 +29,15 @@ public record PumpControl(
         Ranges.within("high limit of the tank in C", tankHighLimitC, 0, 100);
         Ranges.within("restart below the high limit in K", restartBelowLimitK, 0.01, 50);
         Ranges.within("start bar in C", startBarC, 20, 300);
+    }
+
+    /** A control whose high limit stays where it is. */
+    public PumpControl(
+            double startDifferenceK,
+            double stopDifferenceK,
+            double tankHighLimitC,
+            double restartBelowLimitK,
+            double startBarC) {
+        this(startDifferenceK, stopDifferenceK, tankHighLimitC, restartBelowLimitK, startBarC, false);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.warmvat.design.BeamModifier;
 import org.warmvat.design.Collector;
 import org.warmvat.design.Design;
 import org.warmvat.design.Plane;
@@ -122,10 +123,16 @@ public final class Runner {
                 plane.azimuthDeg().orElse(Double.NaN),
                 plane.skyModel(),
                 collector.eta0(),
-                incidence.b0(),
-                incidence.kd(),
-                incidence.limitDeg(),
                 design.site().ground().reflectance()));
+        if (incidence.beam() instanceof BeamModifier.Formula formula) {
+            all.addAll(List.of(formula.b0(), formula.limitDeg()));
+        } else {
+            all.add(incidence.beam());
+        }
+        all.add(incidence.kd().orElse(Double.NaN));
+        if (!collector.shading().isNone()) {
+            all.add(collector.shading());
+        }
         return all;
     }
 }

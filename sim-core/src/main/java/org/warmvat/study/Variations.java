@@ -85,9 +85,7 @@ public final class Variations {
     /** Another collector area, m2; a design without solar circuit stays so. */
     public static Design withCollectorArea(Design design, double areaM2) {
         return withSolar(design, s -> {
-            Collector c = s.collector();
-            Collector other = new Collector(
-                    areaM2, c.plane(), c.eta0(), c.a1WPerM2K(), c.a2WPerM2K2(), c.c5JPerM2K(), c.incidence());
+            Collector other = s.collector().withAreaM2(areaM2);
             return new SolarCircuit(other, s.loop(), s.pumpControl(), s.coil(), s.stagnationC(), s.cakingC());
         });
     }
@@ -114,7 +112,8 @@ public final class Variations {
                     p.stopDifferenceK(),
                     Math.min(MOST_LIMIT_C, p.tankHighLimitC() + byK),
                     p.restartBelowLimitK(),
-                    p.startBarC());
+                    p.startBarC(),
+                    p.limitFollowsSetpoint());
             return new SolarCircuit(s.collector(), s.loop(), other, s.coil(), s.stagnationC(), s.cakingC());
         });
     }
@@ -291,7 +290,9 @@ public final class Variations {
                     contents,
                     site,
                     old.runIn(),
-                    old.prices());
+                    old.prices(),
+                    old.calendar(),
+                    old.surroundings());
         }
     }
 }

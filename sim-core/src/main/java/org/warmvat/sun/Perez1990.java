@@ -24,7 +24,7 @@ final class Perez1990 {
 
     private Perez1990() {}
 
-    static double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun) {
+    static double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun, SkyView view) {
         double diffuse = light.diffuseWPerM2();
         if (diffuse <= 0) {
             return 0;
@@ -41,7 +41,12 @@ final class Perez1990 {
         double a = Math.max(0, plane.cosIncidence(sun));
         double c = Math.max(SkyModel.COS_85_DEG, sun.cosZenith());
         double sinTilt = Math.sin(Math.toRadians(plane.tiltDeg()));
-        return Math.max(0, diffuse * ((1 - f1) * plane.skyView() + f1 * a / c + f2 * sinTilt));
+        return Math.max(
+                0,
+                diffuse
+                        * ((1 - f1) * plane.skyView() * view.skyShare()
+                                + f1 * a / c * view.sunShare()
+                                + f2 * sinTilt * view.skyShare()));
     }
 
     static int bin(double clearness) {

@@ -40,10 +40,21 @@ public record Plane(double tiltDeg, double azimuthDeg) {
      * @return beam (nothing below 1 degree), sky and ground parts
      */
     public TiltedIrradiance irradiance(SkyModel sky, double groundReflectance, Irradiance light, SunHour sun) {
+        return irradiance(sky, groundReflectance, light, sun, SkyView.OPEN);
+    }
+
+    /**
+     * The same behind a horizon and trees: they take from the beam, from the light of the sun's direction and from the sky; what the
+     * ground throws back stays, and so do the sky model's own numbers, which are those of the open site.
+     *
+     * @param view what is left of sun and sky
+     */
+    public TiltedIrradiance irradiance(
+            SkyModel sky, double groundReflectance, Irradiance light, SunHour sun, SkyView view) {
         boolean up = sun.beamCounts();
         double cosIncidence = sun.sunlitFraction() > 0 ? cosIncidence(sun) : 0;
-        double beam = up ? light.beamWPerM2() * Math.max(0, cosIncidence) : 0;
-        double diffuse = (up ? sky : SkyModel.ISOTROPIC).skyDiffuseWPerM2(this, light, sun);
+        double beam = up ? light.beamWPerM2() * Math.max(0, cosIncidence) * view.sunShare() : 0;
+        double diffuse = (up ? sky : SkyModel.ISOTROPIC).skyDiffuseWPerM2(this, light, sun, view);
         double ground = groundReflectance * light.globalWPerM2() * (1 - skyView());
         return new TiltedIrradiance(beam, diffuse, ground, Math.toDegrees(Math.acos(cosIncidence)));
     }

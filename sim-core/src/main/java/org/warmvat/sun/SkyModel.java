@@ -5,8 +5,8 @@ public enum SkyModel {
     /** The same from everywhere. */
     ISOTROPIC {
         @Override
-        double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun) {
-            return light.diffuseWPerM2() * plane.skyView();
+        double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun, SkyView view) {
+            return light.diffuseWPerM2() * plane.skyView() * view.skyShare();
         }
     },
     /**
@@ -16,17 +16,18 @@ public enum SkyModel {
      */
     HAY_DAVIES {
         @Override
-        double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun) {
+        double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun, SkyView view) {
             double anisotropy = Math.max(0, Math.min(1, light.beamWPerM2() / sun.hourMeanNormalWPerM2()));
             double beamRatio = Math.max(0, plane.cosIncidence(sun)) / Math.max(COS_85_DEG, sun.cosZenith());
-            return light.diffuseWPerM2() * (anisotropy * beamRatio + (1 - anisotropy) * plane.skyView());
+            return light.diffuseWPerM2()
+                    * (anisotropy * beamRatio * view.sunShare() + (1 - anisotropy) * plane.skyView() * view.skyShare());
         }
     },
     /** {@link Perez1990}. */
     PEREZ {
         @Override
-        double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun) {
-            return Perez1990.skyDiffuseWPerM2(plane, light, sun);
+        double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun, SkyView view) {
+            return Perez1990.skyDiffuseWPerM2(plane, light, sun, view);
         }
     };
 
@@ -34,5 +35,5 @@ public enum SkyModel {
     static final double COS_85_DEG = Math.cos(Math.toRadians(85));
 
     /** Sky diffuse irradiance on a plane with the sun 1 degree up or more. */
-    abstract double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun);
+    abstract double skyDiffuseWPerM2(Plane plane, Irradiance light, SunHour sun, SkyView view);
 }

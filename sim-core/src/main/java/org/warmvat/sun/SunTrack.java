@@ -2,6 +2,7 @@ package org.warmvat.sun;
 
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import net.e175.klaus.solarpositioning.SolarPosition;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.PegasusSolver;
@@ -18,6 +19,7 @@ public final class SunTrack {
 
     private static final double PLAINLY_DAY_DEG = 0.5;
     private static final double CROSSING_ACCURACY_S = 0.01;
+    private static final int INSTANTS = 12;
     private static final double DEGREES_PER_S = 15.041 / HOUR_S;
 
     private final AlmanacSun rough;
@@ -25,6 +27,8 @@ public final class SunTrack {
     private final LocalDateTime start;
     private final double firstEpochS;
     private final double leastBeamElevationDeg;
+    /** Universal time of the position last taken, s since 1970. */
+    private double middleS;
 
     private SunTrack(Observer observer, LocalDateTime start, double utcOffsetH) {
         this.rough = new AlmanacSun(observer);
@@ -50,6 +54,45 @@ public final class SunTrack {
             result[hour] = track.hour(hour);
         }
         return result;
+    }
+
+    /**
+     * Share of each hour's sunlit part in which the sun stands above a horizon: of twelve equal stretches of it, those whose middles
+     * see the sun (equation 13.1 with its share of instants).
+     *
+     * @param observer the place
+     * @param start beginning of the first hour, local standard time
+     * @param utcOffsetH local standard time less universal time
+     * @param hours how many
+     * @param horizon the line
+     * @return one share for each hour, 0..1; 1 where the sun stays down anyway
+     */
+    public static double[] sharesAbove(
+            Observer observer, LocalDateTime start, double utcOffsetH, int hours, Horizon horizon) {
+        double[] shares = new double[hours];
+        Arrays.fill(shares, 1);
+        if (horizon.isOpen()) {
+            return shares;
+        }
+        SunTrack track = new SunTrack(observer, start, utcOffsetH);
+        for (int hour = 0; hour < hours; hour++) {
+            SunHour sun = track.hour(hour);
+            if (sun.sunlitFraction() > 0) {
+                shares[hour] = track.shareAbove(horizon, track.middleS, sun.sunlitFraction());
+            }
+        }
+        return shares;
+    }
+
+    private double shareAbove(Horizon horizon, double middleS, double sunlitFraction) {
+        int above = 0;
+        for (int i = 0; i < INSTANTS; i++) {
+            SolarPosition at = exact.at(middleS + ((i + 0.5) / INSTANTS - 0.5) * sunlitFraction * HOUR_S);
+            if (90 - at.zenithAngle() > horizon.elevationDeg(at.azimuth())) {
+                above++;
+            }
+        }
+        return (double) above / INSTANTS;
     }
 
     private SunHour hour(int hour) {
@@ -108,6 +151,7 @@ public final class SunTrack {
     }
 
     private SunHour at(double from, double middle, double sunlit) {
+        middleS = from + middle;
         SolarPosition position = exact.at(from + middle);
         int day = start.plusSeconds((long) (from - firstEpochS + middle)).getDayOfYear();
         return new SunHour(

@@ -8,15 +8,8 @@ import org.warmvat.sun.SunTrack;
 /** The sun and the three irradiances of every hour (model equations 4.2 and 4.3). */
 record Sunlight(SunHour[] sun, Irradiance[] light) {
     static Sunlight of(HourlyTable table, double meanPressureHPa, Conventions conventions) {
-        Site site = table.site();
-        Observer observer = new Observer(
-                site.latitudeDeg(),
-                site.longitudeDeg(),
-                site.elevationM(),
-                meanPressureHPa,
-                conventions.refractionAirC(),
-                conventions.leastBeamElevationDeg());
-        SunHour[] sun = SunTrack.over(observer, table.start(), site.utcOffsetH(), table.hours());
+        Observer observer = observer(table, meanPressureHPa, conventions);
+        SunHour[] sun = SunTrack.over(observer, table.start(), table.site().utcOffsetH(), table.hours());
         double[] global = table.columns().get(Quantity.GLOBAL);
         double[] beam = table.columns().get(Quantity.BEAM);
         double[] diffuse = table.columns().get(Quantity.DIFFUSE);
@@ -25,6 +18,18 @@ record Sunlight(SunHour[] sun, Irradiance[] light) {
             light[i] = light(at(global, i), at(beam, i), at(diffuse, i), sun[i]);
         }
         return new Sunlight(sun, light);
+    }
+
+    /** From where the sun is seen. */
+    static Observer observer(HourlyTable table, double meanPressureHPa, Conventions conventions) {
+        Site site = table.site();
+        return new Observer(
+                site.latitudeDeg(),
+                site.longitudeDeg(),
+                site.elevationM(),
+                meanPressureHPa,
+                conventions.refractionAirC(),
+                conventions.leastBeamElevationDeg());
     }
 
     /** Value of a column that may be absent, small negative readings as 0. */

@@ -7,8 +7,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.sun.Horizon;
 import org.warmvat.sun.Irradiance;
+import org.warmvat.sun.Observer;
 import org.warmvat.sun.SunHour;
+import org.warmvat.sun.SunTrack;
 
 /**
  * Complete hourly weather with its sun (model section 4). Immutable and shared between threads; the sun's positions, the
@@ -50,8 +53,7 @@ public final class Weather {
         this.sky = assumed.sky(dew, pressureHPa);
         assumed.tellOfSunlight();
         this.assumptions = List.copyOf(told);
-        this.sunlight = new Once<>(
-                () -> Sunlight.of(table, Arrays.stream(pressureHPa).average().orElseThrow(), conventions));
+        this.sunlight = new Once<>(() -> Sunlight.of(table, meanPressureHPa(), conventions));
         this.ground = new Once<>(this::fitGround);
     }
 
@@ -145,6 +147,16 @@ public final class Weather {
         return sunlight.get().sun()[hour];
     }
 
+    /** Share of each hour's sunlit part in which the sun stands above a horizon (equation 13.1). */
+    public double[] sunSharesAbove(Horizon horizon) {
+        Observer observer = Sunlight.observer(table, meanPressureHPa(), conventions);
+        return SunTrack.sharesAbove(observer, start(), site().utcOffsetH(), hours(), horizon);
+    }
+
+    private double meanPressureHPa() {
+        return Arrays.stream(pressureHPa).average().orElseThrow();
+    }
+
     /** Ground temperature of the file, where it has one. */
     public Optional<Linear> groundColumnC() {
         return Optional.ofNullable(table.columns().get(Quantity.GROUND)).map(this::linear);
@@ -153,6 +165,11 @@ public final class Weather {
     /** Ground temperature from the annual swing of the air (equation 2.6); absent when shorter than a year. */
     public Optional<KusudaAchenbach1965> ground() {
         return ground.get();
+    }
+
+    /** Month in which an hour begins, 1 to 12. */
+    public int month(int hour) {
+        return start().plusHours(hour).getMonthValue();
     }
 
     /** Whether this is at least 8760 hours that end on the date on which they began. */

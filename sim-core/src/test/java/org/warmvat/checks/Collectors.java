@@ -5,6 +5,7 @@ import org.warmvat.design.Collector;
 import org.warmvat.design.Plane;
 import org.warmvat.design.SkyModel;
 import org.warmvat.heating.CollectorHeat;
+import org.warmvat.heating.IncidenceModifiers;
 import org.warmvat.sun.TiltedIrradiance;
 
 /** Collectors of one square metre, by their data sheets. */
@@ -24,9 +25,12 @@ final class Collectors {
 
         /** What it gives in light at right angles, so many kelvin above the air, W/m2. */
         double outputWPerM2(TiltedIrradiance light, double aboveAirK) {
-            CollectorHeat heat = new CollectorHeat(
-                    new Collector(1, PLANE, eta0, a1, a2, 7000, new Collector.Incidence(0.1, kd, 85)));
-            return heat.absorbedWPerM2(light) - heat.linearWPerK() * aboveAirK + heat.quadraticW(aboveAirK);
+            Collector collector = new Collector(1, PLANE, eta0, a1, a2, 7000, new Collector.Incidence(0.1, kd, 85));
+            CollectorHeat heat = new CollectorHeat(collector);
+            IncidenceModifiers modifiers = new IncidenceModifiers(collector.incidence());
+            double takenWPerM2 = modifiers.beam(light.incidenceDeg()) * light.beamWPerM2()
+                    + modifiers.diffuse() * (light.skyDiffuseWPerM2() + light.groundWPerM2());
+            return eta0 * takenWPerM2 - heat.linearWPerK() * aboveAirK + heat.quadraticW(aboveAirK);
         }
     }
 }
