@@ -1,0 +1,149 @@
+package org.warmvat.regression;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+
+/** Fitted parameters, and how well a series with AR(1) errors knows them. */
+public final class Fitted {
+
+    private final List<Parameter> parameters;
+    private final double[] values;
+    private final Linearised line;
+    private final double rho;
+    private final Optional<RealMatrix> covariance;
+
+    Fitted(List<Parameter> parameters, double[] values, Linearised line, double rho) {
+        this.parameters = List.copyOf(parameters);
+        this.values = values.clone();
+        this.line = line;
+        this.rho = rho;
+        covariance = line.isSingular() ? Optional.empty() : Optional.of(new Ar1Likelihood(line).covariance());
+    }
+
+    /** What was fitted, in order. */
+    public List<Parameter> parameters() {
+        return parameters;
+    }
+
+    /** The best values, in the order of the parameters; a copy. */
+    public double[] values() {
+        return values.clone();
+    }
+
+    /** Observed less fitted; a copy. */
+    public double[] residuals() {
+        return line.residuals().toArray();
+    }
+
+    /** Correlation of errors a median step apart. */
+    public double rho() {
+        return rho;
+    }
+
+    /** Standard deviation of the residuals. */
+    public double residualSd() {
+        return line.residuals().getNorm() / Math.sqrt(line.degreesOfFreedom());
+    }
+
+    /** Correlation of neighbouring residuals as they are, gaps left out. */
+    public double residualLag1() {
+        double[] residuals = residuals();
+        double products = 0;
+        double squares = 0;
+        for (int i = 1; i < residuals.length; i++) {
+            if (!line.at().startsAfresh(i)) {
+                products += residuals[i] * residuals[i - 1];
+                squares += 0.5 * (residuals[i] * residuals[i] + residuals[i - 1] * residuals[i - 1]);
+            }
+        }
+        return squares == 0 ? 0 : products / squares;
+    }
+
+    /** Whether the series says nothing of a parameter, or of some only together: then nothing has an interval. */
+    public boolean isSingular() {
+        return covariance.isEmpty();
+    }
+
+    /** Correlation of two parameters' errors. */
+    public double correlation(int one, int other) {
+        RealMatrix matrix = covariance.orElseThrow();
+        return matrix.getEntry(one, other) / Math.sqrt(matrix.getEntry(one, one) * matrix.getEntry(other, other));
+    }
+
+    /** The interval of a parameter. */
+    public Range95 range(int index) {
+        return range(point -> point[index]);
+    }
+
+    /** The interval of something that follows from the parameters, as straight about them as their intervals are short. */
+    public Range95 range(ToDoubleFunction<double[]> derived) {
+        RealVector slope = new ArrayRealVector(parameters.size());
+        for (int i = 0; i < parameters.size(); i++) {
+            double step = parameters.get(i).step();
+            double[] up = values();
+            double[] down = values();
+            up[i] += step;
+            down[i] -= step;
+            slope.setEntry(i, (derived.applyAsDouble(up) - derived.applyAsDouble(down)) / (2 * step));
+        }
+        double sd = Math.sqrt(slope.dotProduct(covariance.orElseThrow().operate(slope)));
+        double half = new TDistribution(null, line.degreesOfFreedom()).inverseCumulativeProbability(0.975) * sd;
+        double value = derived.applyAsDouble(values());
+        return new Range95(value - half, value + half);
+    }
+
+    /** Draws of the parameters from their covariance, within their bounds. */
+    public List<double[]> draws(int count, long seed) {
+        RealMatrix root = new CholeskyDecomposition(covariance.orElseThrow(), 1e-6, 0).getL();
+        Random random = new Random(seed);
+        List<double[]> draws = new ArrayList<>();
+        for (int draw = 0; draw < count; draw++) {
+            RealVector normal = new ArrayRealVector(parameters.size());
+            for (int i = 0; i < parameters.size(); i++) {
+                normal.setEntry(i, random.nextGaussian());
+            }
+            draws.add(moved(root.operate(normal)));
+        }
+        return draws;
+    }
+
+    /**
+     * Draws of the parameters from residuals put together anew from stretches as they are, so that whatever memory they have stays
+     * in them (moving blocks: Künsch 1989, Annals of Statistics 17, 1217-1241); the model is taken as straight about the best
+     * parameters.
+     *
+     * @param blockS length of a stretch, s
+     * @param count how many draws
+     * @param seed the same draws for the same seed
+     */
+    public List<double[]> blockDraws(double blockS, int count, long seed) {
+        int length = (int) Math.round(blockS / line.at().medianStepS());
+        MovingBlocks blocks = new MovingBlocks(residuals(), length, seed);
+        double lost = Math.sqrt((double) line.at().size() / line.degreesOfFreedom());
+        Ar1Errors errors = new Ar1Errors(line.at(), rho);
+        List<double[]> draws = new ArrayList<>();
+        for (int draw = 0; draw < count; draw++) {
+            RealVector left = new ArrayRealVector(blocks.next(), false).mapMultiply(lost);
+            draws.add(moved(new Linearised(line.at(), line.jacobian(), left)
+                    .under(errors)
+                    .step()));
+        }
+        return draws;
+    }
+
+    private double[] moved(RealVector by) {
+        double[] point = values();
+        for (int i = 0; i < point.length; i++) {
+            point[i] = parameters.get(i).held(point[i] + by.getEntry(i));
+        }
+        return point;
+    }
+}
