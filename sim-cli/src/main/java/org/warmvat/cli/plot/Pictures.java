@@ -1,5 +1,7 @@
 package org.warmvat.cli.plot;
 
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -27,11 +29,23 @@ public final class Pictures {
      * @throws CannotDraw on a machine without fonts or without the parts of Java that draw
      */
     public static List<Picture> of(RunResult run) throws CannotDraw {
+        refuseWithoutFonts();
+        return drawn(run);
+    }
+
+    /** Measures one letter: what fails there is the machine, what fails later is the program. */
+    private static void refuseWithoutFonts() throws CannotDraw {
         System.setProperty("java.awt.headless", "true");
+        Graphics2D g2 = null;
         try {
-            return drawn(run);
-        } catch (Throwable missing) { // without fonts Java fails with errors of many kinds, not with one exception
+            g2 = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+            g2.getFontMetrics(Palette.TICK).stringWidth("x");
+        } catch (LinkageError | InternalError | RuntimeException missing) { // Java has no one exception for it
             throw new CannotDraw(missing);
+        } finally {
+            if (g2 != null) {
+                g2.dispose();
+            }
         }
     }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 class SweepPicturesTest {
 
-    private static final Pattern TEXT = Pattern.compile(">([^<>]+)</text>");
+    private static final Pattern TEXT = Pattern.compile(">([^<>]+)</text");
 
     /** A hundred columns: every fifth is named, from the first on, so that the eye can count; three rows: each. */
     @Test
