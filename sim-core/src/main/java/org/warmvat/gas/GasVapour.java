@@ -8,6 +8,7 @@ import org.warmvat.physics.PhysicalConstants;
  */
 public final class GasVapour {
 
+    private static final double VAPOUR_KG_PER_NM3 = 0.8036;
     private static final double VAPOUR_GAS_CONSTANT_J_PER_KG_K = 461.5;
 
     private GasVapour() {}
@@ -38,6 +39,18 @@ public final class GasVapour {
                 / PhysicalConstants.ZERO_CELSIUS_K
                 * PhysicalConstants.STANDARD_PRESSURE_PA
                 / (pressurePa - saturationPa(celsius));
+    }
+
+    /**
+     * Water in saturated gas, {@code 0.8036 e/(P - e)} kg per Nm3 of dry gas (equation 14.3): what a pipe lets fall is the difference
+     * between two temperatures.
+     *
+     * @param celsius of the gas; below 0 too the pressure over water counts
+     * @param pressurePa of the air
+     */
+    public static double waterKgPerNm3(double celsius, double pressurePa) {
+        double saturationPa = saturationPa(celsius);
+        return VAPOUR_KG_PER_NM3 * saturationPa / (pressurePa - saturationPa);
     }
 
     /**
