@@ -3,45 +3,83 @@ package org.warmvat.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.warmvat.weather.file.WeatherFiles;
-import picocli.CommandLine;
 
-/** The commands of the worked story run in their order, on the first hundred days of its weather. */
+/**
+ * The commands of the worked story run in their order, and every number that the story tells of an answer stands in the sentences
+ * that the program prints, there perhaps with more digits.
+ */
 class StoryTest {
 
-    private static final int HOURS = 100 * 24;
+    private static final Path STORY = Path.of("../docs/story.md");
+    private static final Path WEATHER = Path.of("../weather-samples/cool-maritime-hills.csv");
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
+    private static final Pattern TABLE_ROW = Pattern.compile("\\S {2,}\\S");
+    private static final int LEAST_COMMANDS = 10;
+    private static final int LEAST_NUMBERS = 40;
 
     @TempDir
     Path folder;
 
     @Test
-    void everyCommandOfTheStoryIsDone() throws Exception {
-        List<String> weather = new String(WeatherFiles.demonstrationBytes(), StandardCharsets.UTF_8)
-                .lines()
-                .toList();
-        int head = (int)
-                weather.stream().takeWhile(line -> !line.matches("[0-9].*")).count();
-        Files.write(folder.resolve("hills.csv"), weather.subList(0, head + HOURS));
-        List<String> commands = Files.readAllLines(Path.of("../docs/story.md")).stream()
-                .filter(line -> line.startsWith("warmvat "))
-                .toList();
-        assertTrue(commands.size() >= 10, "commands: " + commands.size());
-        for (String command : commands) {
-            StringWriter err = new StringWriter();
-            CommandLine line = Warmvat.commandLine();
-            line.setOut(new PrintWriter(new StringWriter()));
-            line.setErr(new PrintWriter(err, true));
-            assertEquals(0, line.execute(here(command)), command + "\n" + err);
+    void theStoryTellsWhatTheProgramPrints() throws IOException {
+        Files.copy(WEATHER, folder.resolve("hills.csv"));
+        List<BigDecimal> printed = new ArrayList<>();
+        List<String> untrue = new ArrayList<>();
+        int commands = 0;
+        int told = 0;
+        for (String line : Files.readAllLines(STORY)) {
+            if (line.equals("```sh")) {
+                printed.clear();
+            } else if (line.startsWith("warmvat ")) {
+                printed.addAll(numbers(sentences(line)));
+                commands++;
+            } else if (line.startsWith(">")) {
+                List<BigDecimal> numbers = numbers(line);
+                told += numbers.size();
+                numbers.stream()
+                        .filter(number -> !stands(number, printed))
+                        .forEach(number -> untrue.add(number + " in: " + line));
+            }
         }
+        assertEquals("", String.join("\n", untrue), "told in " + STORY + " and not printed");
+        assertTrue(commands >= LEAST_COMMANDS && told >= LEAST_NUMBERS, commands + " commands, " + told + " numbers");
+    }
+
+    /** What a command prints, without the rows of its tables. */
+    private String sentences(String command) {
+        Program program = new Program();
+        assertEquals(0, program.run(here(command)), () -> command + "\n" + program.err());
+        return String.join(
+                "\n",
+                program.out()
+                        .lines()
+                        .filter(line -> !TABLE_ROW.matcher(line.strip()).find())
+                        .toList());
+    }
+
+    private static List<BigDecimal> numbers(String text) {
+        return NUMBER.matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .map(BigDecimal::new)
+                .toList();
+    }
+
+    private static boolean stands(BigDecimal number, List<BigDecimal> printed) {
+        return printed.stream()
+                .anyMatch(full ->
+                        full.setScale(number.scale(), RoundingMode.HALF_UP).equals(number));
     }
 
     /** Files and folders of the story lie in the test's folder. */
