@@ -84,7 +84,7 @@ class FrozenFiguresTest {
                 collect(path + "/" + i, node.get(i), figures);
             }
         } else {
-            node.fields().forEachRemaining(field -> collect(path + "/" + field.getKey(), field.getValue(), figures));
+            node.properties().forEach(field -> collect(path + "/" + field.getKey(), field.getValue(), figures));
         }
     }
 
