@@ -14,15 +14,13 @@ import org.apache.commons.math3.analysis.solvers.PegasusSolver;
  */
 public final class SunTrack {
     private static final double HOUR_S = 3600;
-    /** Geometric elevations between which the full algorithm decides; refraction at the horizon is near 0.6 degrees. */
-    private static final double PLAINLY_NIGHT_DEG = -1.5;
+    /** Half an hour moves the sun by 7.5 degrees at most, the air bends its light by less than one, and the rough elevation is good to 0.1. */
+    private static final double PLAIN_DEG = 9;
 
-    private static final double PLAINLY_DAY_DEG = 0.5;
     private static final double CROSSING_ACCURACY_S = 0.01;
     private static final int INSTANTS = 12;
     private static final double DEGREES_PER_S = 15.041 / HOUR_S;
 
-    private final AlmanacSun rough;
     private final SunPosition exact;
     private final LocalDateTime start;
     private final double firstEpochS;
@@ -31,7 +29,6 @@ public final class SunTrack {
     private double middleS;
 
     private SunTrack(Observer observer, LocalDateTime start, double utcOffsetH) {
-        this.rough = new AlmanacSun(observer);
         this.exact = new SunPosition(observer, start.toLocalDate());
         this.start = start;
         this.leastBeamElevationDeg = observer.leastBeamElevationDeg();
@@ -97,19 +94,11 @@ public final class SunTrack {
 
     private SunHour hour(int hour) {
         double from = firstEpochS + HOUR_S * hour;
-        AlmanacSun.Place begin = rough.at(from);
-        double turn = turningOffsetS(begin.hourAngleDeg());
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (double offset : new double[] {0, Math.min(turn, HOUR_S), HOUR_S}) {
-            double e = rough.elevationDeg(begin.sinDeclination(), begin.hourAngleDeg() + offset * DEGREES_PER_S);
-            least = Math.min(least, e);
-            most = Math.max(most, e);
-        }
-        if (most < PLAINLY_NIGHT_DEG) {
+        double rough = exact.roughElevationDeg(from + HOUR_S / 2);
+        if (rough < -PLAIN_DEG) {
             return SunHour.DARK;
         }
-        return least > PLAINLY_DAY_DEG ? at(from, HOUR_S / 2, HOUR_S) : horizonHour(from, turn);
+        return rough > PLAIN_DEG ? at(from, HOUR_S / 2, HOUR_S) : horizonHour(from);
     }
 
     /** Seconds to the next culmination, upper or lower, after which the sun turns from rising to setting or back. */
@@ -118,12 +107,14 @@ public final class SunTrack {
     }
 
     /** An hour in which the sun may cross the horizon, once or (near the poles) twice. */
-    private SunHour horizonHour(double from, double turn) {
+    private SunHour horizonHour(double from) {
+        SunPosition.Sight begin = exact.sight(from);
+        double turn = turningOffsetS(begin.hourAngleDeg());
         double[] edges = turn < HOUR_S ? new double[] {0, turn, HOUR_S} : new double[] {0, HOUR_S};
         double sunlit = 0;
         Span current = new Span(0, 0);
         Span longest = current;
-        double before = exact.elevationDeg(from);
+        double before = begin.elevationDeg();
         for (int i = 1; i < edges.length; i++) {
             double after = exact.elevationDeg(from + edges[i]);
             Span lit = lit(from, new Span(edges[i - 1], edges[i]), before, after);
