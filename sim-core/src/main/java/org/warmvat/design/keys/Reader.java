@@ -1,0 +1,357 @@
+package org.warmvat.design.keys;
+
+import java.lang.reflect.Method;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+
+/**
+ * Makes records from trees of maps, lists, numbers and texts with the names of {@link Key}s; absent keys take their defaults.
+ *
+ * <p>A library would bind records too, but its start costs half a second of processor time with every command (measured), and it knows
+ * neither blocks that choose among records by the keys present nor defaults that differ from place to place.
+ */
+public final class Reader {
+
+    /** Knows values by a name of the file, such as materials. */
+    public interface Names {
+
+        /**
+         * The value of a name, with a fault added and any value where there is none.
+         *
+         * @param path path of the key that holds the name
+         */
+        Object value(String path, String name, Findings findings);
+    }
+
+    /** Passes as a name and as a time of day. */
+    private static final String ANY_TEXT = "00:00";
+
+    private final Findings findings;
+    private final Names names;
+    private boolean quiet;
+
+    /**
+     * Starts a reader.
+     *
+     * @param findings takes what is wrong, absent or idle
+     * @param names knows values by name
+     */
+    public Reader(Findings findings, Names names) {
+        this.findings = findings;
+        this.names = names;
+    }
+
+    /**
+     * The record of a block of keys.
+     *
+     * @param type kind of record
+     * @param keys keys as written
+     * @param usual defaults that win over those of the keys
+     * @param path path of the block; empty for a whole file
+     * @param name the record's own name, where it has one beside its keys
+     */
+    public <T> T read(Class<T> type, Map<String, ?> keys, Map<String, ?> usual, String path, String name) {
+        return type.cast(record(Block.of(type), new Given(keys, usual, path, name)));
+    }
+
+    /** The tree of a block written in one line, such as {@code {tank: {liquid_depth_m: 1.2}}}. */
+    public static Map<String, ?> tree(String line) {
+        return Flow.block(line);
+    }
+
+    /** What stands in a block, and where it is. */
+    private record Given(Map<String, ?> keys, Map<String, ?> usual, String path, String name) {
+
+        boolean any(Block block) {
+            return block.names().stream().anyMatch(keys::containsKey);
+        }
+
+        String at(String key) {
+            return KeyPath.key(path, key);
+        }
+    }
+
+    private Object record(Block block, Given given) {
+        Object[] values =
+                block.slots().stream().map(slot -> component(slot, given)).toArray();
+        try {
+            return block.make(values);
+        } catch (Refused refused) {
+            if (quiet) {
+                throw refused;
+            }
+            refused.in(given.path()).faults().forEach(findings::wrong);
+            return quietly(() -> record(block, new Given(Map.of(), given.usual(), given.path(), given.name())));
+        }
+    }
+
+    private Object component(Slot slot, Given given) {
+        if (slot.key().isEmpty()) {
+            return given.name().isEmpty()
+                    ? Block.of(slot.component().getDeclaringRecord()).nameless()
+                    : given.name();
+        }
+        if (slot.inline()) {
+            return slot.optional() ? optionalBlock(slot, given) : inline(slot, given);
+        }
+        Optional<String> key = given(slot, given);
+        Object value = key.isPresent()
+                ? held(slot, given.keys().get(key.get()), given.at(key.get()), given)
+                : absent(slot, given);
+        return wrapped(slot, value);
+    }
+
+    private static Object wrapped(Slot slot, Object value) {
+        if (slot.holder() == OptionalDouble.class) {
+            return value == null ? OptionalDouble.empty() : OptionalDouble.of((Double) value);
+        }
+        return slot.holder() == Optional.class ? Optional.ofNullable(value) : value;
+    }
+
+    /** The spelling under which a key stands in the block. */
+    private Optional<String> given(Slot slot, Given given) {
+        Key key = slot.key().orElseThrow();
+        boolean also = !key.also().isEmpty() && given.keys().containsKey(key.also());
+        if (also && given.keys().containsKey(key.name())) {
+            wrong(given.at(key.also()), "has no place here: " + key.name() + " is given: both mean the same");
+        }
+        String name = also && !given.keys().containsKey(key.name()) ? key.also() : key.name();
+        return Optional.of(name).filter(n -> given.keys().containsKey(n) && !findings.faulty(given.at(n)));
+    }
+
+    private Object optionalBlock(Slot slot, Given given) {
+        Block block = slot.variants().get(0);
+        if (given.any(block)) {
+            return Optional.of(record(block, given));
+        }
+        Slot first = block.slots().get(0);
+        tell(given.at(first.name()), slot.key().orElseThrow().otherwise());
+        return Optional.empty();
+    }
+
+    private Object inline(Slot slot, Given given) {
+        Key key = slot.key().orElseThrow();
+        Map<String, Object> usual = new LinkedHashMap<>(Flow.block(key.usual()));
+        usual.putAll(given.usual());
+        Given inner = new Given(given.keys(), usual, given.path(), given.name());
+        List<Block> variants = slot.variants();
+        Block chosen = variants.get(0);
+        for (Block variant : variants) {
+            chosen = given.any(variant) ? variant : chosen;
+        }
+        refuseOthers(variants, chosen, given);
+        return record(chosen, inner);
+    }
+
+    private void refuseOthers(List<Block> variants, Block chosen, Given given) {
+        String present = String.join(
+                ", ", chosen.names().stream().filter(given.keys()::containsKey).toList());
+        for (String key : strangers(variants, chosen, given)) {
+            wrong(given.at(key), "has no place here: " + present + " is given: give the one or the other");
+        }
+    }
+
+    private static List<String> strangers(List<Block> variants, Block chosen, Given given) {
+        TreeSet<String> strangers = new TreeSet<>();
+        variants.forEach(variant -> strangers.addAll(variant.names()));
+        strangers.removeAll(chosen.names());
+        return strangers.stream().filter(given.keys()::containsKey).toList();
+    }
+
+    private Object absent(Slot slot, Given given) {
+        Key key = slot.key().orElseThrow();
+        String path = given.at(key.name());
+        Object usual = given.usual().get(key.name());
+        Object stated = usual != null ? usual : key.usual().isEmpty() ? null : Flow.parse(key.usual());
+        if (key.beside() && given.any(slot.variants().get(0))) {
+            return record(slot.variants().get(0), new Given(given.keys(), Map.of(), given.path(), ""));
+        }
+        if (stated == null) {
+            if (!slot.optional()) {
+                if (!quiet) {
+                    findings.missing(path, "");
+                }
+                return quietly(() -> placeholder(slot, given));
+            }
+            tell(path, key.otherwise());
+            return null;
+        }
+        boolean block = stated instanceof Map && !slot.choice();
+        if (!block) {
+            tell(path, Flow.words(stated) + (key.unit().isEmpty() ? "" : " " + key.unit()));
+        }
+        return held(slot, block ? Map.of() : stated, path, given);
+    }
+
+    private void tell(String path, String words) {
+        if (!quiet && !words.isEmpty()) {
+            findings.assumed(path, words);
+        }
+    }
+
+    private void wrong(String path, String text) {
+        if (quiet) {
+            return;
+        }
+        findings.wrong(new Refused.Fault(path, text, List.of()));
+    }
+
+    /** A value of a tree as the component holds it. */
+    private Object held(Slot slot, Object value, String path, Given given) {
+        Key key = slot.key().orElseThrow();
+        if (slot.map()) {
+            Map<String, Object> map = new LinkedHashMap<>();
+            ((Map<?, ?>) value).forEach((name, entry) -> {
+                if (!findings.faulty(KeyPath.key(path, (String) name))) {
+                    map.put((String) name, one(slot, entry, KeyPath.key(path, (String) name), (String) name, Map.of()));
+                }
+            });
+            return map;
+        }
+        if (slot.list()) {
+            return entries(slot, (List<?>) value, path);
+        }
+        if (!slot.words().isEmpty() && slot.choice() && !(value instanceof Map)) {
+            return chosen(slot, value.toString(), given);
+        }
+        if (key.beside()) {
+            List<String> there = slot.variants().get(0).names().stream()
+                    .filter(given.keys()::containsKey)
+                    .toList();
+            there.forEach(k -> wrong(given.at(k), "has no place here: " + key.name() + " is given"));
+        }
+        return one(slot, value, path, "", Flow.block(key.usual()));
+    }
+
+    private List<Object> entries(Slot slot, List<?> values, String path) {
+        List<Object> entries = new ArrayList<>();
+        for (int i = 0; i < values.size(); i++) {
+            String at = KeyPath.entry(path, i);
+            if (!findings.faulty(at)) {
+                entries.add(one(slot, values.get(i), at, "", Map.of()));
+            }
+        }
+        if (entries.size() < slot.key().orElseThrow().entries()) {
+            entries.add(quietly(() -> placeholder(slot, new Given(Map.of(), Map.of(), path, ""))));
+        }
+        return entries;
+    }
+
+    private Object chosen(Slot slot, String word, Given given) {
+        List<Block> variants = slot.variants();
+        Block chosen = variants.stream()
+                .filter(variant -> variant.words().contains(word))
+                .findFirst()
+                .orElse(variants.get(0));
+        Key key = slot.key().orElseThrow();
+        for (String stranger : strangers(variants, chosen, given)) {
+            if (key.idle()) {
+                findings.idle(given.at(stranger), "has no effect with " + key.name() + ": " + word);
+            } else {
+                wrong(given.at(stranger), "has no place here: it does not go with " + key.name() + ": " + word);
+            }
+        }
+        Map<String, Object> usual = new LinkedHashMap<>(given.usual());
+        boolean wordFirst =
+                !chosen.slots().isEmpty() && chosen.slots().get(0).key().isEmpty();
+        if (!wordFirst) {
+            return record(chosen, new Given(given.keys(), usual, given.path(), ""));
+        }
+        Object[] values = chosen.slots().stream()
+                .map(s -> s.key().isEmpty() ? constant(s.type(), word) : component(s, given))
+                .toArray();
+        return chosen.make(values);
+    }
+
+    private Object one(Slot slot, Object value, String path, String name, Map<String, ?> usual) {
+        Class<?> type = slot.type();
+        if (slot.real()) {
+            return slot.held(((Number) value).doubleValue());
+        }
+        if (slot.whole()) {
+            return ((Number) value).intValue();
+        }
+        if (slot.truth() || type == String.class) {
+            return value;
+        }
+        if (type.isEnum()) {
+            return constant(type, (String) value);
+        }
+        if (slot.text()) {
+            return ofText(type, value);
+        }
+        if (value instanceof Map<?, ?> block) {
+            return record(blockOf(slot), new Given(texts(block), usual, path, name));
+        }
+        return names.value(path, (String) value, findings);
+    }
+
+    /** Of a choice the record that stands as a block, else the record itself. */
+    private static Block blockOf(Slot slot) {
+        return slot.variants().stream()
+                .filter(variant -> !slot.choice() || variant.words().isEmpty())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @SuppressWarnings("unchecked") // keys of a file are texts
+    private static Map<String, ?> texts(Map<?, ?> block) {
+        return (Map<String, ?>) block;
+    }
+
+    private static Object constant(Class<?> type, String word) {
+        for (Object constant : type.getEnumConstants()) {
+            if (Slot.word(constant).equals(word)) {
+                return constant;
+            }
+        }
+        throw new IllegalArgumentException(word + " is none of " + type.getSimpleName());
+    }
+
+    private static Object ofText(Class<?> type, Object value) {
+        if (type == double.class) {
+            String time = (String) value;
+            return Integer.parseInt(time.substring(0, 2)) * 3600.0 + Integer.parseInt(time.substring(3, 5)) * 60.0;
+        }
+        try {
+            Method factory = type.getMethod("ofText", value instanceof List ? List.class : String.class);
+            return factory.invoke(null, value);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(type + " is not made from text", e);
+        }
+    }
+
+    /** Any value that the record takes, for the rest to be judged where a key is missing or wrong. */
+    private Object placeholder(Slot slot, Given given) {
+        if (slot.list()) {
+            return List.of(one(slot, placeholderText(slot), given.path(), "", Map.of()));
+        }
+        return one(slot, placeholderText(slot), given.path(), "", Map.of());
+    }
+
+    private static Object placeholderText(Slot slot) {
+        if (slot.real() || slot.whole()) {
+            return slot.key().orElseThrow().most();
+        }
+        if (slot.type().isEnum()) {
+            return Slot.word(slot.type().getEnumConstants()[0]);
+        }
+        return slot.text() ? ANY_TEXT : Map.of();
+    }
+
+    private <T> T quietly(Supplier<T> reading) {
+        boolean before = quiet;
+        quiet = true;
+        try {
+            return reading.get();
+        } finally {
+            quiet = before;
+        }
+    }
+}

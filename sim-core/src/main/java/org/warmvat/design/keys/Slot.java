@@ -1,0 +1,169 @@
+package org.warmvat.design.keys;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One component of a record: its key, and of what kind its value is.
+ *
+ * @param component the component
+ * @param key what is said about it; empty for a record's own name, which is no key of its block
+ * @param holder how the value is held: {@link Optional}, {@link List}, {@link Map}, or the value's own type
+ * @param type type of the value, of an entry of a list or of a map
+ */
+public record Slot(RecordComponent component, Optional<Key> key, Class<?> holder, Class<?> type) {
+
+    static Slot of(RecordComponent component) {
+        Type generic = component.getGenericType();
+        boolean optional = component.getType() == Optional.class;
+        if (optional) {
+            generic = ((ParameterizedType) generic).getActualTypeArguments()[0];
+        }
+        Class<?> holder = optional ? Optional.class : component.getType();
+        if (generic instanceof ParameterizedType held) {
+            Type[] inner = held.getActualTypeArguments();
+            holder = optional ? Optional.class : (Class<?>) held.getRawType();
+            // an absent list is held as an Optional; its entries' type counts
+            return new Slot(component, keyOf(component), holder, (Class<?>) inner[inner.length - 1]);
+        }
+        Class<?> type = generic == OptionalDouble.class ? Double.class : (Class<?>) generic;
+        return new Slot(
+                component, keyOf(component), generic == OptionalDouble.class ? OptionalDouble.class : holder, type);
+    }
+
+    private static Optional<Key> keyOf(RecordComponent component) {
+        return Optional.ofNullable(component.getAnnotation(Key.class));
+    }
+
+    /** Its key's name; empty for a component whose keys stand in the same block, and for a record's own name. */
+    public String name() {
+        return key.map(Key::name).orElse("");
+    }
+
+    /** Whether its value's keys stand in the same block. */
+    public boolean inline() {
+        return key.filter(k -> k.name().isEmpty()).isPresent();
+    }
+
+    boolean called(String name) {
+        return !name.isEmpty()
+                && key.filter(k -> k.name().equals(name) || k.also().equals(name))
+                        .isPresent();
+    }
+
+    /** Whether it may be absent. */
+    public boolean optional() {
+        return holder == Optional.class || holder == OptionalDouble.class;
+    }
+
+    /** Whether it holds a list of values. */
+    public boolean list() {
+        return isList(component.getGenericType());
+    }
+
+    private static boolean isList(Type type) {
+        return type instanceof ParameterizedType held
+                && (held.getRawType() == List.class
+                        || held.getRawType() == Optional.class && isList(held.getActualTypeArguments()[0]));
+    }
+
+    /** Whether it holds values by name. */
+    public boolean map() {
+        return holder == Map.class;
+    }
+
+    /** Whether its value is a number. */
+    public boolean number() {
+        return !list() && !map() && (real() || whole());
+    }
+
+    /** Whether its value, or its entry's, is a number with decimals. */
+    public boolean real() {
+        return (type == double.class || type == Double.class)
+                && key.orElseThrow().pattern().isEmpty();
+    }
+
+    /** Whether its value, or its entry's, is a whole number. */
+    public boolean whole() {
+        return type == int.class || type == Integer.class;
+    }
+
+    /** Whether its value is true or false. */
+    public boolean truth() {
+        return type == boolean.class || type == Boolean.class;
+    }
+
+    /** Whether its value is read from text or from a list of texts by a factory of its own. */
+    public boolean text() {
+        return type == String.class || !key.orElseThrow().pattern().isEmpty();
+    }
+
+    /** The records that may stand here: several where it is a choice, none where it is no record. */
+    public List<Block> variants() {
+        if (type.isSealed()) {
+            return Arrays.stream(type.getPermittedSubclasses()).map(Block::of).toList();
+        }
+        return type.isRecord() && !text() ? List.of(Block.of(type)) : List.of();
+    }
+
+    /** Whether a value's keys stand in the same block: of a record without a name of its own, or of one chosen by a word. */
+    boolean stands(Object value) {
+        return inline()
+                || choice()
+                        && value instanceof Record record
+                        && !Block.of(record.getClass()).words().isEmpty();
+    }
+
+    /** Whether the value is one of several records. */
+    public boolean choice() {
+        return type.isSealed();
+    }
+
+    /** The words that may stand here; empty where none does. */
+    public List<String> words() {
+        if (type.isEnum()) {
+            return Arrays.stream(type.getEnumConstants()).map(Slot::word).toList();
+        }
+        return choice() && !inline()
+                ? variants().stream()
+                        .flatMap(variant -> variant.words().stream())
+                        .toList()
+                : List.of();
+    }
+
+    static String word(Object constant) {
+        return ((Enum<?>) constant).name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What is allowed for a number, as in {@code a number, 0 to 1000 m2}. */
+    String expected() {
+        Key about = key.orElseThrow();
+        String unit = about.unit().isEmpty() ? "" : " " + about.unit();
+        return (whole() ? "a whole number, " : "a number, ") + Shown.number(about.least()) + " to "
+                + Shown.number(about.most()) + unit;
+    }
+
+    /** A number of the file as the record holds it. */
+    double held(double number) {
+        Key about = key.orElseThrow();
+        return number * about.times() / about.per();
+    }
+
+    /** A number of the record as the file writes it, free of what the conversion leaves in the last digits. */
+    double written(double held) {
+        Key about = key.orElseThrow();
+        if (about.per() == about.times()) {
+            return held;
+        }
+        double number = held * about.per() / about.times();
+        double rounded = Double.parseDouble(String.format(Locale.ROOT, "%.12g", number));
+        return held(rounded) == held ? rounded : number;
+    }
+}
