@@ -8,12 +8,20 @@ import java.util.Iterator;
 import org.warmvat.weather.WeatherRefused;
 
 /** The records of delimited text after some lead-in lines, with the file's own line numbers; broken quotes are refused. */
-final class CsvText {
+public final class CsvText {
     private final FileFaults faults;
     private final Iterator<CsvRecord> records;
     private long lastLine;
 
-    CsvText(String text, int skipLines, char delimiter, FileFaults faults) throws WeatherRefused {
+    /**
+     * Records of a text.
+     *
+     * @param text all of it
+     * @param skipLines lead-in lines before the first record
+     * @param delimiter between cells
+     * @param faults where broken quotes are told
+     */
+    public CsvText(String text, int skipLines, char delimiter, FileFaults faults) throws WeatherRefused {
         this.faults = faults;
         this.lastLine = skipLines;
         CsvReader<CsvRecord> reader = CsvReader.builder()
@@ -28,7 +36,7 @@ final class CsvText {
     }
 
     /** Says what a spreadsheet of many countries has done, where a line of names should be cut at commas and is not. */
-    static void refuseSemicolons(CsvRecord names, FileFaults faults) throws WeatherRefused {
+    public static void refuseSemicolons(CsvRecord names, FileFaults faults) throws WeatherRefused {
         if (names.getFieldCount() == 1 && names.getField(0).indexOf(';') >= 0) {
             throw faults.refusedAt(
                     names.getStartingLineNumber(),
@@ -38,7 +46,7 @@ final class CsvText {
     }
 
     /** Whether another record follows. */
-    boolean hasNext() throws WeatherRefused {
+    public boolean hasNext() throws WeatherRefused {
         try {
             return records.hasNext();
         } catch (CsvParseException e) {
@@ -46,7 +54,8 @@ final class CsvText {
         }
     }
 
-    CsvRecord next() throws WeatherRefused {
+    /** The next record. */
+    public CsvRecord next() throws WeatherRefused {
         try {
             CsvRecord record = records.next();
             lastLine = record.getStartingLineNumber();

@@ -1,7 +1,7 @@
 package org.warmvat.weather.file;
 
 /** Plain decimal numbers; unlike the Java language's own reading it takes no NaN, infinity, hex or type suffix. */
-final class Decimal {
+public final class Decimal {
     /** The powers of ten up to which a division of whole numbers below 2^53 is rounded once, and so rightly. */
     private static final double[] TENS = {
         1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
@@ -38,7 +38,7 @@ final class Decimal {
     }
 
     /** Whether a text is a decimal number with a point, such as {@code -12.5} or {@code 1e-3}. */
-    static boolean isNumber(String text) {
+    public static boolean isNumber(String text) {
         int length = text.length();
         int i = length > 0 && (text.charAt(0) == '-' || text.charAt(0) == '+') ? 1 : 0;
         int whole = digits(text, i);

@@ -5,22 +5,24 @@ import java.util.List;
 import org.warmvat.weather.WeatherRefused;
 
 /** The faults of one file as they are found; stops at twenty, since the rest is seldom news. */
-final class FileFaults {
+public final class FileFaults {
     private static final int MOST = 20;
 
     private final String file;
     private final List<String> found = new ArrayList<>();
 
-    FileFaults(String file) {
+    /** Faults of a file, by its name for messages. */
+    public FileFaults(String file) {
         this.file = file;
     }
 
-    String file() {
+    /** Its name. */
+    public String file() {
         return file;
     }
 
     /** A fault of the whole file. */
-    void add(String fault) throws WeatherRefused {
+    public void add(String fault) throws WeatherRefused {
         found.add(file + ": " + fault);
         if (found.size() == MOST) {
             found.add(file + ": more faults may follow; reading stopped after " + MOST);
@@ -29,7 +31,7 @@ final class FileFaults {
     }
 
     /** A fault of a line, counted from 1. */
-    void add(long line, String fault) throws WeatherRefused {
+    public void add(long line, String fault) throws WeatherRefused {
         found.add(file + " line " + line + ": " + fault);
         if (found.size() == MOST) {
             found.add(file + ": more faults may follow; reading stopped after " + MOST);
@@ -38,14 +40,14 @@ final class FileFaults {
     }
 
     /** Ends the reading when anything was found. */
-    void refuseIfAny() throws WeatherRefused {
+    public void refuseIfAny() throws WeatherRefused {
         if (!found.isEmpty()) {
             throw new WeatherRefused(found);
         }
     }
 
     /** Ends the reading with one more fault. */
-    WeatherRefused refusedAt(long line, String fault) {
+    public WeatherRefused refusedAt(long line, String fault) {
         found.add(file + " line " + line + ": " + fault);
         return new WeatherRefused(found);
     }

@@ -13,7 +13,7 @@ import org.warmvat.weather.WeatherRefused;
  * The lines {@code # key: value} at the top of Warmvat's own files, after a first line that names the kind of file and its
  * version. Trailing commas, as spreadsheets leave them, are ignored; a line of free text without a key is a remark.
  */
-final class LeadIn {
+public final class LeadIn {
     private static final Pattern ENTRY = Pattern.compile("#\\s*([a-z_]+)\\s*:\\s*(.*?)[,;\\s]*");
 
     private final Map<String, Entry> entries = new LinkedHashMap<>();
@@ -32,7 +32,7 @@ final class LeadIn {
      * @param mark how the first line begins, before the version 1
      * @param keys those that may stand here
      */
-    static LeadIn read(String text, String mark, List<String> keys, FileFaults faults) throws WeatherRefused {
+    public static LeadIn read(String text, String mark, List<String> keys, FileFaults faults) throws WeatherRefused {
         List<String> lead = text.lines().takeWhile(line -> line.startsWith("#")).toList();
         Pattern first = Pattern.compile(Pattern.quote(mark) + " 1[,;\\s]*");
         if (lead.isEmpty() || !first.matcher(lead.get(0)).matches()) {
@@ -49,7 +49,7 @@ final class LeadIn {
     }
 
     /** How many lines it has. */
-    int lines() {
+    public int lines() {
         return lines;
     }
 
@@ -74,7 +74,7 @@ final class LeadIn {
     }
 
     /** The number under a key, within whole limits; 0 and a fault otherwise. */
-    double number(String key, int least, int most) throws WeatherRefused {
+    public double number(String key, int least, int most) throws WeatherRefused {
         Entry entry = entries.get(key);
         String range = least + " to " + most;
         if (entry == null) {
@@ -91,10 +91,16 @@ final class LeadIn {
     }
 
     /** The entry under a key. */
-    Optional<Entry> entry(String key) {
+    public Optional<Entry> entry(String key) {
         return Optional.ofNullable(entries.get(key));
     }
 
-    /** One line of it. */
-    record Entry(int line, String key, String value) {}
+    /**
+     * One line of it.
+     *
+     * @param line counted from 1
+     * @param key before the colon
+     * @param value after it
+     */
+    public record Entry(int line, String key, String value) {}
 }

@@ -26,7 +26,7 @@ public final class Nearest {
     }
 
     /** All known names, and which of them was probably meant. */
-    static String listAnd(String name, List<String> known) {
+    public static String listAnd(String name, List<String> known) {
         return String.join(", ", known)
                 + of(name, known).map(best -> " (did you mean " + best + "?)").orElse("");
     }

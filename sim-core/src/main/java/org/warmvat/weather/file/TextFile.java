@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import org.warmvat.weather.WeatherRefused;
 
 /** The text of a UTF-8 file, with or without a byte-order mark; anything else is refused with the place. */
-final class TextFile {
+public final class TextFile {
     /** More than any century of hourly rows; a larger file is not weather and would only fill the memory. */
     private static final long MOST_BYTES = 256L << 20;
 
@@ -32,7 +32,8 @@ final class TextFile {
         return decode(file, Files.readAllBytes(path));
     }
 
-    static String decode(String file, byte[] bytes) throws WeatherRefused {
+    /** The text of a file's bytes. */
+    public static String decode(String file, byte[] bytes) throws WeatherRefused {
         if (bytes.length == 0) {
             throw new WeatherRefused(file + ": is empty");
         }

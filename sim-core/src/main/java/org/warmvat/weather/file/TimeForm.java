@@ -3,8 +3,8 @@ package org.warmvat.weather.file;
 import java.util.OptionalLong;
 
 /**
- * How a date and time is written: runs of {@code Y}, {@code M}, {@code D}, {@code h} and {@code m} stand for digits, any other
- * character for itself. A run beside another run takes as many digits as it has letters; a run between separators or
+ * How a date and time is written: runs of {@code Y}, {@code M}, {@code D}, {@code h}, {@code m} and {@code s} stand for digits, any
+ * other character for itself; a year of two digits is one of this century. A run beside another run takes as many digits as it has letters; a run between separators or
  * ends takes one digit or more. Seconds and fractions of zero at the end are ignored. Hour 24 is midnight at the end of the
  * day; without minutes the time is on the hour.
  */
@@ -12,11 +12,14 @@ public final class TimeForm {
     /** The form of Warmvat's own file. */
     public static final TimeForm ISO = new TimeForm("YYYY-MM-DDThh:mm");
 
-    private static final String LETTERS = "YMDhm";
+    private static final String LETTERS = "YMDhms";
+    private static final String MAY_BE_ABSENT = "ms";
+    private static final int SECONDS_PER_MINUTE = 60;
+    private static final int CENTURY = 2000;
 
     private final String form;
 
-    /** Takes a form that has year, month, day and hour once each, and minutes at most once. */
+    /** Takes a form that has year, month, day and hour once each, minutes and seconds at most once. */
     public TimeForm(String form) {
         this.form = form;
         for (int i = 0; i < LETTERS.length(); i++) {
@@ -24,7 +27,7 @@ public final class TimeForm {
             int first = form.indexOf(letter);
             int last = form.lastIndexOf(letter);
             boolean one = first < 0 || form.substring(first, last + 1).chars().allMatch(c -> c == letter);
-            if (!one || (first < 0 && letter != 'm')) {
+            if (!one || (first < 0 && MAY_BE_ABSENT.indexOf(letter) < 0)) {
                 throw new IllegalArgumentException("not a form of date and time: " + form);
             }
         }
@@ -35,8 +38,15 @@ public final class TimeForm {
         return form;
     }
 
-    /** Minutes since 1970 of the clock in the text; empty when it does not read so. */
+    /** Minutes since 1970 of the clock in the text; empty when it does not read so or not on the minute. */
     OptionalLong minutes(String text) {
+        OptionalLong seconds = seconds(text);
+        boolean onTheMinute = seconds.isPresent() && seconds.getAsLong() % SECONDS_PER_MINUTE == 0;
+        return onTheMinute ? OptionalLong.of(seconds.getAsLong() / SECONDS_PER_MINUTE) : OptionalLong.empty();
+    }
+
+    /** Seconds since 1970 of the clock in the text; empty when it does not read so. */
+    public OptionalLong seconds(String text) {
         int[] values = new int[LETTERS.length()];
         int at = 0;
         int i = 0;
@@ -62,9 +72,15 @@ public final class TimeForm {
             at += taken;
             i += run;
         }
-        return text.substring(at).matches("(:00)?(\\.0+)?")
-                ? RowTime.minutes(values[0], values[1], values[2], values[3], values[4])
+        return text.substring(at).matches("(:00)?(\\.0+)?") && values[5] < SECONDS_PER_MINUTE
+                ? seconds(values)
                 : OptionalLong.empty();
+    }
+
+    private OptionalLong seconds(int[] values) {
+        int year = form.contains("YYY") || values[0] >= 100 ? values[0] : CENTURY + values[0];
+        OptionalLong minutes = RowTime.minutes(year, values[1], values[2], values[3], values[4]);
+        return minutes.isPresent() ? OptionalLong.of(minutes.getAsLong() * SECONDS_PER_MINUTE + values[5]) : minutes;
     }
 
     private boolean isLetter(int at) {

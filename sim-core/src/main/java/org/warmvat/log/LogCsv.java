@@ -1,0 +1,216 @@
+package org.warmvat.log;
+
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.file.CsvText;
+import org.warmvat.weather.file.Decimal;
+import org.warmvat.weather.file.FileFaults;
+import org.warmvat.weather.file.Layout;
+import org.warmvat.weather.file.LeadIn;
+import org.warmvat.weather.file.Nearest;
+import org.warmvat.weather.file.TimeForm;
+
+/** Reads one log: Warmvat's own, which names its columns as we do, or any delimited text by its {@link LogLayout}. */
+final class LogCsv {
+
+    private static final String MARK = "# warmvat log";
+    private static final String TIME = "time";
+    private static final List<TimeForm> ISO = List.of(
+            new TimeForm("YYYY-MM-DDThh:mm:ss"), new TimeForm("YYYY-MM-DDThh:mm"), new TimeForm("YYYY-MM-DD hh:mm:ss"));
+    private static final double LEAST_SLURRY_C = -20;
+    private static final double MOST_SLURRY_C = 110;
+
+    private final String text;
+    private final FileFaults faults;
+
+    LogCsv(String text, FileFaults faults) {
+        this.text = text;
+        this.faults = faults;
+    }
+
+    /** Where a column stands in a row. */
+    private record Placed(String name, int index, Layout.Column unit) {}
+
+    /** Warmvat's own log. */
+    LogTable read() throws WeatherRefused {
+        OptionalDouble utcOffsetH = OptionalDouble.empty();
+        int lines = 0;
+        if (text.startsWith("#")) {
+            LeadIn lead = LeadIn.read(text, MARK, List.of("utc_offset_h", "origin", "note"), faults);
+            lines = lead.lines();
+            utcOffsetH = lead.entry("utc_offset_h").isPresent()
+                    ? OptionalDouble.of(lead.number("utc_offset_h", -12, 14))
+                    : utcOffsetH;
+        }
+        CsvText csv = new CsvText(text, lines, ',', faults);
+        CsvRecord heading = heading(csv, lines);
+        CsvText.refuseSemicolons(heading, faults);
+        Map<String, Layout.Column> columns = ownColumns(heading);
+        Layout.Text own = new Layout.Text(lines, true, ',', '.');
+        LogLayout layout = new LogLayout(own, List.of(new Layout.ByHeading(TIME)), ISO, utcOffsetH, columns, Set.of());
+        return rows(csv, names(heading), layout);
+    }
+
+    /** Any delimited text. */
+    LogTable read(LogLayout layout) throws WeatherRefused {
+        int skip = layout.text().skipLines();
+        CsvText csv = new CsvText(text, skip, layout.text().delimiter(), faults);
+        return rows(csv, layout.text().headings() ? names(heading(csv, skip)) : List.of(), layout);
+    }
+
+    private CsvRecord heading(CsvText csv, int lines) throws WeatherRefused {
+        if (!csv.hasNext()) {
+            throw faults.refusedAt(lines + 1L, "the file ends, expected a line of column names");
+        }
+        return csv.next();
+    }
+
+    private static List<String> names(CsvRecord heading) {
+        return heading.getFields().stream().map(String::strip).toList();
+    }
+
+    private Map<String, Layout.Column> ownColumns(CsvRecord heading) throws WeatherRefused {
+        long line = heading.getStartingLineNumber();
+        Map<String, Layout.Column> columns = new LinkedHashMap<>();
+        Set<String> seen = new HashSet<>();
+        for (String name : names(heading)) {
+            if (!seen.add(name)) {
+                faults.add(line, "column \"" + name + "\" stands twice");
+            } else if (Sensors.isSensor(name) || LogColumn.ofKey(name).isPresent()) {
+                columns.put(name, new Layout.Column(new Layout.ByHeading(name), 1, 0));
+            } else if (!name.equals(TIME)) {
+                faults.add(
+                        line,
+                        "unknown column \"" + name + "\", expected one of " + Nearest.listAnd(name, LogFiles.names()));
+            }
+        }
+        if (!seen.contains(TIME)) {
+            faults.add(line, "no column time, which is required");
+        }
+        if (columns.keySet().stream().noneMatch(Sensors::isSensor)) {
+            faults.add(line, "no column slurry_c (or slurry_NAME_c for several sensors), which is required");
+        }
+        faults.refuseIfAny();
+        return columns;
+    }
+
+    private LogTable rows(CsvText csv, List<String> names, LogLayout layout) throws WeatherRefused {
+        List<Integer> time = new ArrayList<>();
+        for (Layout.Place place : layout.time()) {
+            time.add(index(place, names, layout));
+        }
+        List<Placed> columns = new ArrayList<>();
+        for (String name : layout.columns().keySet().stream().sorted().toList()) {
+            Layout.Column column = layout.columns().get(name);
+            columns.add(new Placed(name, index(column.place(), names, layout), column));
+        }
+        faults.refuseIfAny();
+        int needed = 1
+                + Math.max(
+                        time.stream().mapToInt(i -> i).max().orElse(0),
+                        columns.stream().mapToInt(Placed::index).max().orElse(0));
+        List<LogRow> rows = new ArrayList<>();
+        while (csv.hasNext()) {
+            CsvRecord record = csv.next();
+            if (record.getFieldCount() < needed) {
+                faults.add(
+                        record.getStartingLineNumber(), record.getFieldCount() + " cells, expected at least " + needed);
+            } else {
+                row(record, time, columns, layout, rows);
+            }
+        }
+        faults.refuseIfAny();
+        if (rows.isEmpty()) {
+            faults.add("no rows, expected readings of the slurry");
+            faults.refuseIfAny();
+        }
+        return new LogTable(
+                faults.file(),
+                layout.utcOffsetH(),
+                columns.stream().map(Placed::name).toList(),
+                rows);
+    }
+
+    private void row(CsvRecord record, List<Integer> time, List<Placed> columns, LogLayout layout, List<LogRow> rows)
+            throws WeatherRefused {
+        long line = record.getStartingLineNumber();
+        String clock = String.join(
+                " ", time.stream().map(index -> record.getField(index).strip()).toList());
+        OptionalLong second = layout.forms().stream()
+                .map(form -> form.seconds(clock))
+                .filter(OptionalLong::isPresent)
+                .findFirst()
+                .orElse(OptionalLong.empty());
+        if (second.isEmpty()) {
+            faults.add(line, "time \"" + clock + "\", expected the form " + words(layout.forms()));
+            return;
+        }
+        if (!rows.isEmpty() && second.getAsLong() <= rows.get(rows.size() - 1).second()) {
+            faults.add(line, "time \"" + clock + "\", expected one after that of the row before");
+        }
+        double[] values = new double[columns.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = value(
+                    line,
+                    columns.get(i),
+                    record.getField(columns.get(i).index()).strip(),
+                    layout);
+        }
+        rows.add(new LogRow(second.getAsLong(), line, values));
+    }
+
+    private static String words(List<TimeForm> forms) {
+        return String.join(" or ", forms.stream().map(TimeForm::form).toList());
+    }
+
+    private double value(long line, Placed column, String cell, LogLayout layout) throws WeatherRefused {
+        if (cell.isEmpty() || layout.missing().contains(cell)) {
+            return Double.NaN;
+        }
+        boolean comma = layout.text().decimalMark() == ',';
+        String plain = comma ? cell.replace(',', '.') : cell;
+        if (!Decimal.isNumber(plain) || (comma && cell.indexOf('.') >= 0)) {
+            faults.add(
+                    line,
+                    column.name() + " \"" + cell + "\", expected a number with a decimal " + (comma ? "comma" : "point")
+                            + " or nothing");
+            return Double.NaN;
+        }
+        double value = Double.parseDouble(plain) * column.unit().factor()
+                + column.unit().offset();
+        double least = LogColumn.ofKey(column.name()).map(LogColumn::least).orElse(LEAST_SLURRY_C);
+        double most = LogColumn.ofKey(column.name()).map(LogColumn::most).orElse(MOST_SLURRY_C);
+        if (value < least || value > most) {
+            faults.add(
+                    line,
+                    column.name() + " \"" + cell + "\", expected " + Math.round(least) + " to " + Math.round(most));
+            return Double.NaN;
+        }
+        return value;
+    }
+
+    private int index(Layout.Place place, List<String> names, LogLayout layout) throws WeatherRefused {
+        if (place instanceof Layout.ByNumber number) {
+            return number.column() - 1;
+        }
+        String name = ((Layout.ByHeading) place).name();
+        int index = names.indexOf(name);
+        if (index < 0) {
+            faults.add(
+                    layout.text().skipLines() + 1L,
+                    "no column \"" + name + "\", expected "
+                            + (names.isEmpty()
+                                    ? "a layout with headings: true"
+                                    : "one of " + Nearest.listAnd(name, names)));
+        }
+        return Math.max(0, index);
+    }
+}
