@@ -1,24 +1,15 @@
 package org.warmvat.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import org.warmvat.cli.answer.Asked;
-import org.warmvat.cli.answer.BackupReport;
-import org.warmvat.cli.answer.ResultsFolder;
-import org.warmvat.cli.answer.ResultsRefused;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.backup.BackupAnswer;
 import org.warmvat.study.BackupResult;
 import org.warmvat.study.BackupStudy;
-import org.warmvat.study.Parallel;
-import org.warmvat.study.StudyRefused;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code backup}: which heater to buy? */
 @Command(
@@ -29,18 +20,9 @@ import picocli.CommandLine.Spec;
                     + " in time, the next common size, and whether coil and flow temperature are the limit instead.",
             "Without a design or weather the built-in invented demonstration is used."
         })
-final class BackupCommand implements Callable<Integer> {
+final class BackupCommand extends RunningCommand {
 
     private static final double MOST_HOURS = 8784;
-
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private CommonOptions common;
-
-    @Mixin
-    private StudyOptions study;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
     private Optional<Path> designFile = Optional.empty();
@@ -58,7 +40,7 @@ final class BackupCommand implements Callable<Integer> {
             names = "--short-hours",
             paramLabel = "N",
             defaultValue = "0",
-            description = "Hours below the floor that are allowed in each file (${DEFAULT-VALUE}).")
+            description = "Hours below the minimum temperature that are allowed in each file (${DEFAULT-VALUE}).")
     private double shortHours;
 
     @Option(
@@ -91,28 +73,22 @@ final class BackupCommand implements Callable<Integer> {
     private double coldSpellK;
 
     @Override
-    public Integer call() throws ResultsRefused, StudyRefused, IOException {
+    Document document() throws Exception {
         BackupStudy.Question question = question();
-        ResultsFolder folder = study.folder(BackupReport.TABLES, BackupReport.PICTURES);
         Inputs inputs = Inputs.read(designFile, weatherFiles, layoutFile, design -> {});
-        BackupResult result;
-        try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
-            result = BackupStudy.run(inputs.design().design(), inputs.weathers(), study.engine(), question, parallel);
-        }
-        Asked asked = inputs.asked(study.engine().name());
-        study.tell(
-                BackupReport.of(result, asked, question, study.pictures(() -> BackupReport.pictures(result, asked))),
-                inputs,
-                folder);
-        return ExitCode.DONE.number();
+        BackupResult result = run().parallel(
+                        "runs",
+                        parallel -> BackupStudy.run(
+                                inputs.design().design(), inputs.weathers(), run().engine(), question, parallel));
+        return BackupAnswer.of(result, inputs.asked(run()), question);
     }
 
     private BackupStudy.Question question() {
-        Amount.within(spec.commandLine(), "--short-hours", shortHours, 0, MOST_HOURS);
-        Amount.within(spec.commandLine(), "--warm-up-days", warmUpDays, 1, 365);
-        Amount.within(spec.commandLine(), "--fill", fillC, 0, 75);
-        Amount.within(spec.commandLine(), "--cold-spell", coldSpellK, 0, 40);
-        sizesW.forEach(size -> Amount.within(spec.commandLine(), "--sizes", size, 1, 1_000_000));
+        run().within("--short-hours", shortHours, 0, MOST_HOURS);
+        run().within("--warm-up-days", warmUpDays, 1, 365);
+        run().within("--fill", fillC, 0, 75);
+        run().within("--cold-spell", coldSpellK, 0, 40);
+        sizesW.forEach(size -> run().within("--sizes", size, 1, 1_000_000));
         return new BackupStudy.Question(
                 shortHours, new BackupStudy.WarmUp(fillC, warmUpDays), ignoreSun, coldSpellK, sizesW);
     }

@@ -19,7 +19,7 @@ final class CommonOptions {
 
     @Option(
             names = "--trace",
-            description = "Should the program break down, show where (also: WARMVAT_TRACE=1 in the environment).")
+            description = "Show where the program broke down, if it does (also: WARMVAT_TRACE=1 in the environment).")
     private boolean trace;
 
     boolean quiet() {

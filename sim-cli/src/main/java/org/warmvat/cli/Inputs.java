@@ -82,12 +82,19 @@ record Inputs(DesignDocument design, List<Weather> weathers, List<InputFile> fil
         return weathers.get(0);
     }
 
-    /** What a study is asked about. */
-    Asked asked(String engine) {
-        List<String> assumed = new ArrayList<>(invented);
-        assumed.addAll(design.assumed());
-        weathers.forEach(one -> assumed.addAll(one.assumptions()));
-        return new Asked(design.design(), weathers, engine, assumed, design.cautions());
+    /** What a command is asked about. */
+    Asked asked(RunOptions run) {
+        return asked(run.spec().name(), run.engine().name());
+    }
+
+    /** What a command is asked about. */
+    Asked asked(String command, String engine) {
+        return new Asked(
+                command,
+                Optional.of(design.design()),
+                weathers,
+                engine,
+                new Asked.InputReading(files, invented, design.assumed(), design.cautions()));
     }
 
     /** Reads a design. */

@@ -111,7 +111,7 @@ final class StudyOptions {
     /** The folder asked for, before anything runs. */
     ResultsFolder folder(Collection<String> tables, Collection<String> pictures) throws ResultsRefused {
         Path place = out == null ? Path.of("warmvat-" + spec.name()) : out;
-        return ResultsFolder.at(place, replace, StudyReport.fileNames(tables, pictures));
+        return ResultsFolder.at(place, replace, message -> {});
     }
 
     /** Pictures, or none and a word about it: a machine without fonts fails with errors, not exceptions. */

@@ -85,7 +85,7 @@ final class YearCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ResultsRefused, StudyRefused, IOException {
-        ResultsFolder folder = ResultsFolder.at(out, replace, Report.fileNames());
+        ResultsFolder folder = ResultsFolder.at(out, replace, message -> {});
         Inputs inputs = arguments.read();
         Runner runner = new Runner(inputs.weather(), engine.engine());
         RunResult run = run(inputs, runner);

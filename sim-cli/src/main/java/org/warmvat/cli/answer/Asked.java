@@ -1,57 +1,101 @@
 package org.warmvat.cli.answer;
 
+import java.time.LocalDate;
 import java.time.Month;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.weather.Weather;
 
 /**
- * What a study was asked about.
+ * What a command was asked about.
  *
- * @param design the design
- * @param weathers the weather files
- * @param engine name of the engine
- * @param assumed what the reading of design and weather assumed
- * @param warnings doubts about them
+ * @param command name of the command
+ * @param given the design, absent where only weather is asked about
+ * @param weathers the weather files, none where only a design is asked about
+ * @param engine name of the engine, empty where nothing runs
+ * @param reading what the reading of both said
  */
-public record Asked(Design design, List<Weather> weathers, String engine, List<String> assumed, List<String> warnings) {
+public record Asked(
+        String command, Optional<Design> given, List<Weather> weathers, String engine, InputReading reading) {
 
     private static final int LEAP_YEAR_HOURS = 8784;
 
+    /**
+     * What the reading of the inputs said.
+     *
+     * @param files the files, hashed, in the order of the command line
+     * @param invented one sentence for each input that is the built-in demonstration
+     * @param assumed every default of the design that is used
+     * @param cautions what the design file is allowed but deserves a word
+     */
+    public record InputReading(
+            List<InputFile> files, List<String> invented, List<String> assumed, List<String> cautions) {}
+
+    /** The design; only where there is one. */
+    public Design design() {
+        return given.orElseThrow();
+    }
+
+    /** The weather, the first where there are several. */
+    public Weather weather() {
+        return weathers.get(0);
+    }
+
+    String title() {
+        return given.map(Design::title).orElseGet(() -> weather().site().name());
+    }
+
     /** Tank, weather and engine in a line. */
     String subtitle() {
-        List<String> sites =
-                weathers.stream().map(one -> one.site().name()).distinct().toList();
-        return Words.fixed(design.tank().liquidVolumeM3() * 1000, 0) + " litres of slurry, set-point "
-                + Words.celsius(design.control().setpointC()) + ", floor " + floor() + "; weather of "
-                + Words.list(sites) + "; " + engine + " engine";
+        StringBuilder line = new StringBuilder();
+        given.ifPresent(design -> line.append(Words.fixed(design.tank().liquidVolumeM3() * 1000, 0))
+                .append(" litres of slurry, set-point ")
+                .append(Words.celsius(design.control().setpointC()))
+                .append(", minimum ")
+                .append(minimum()));
+        if (!weathers.isEmpty()) {
+            line.append(line.isEmpty() ? "Weather of " : "; weather of ")
+                    .append(Words.list(
+                            weathers.stream().map(Asked::named).distinct().toList()));
+        }
+        return line.append(engine.isEmpty() ? "" : "; " + engine + " engine").toString();
+    }
+
+    private static String named(Weather weather) {
+        return weather.site().name() + ", " + weather.hours() + " hours from "
+                + Words.day(weather.start().toLocalDate(), true);
     }
 
     /** One of several weather files in words. */
-    String fileName(int file) {
+    public String fileName(int file) {
         Weather weather = weathers.get(file);
         return "weather file " + (file + 1) + " (" + weather.site().name() + ", from "
                 + Words.day(weather.start().toLocalDate(), true) + ")";
     }
 
-    /** The floor temperature in words. */
-    String floor() {
-        return Words.celsius(design.control().floorC());
+    /** The minimum temperature in words. */
+    public String minimum() {
+        return Words.celsius(design().control().floorC());
     }
 
     /** The months of the calendar that the first weather file holds hours of. */
-    List<Month> months() {
-        Weather weather = weathers.get(0);
-        return IntStream.range(0, weather.hours())
-                .mapToObj(hour -> weather.start().plusHours(hour).getMonth())
+    public List<Month> months() {
+        return IntStream.range(0, weather().hours())
+                .mapToObj(hour -> weather().start().plusHours(hour).getMonth())
                 .distinct()
                 .sorted()
                 .toList();
     }
 
+    /** A day in words, with its year where days of the year come more than once. */
+    public String day(LocalDate date) {
+        return Words.day(date, withYear());
+    }
+
     /** Whether a date needs its year to be told. */
-    boolean withYear() {
+    private boolean withYear() {
         return weathers.stream().anyMatch(weather -> weather.hours() > LEAP_YEAR_HOURS);
     }
 }

@@ -8,7 +8,7 @@ import org.warmvat.result.RunResult;
 import org.warmvat.study.Tariffs;
 
 /** Cost, worth and carbon of a run in words. */
-final class MoneySentences {
+public final class MoneySentences {
 
     private MoneySentences() {}
 
@@ -44,7 +44,7 @@ final class MoneySentences {
     }
 
     /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.30 EUR and stands for 10.2 kg of CO2}. */
-    static String buys(Design design, double boughtKWh) {
+    public static String buys(Design design, double boughtKWh) {
         Money money = Tariffs.heat(design, boughtKWh);
         String price = sum(-money.balance(), design.prices().currency());
         boolean ownGas =
@@ -56,13 +56,13 @@ final class MoneySentences {
     }
 
     /** A word about a warm-up by the tank's own gas; none where the backup is fed otherwise. */
-    static List<String> coldGas(Design design) {
+    public static List<String> coldGas(Design design) {
         return Tariffs.bought(design).filter(BoughtEnergy.OWN_GAS::equals).stream()
                 .map(unused -> "A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.")
                 .toList();
     }
 
     private static String sum(double value, String currency) {
-        return Words.fixed(value, 2) + " " + currency;
+        return Words.number(value) + " " + currency;
     }
 }

@@ -1,18 +1,29 @@
 package org.warmvat.cli.answer;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.warmvat.cli.plot.Picture;
 
 /**
- * The folder that a run's results go into. It appears whole or not at all: files are written to a hidden folder beside it,
- * which takes its place when complete. A results folder that stands there already is replaced only when told so, and a folder
- * that holds anything else never is.
+ * The folder that an answer goes into. It appears whole or not at all: files are written to a hidden folder beside it, which takes
+ * its place when complete. Results that stand there already are replaced only when told so, and a folder that holds anything else
+ * than the files that its own {@code summary.json} lists never is.
  */
 public final class ResultsFolder {
+
+    private static final String PAGE = "report.html";
+    private static final String SUMMARY = "summary.json";
 
     private final Path target;
     private final boolean replacing;
@@ -23,21 +34,22 @@ public final class ResultsFolder {
     }
 
     /**
-     * Looks whether results may go there; changes nothing.
+     * Looks whether results may go there. Puts back results that a run set aside before it was cut off; else changes nothing.
      *
      * @param place folder asked for
      * @param replace whether results that stand there may be replaced
-     * @param own names of the files that results may consist of
+     * @param told is told of what was put back or lies about
      * @throws ResultsRefused if they may not, with the reason
      */
-    public static ResultsFolder at(Path place, boolean replace, Set<String> own) throws ResultsRefused {
+    public static ResultsFolder at(Path place, boolean replace, Consumer<String> told) throws ResultsRefused {
         Path target = place.toAbsolutePath().normalize();
         refuseOddPlaces(place, target);
+        UnfinishedFolder.putBack(target, told);
         if (!Files.isDirectory(target)) {
             return new ResultsFolder(target, false);
         }
         try (Stream<Path> entries = Files.list(target)) {
-            refuseStrangers(place, entries.sorted().toList(), replace, own);
+            refuseStrangers(place, entries.sorted().toList(), replace);
         } catch (IOException unreadable) {
             throw new ResultsRefused(place + ": cannot be read, expected a folder of results");
         }
@@ -61,29 +73,41 @@ public final class ResultsFolder {
         }
     }
 
-    /** The folder itself or the nearest above it that is there; the missing ones are made when results are written. */
+    /** The folder itself or the nearest above it that is there, be it a link to nowhere; the missing ones are made in writing. */
     private static Path nearestExisting(Path folder) {
         Path at = folder;
-        while (!Files.exists(at)) {
+        while (!Files.exists(at) && !Files.isSymbolicLink(at)) {
             at = at.getParent();
         }
         return at;
     }
 
-    private static void refuseStrangers(Path place, Iterable<Path> entries, boolean replace, Set<String> own)
-            throws ResultsRefused {
-        boolean empty = true;
+    private static void refuseStrangers(Path place, List<Path> entries, boolean replace) throws ResultsRefused {
+        Set<String> own = entries.isEmpty() ? Set.of() : listed(place.resolve(SUMMARY));
         for (Path entry : entries) {
-            empty = false;
             String name = entry.getFileName().toString();
-            if (!own.contains(name) || !Files.isRegularFile(entry)) {
+            if (!(own.contains(name) || (own.isEmpty() && name.matches("[a-z_0-9]+[.](html|json|csv|png|svg)")))
+                    || !Files.isRegularFile(entry)) {
                 throw new ResultsRefused(
                         place + ": holds " + name + ", which is no part of the results, expected another folder");
             }
         }
-        if (!empty && !replace) {
+        if (!entries.isEmpty() && !replace) {
             throw new ResultsRefused(place + ": holds results already, expected --replace or another folder");
         }
+    }
+
+    /** The files that a folder of results says it consists of; none where it does not. */
+    private static Set<String> listed(Path summary) {
+        Set<String> names = new TreeSet<>();
+        try {
+            for (JsonNode name : new ObjectMapper().readTree(summary.toFile()).path("result_files")) {
+                names.add(name.asText());
+            }
+        } catch (IOException noSummary) {
+            return Set.of();
+        }
+        return names;
     }
 
     /** The folder. */
@@ -91,13 +115,43 @@ public final class ResultsFolder {
         return target;
     }
 
+    /** The page within it. */
+    public Path page() {
+        return target.resolve(PAGE);
+    }
+
     /**
-     * Writes the files and puts the folder in place. After a failure, or when the program is stopped, what stood there before
+     * Writes an answer and puts the folder in place. After a failure, or when the program is stopped, what stood there before
      * still stands and nothing else is left.
      *
-     * @param files contents by file name
-     * @throws IOException if the disk will not have them
+     * @throws IOException if the disk will not have it
      */
+    public void write(Document document) throws IOException {
+        write(files(document));
+    }
+
+    /** The files of an answer by name; the same answer gives the same bytes. */
+    static Map<String, byte[]> files(Document document) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(PAGE, Page.bytes(document));
+        files.put(SUMMARY, SummaryWriter.bytes(document));
+        document.data().csv().forEach((name, table) -> files.put(name, table.bytes()));
+        for (Picture picture : document.body().pictures()) {
+            files.put(picture.name() + ".png", picture.png());
+            files.put(picture.name() + ".svg", picture.svg());
+        }
+        return files;
+    }
+
+    static List<String> names(Document document) {
+        List<String> names = new ArrayList<>(List.of(PAGE, SUMMARY));
+        names.addAll(document.data().csv().keySet());
+        document.body()
+                .pictures()
+                .forEach(picture -> names.addAll(List.of(picture.name() + ".png", picture.name() + ".svg")));
+        return names;
+    }
+
     public void write(Map<String, byte[]> files) throws IOException {
         UnfinishedFolder unfinished = UnfinishedFolder.beside(target);
         Thread stopped = new Thread(unfinished::discard, "discard unfinished results");

@@ -5,6 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -12,6 +15,9 @@ import java.util.stream.Stream;
  * program may be stopped from another thread at any moment; after {@link #discard} it refuses to go on.
  */
 final class UnfinishedFolder {
+
+    private static final String UNFINISHED = ".unfinished";
+    private static final String REPLACED = ".replaced";
 
     private final Path folder;
     private final Path setAside;
@@ -23,11 +29,46 @@ final class UnfinishedFolder {
     }
 
     static UnfinishedFolder beside(Path target) throws IOException {
-        String name = "." + target.getFileName() + "." + ProcessHandle.current().pid();
-        Path folder = target.resolveSibling(name + ".unfinished");
+        // in a container every process has the same number: only chance keeps names apart
+        String name = prefix(target) + UUID.randomUUID();
+        Path folder = target.resolveSibling(name + UNFINISHED);
         Files.createDirectories(target.getParent());
         Files.createDirectory(folder);
-        return new UnfinishedFolder(folder, target.resolveSibling(name + ".replaced"));
+        return new UnfinishedFolder(folder, target.resolveSibling(name + REPLACED));
+    }
+
+    private static String prefix(Path target) {
+        return "." + target.getFileName() + ".";
+    }
+
+    /**
+     * Between setting old results aside and putting new ones in place a run may be cut off; then the old ones are put back. Tells of
+     * that and of what else such runs left.
+     */
+    static void putBack(Path target, Consumer<String> told) {
+        if (!Files.isDirectory(target.getParent())) {
+            return;
+        }
+        try (Stream<Path> beside = Files.list(target.getParent())) {
+            List<Path> left = beside.filter(
+                            path -> path.getFileName().toString().startsWith(prefix(target)))
+                    .filter(path -> path.toString().endsWith(UNFINISHED)
+                            || path.toString().endsWith(REPLACED))
+                    .sorted()
+                    .toList();
+            for (Path one : left) {
+                if (one.toString().endsWith(REPLACED) && !Files.exists(target)) {
+                    Files.move(one, target, StandardCopyOption.ATOMIC_MOVE);
+                    told.accept("An earlier run was cut off while it replaced " + target
+                            + ": the results before it were put back.");
+                } else {
+                    told.accept(one + ": left by a run that was cut off, or of one that still goes on.");
+                }
+            }
+        } catch (IOException unreadable) {
+            told.accept(target.getParent() + ": cannot be searched for what earlier runs left ("
+                    + unreadable.getMessage() + ")");
+        }
     }
 
     synchronized void write(String name, byte[] contents) throws IOException {

@@ -8,41 +8,48 @@ import java.util.List;
 import java.util.Locale;
 
 /** Numbers, dates and lists as they stand in sentences and tables: rounded for reading, the same in every locale. */
-final class Words {
+public final class Words {
+
+    private static final double MANY_HOURS = 72;
 
     private Words() {}
 
-    /** A number with about three figures: whole from 100 up, one decimal from 10 up, two below. */
-    static String number(double value) {
-        double size = Math.abs(value);
-        String digits = size >= 99.95 ? "%.0f" : size >= 9.995 ? "%.1f" : "%.2f";
-        return withoutMinusZero(String.format(Locale.ROOT, digits, value));
+    /** A number with three significant digits. */
+    public static String number(double value) {
+        return Numerals.three(value);
     }
 
     /** A number with a fixed count of decimals. */
-    static String fixed(double value, int decimals) {
-        return withoutMinusZero(String.format(Locale.ROOT, "%." + decimals + "f", value));
+    public static String fixed(double value, int decimals) {
+        return Numerals.fixed(value, decimals);
     }
 
-    private static String withoutMinusZero(String text) {
-        return text.startsWith("-0") && text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+    /** An area. */
+    public static String square(double m2) {
+        return number(m2) + " m²";
     }
 
-    static String kWh(double value) {
+    public static String kWh(double value) {
         return number(value) + " kWh";
     }
 
-    static String celsius(double value) {
+    public static String celsius(double value) {
         return fixed(value, 1) + " °C";
     }
 
     /** Hours, with a decimal only where they are few. */
-    static String hours(double value) {
+    public static String hours(double value) {
         return value >= 9.95 || value == Math.rint(value) ? fixed(value, 0) : fixed(value, 1);
     }
 
+    /** Hours, and days too where they are many. */
+    public static String duration(double hours) {
+        String text = hours < 9.95 ? fixed(hours, 1) : fixed(hours, 0);
+        return text + " hours" + (hours >= MANY_HOURS ? " (" + fixed(hours / 24, 1) + " days)" : "");
+    }
+
     /** A share in per cent; one that rounds to nothing or to all without being it says so. */
-    static String percent(double fraction) {
+    public static String percent(double fraction) {
         double percent = 100 * fraction;
         if (percent > 0 && percent < 0.05) {
             return "less than 0.1 %";
@@ -55,30 +62,30 @@ final class Words {
     }
 
     /** The same in a table: {@code <0.1 %}. */
-    static String percentCell(double fraction) {
+    public static String percentCell(double fraction) {
         return percent(fraction).replace("less than ", "<").replace("more than ", ">");
     }
 
     /** A text whose units stay on the line of their numbers. */
-    static String unbroken(String text) {
+    public static String unbroken(String text) {
         return text.replaceAll("(?<=\\d) (?=kWh|%|°C|Nm³)", "\u00a0");
     }
 
     /** A day such as 14 January, with its year where the run is longer than one. */
-    static String day(LocalDate date, boolean withYear) {
+    public static String day(LocalDate date, boolean withYear) {
         return date.getDayOfMonth() + " " + month(date.getMonth()) + (withYear ? " " + date.getYear() : "");
     }
 
-    static String month(Month month) {
+    public static String month(Month month) {
         return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
-    static String month(YearMonth month) {
+    public static String month(YearMonth month) {
         return month(month.getMonth()) + " " + month.getYear();
     }
 
     /** Items in a row: {@code a, b and c}. */
-    static String list(List<String> items) {
+    public static String list(List<String> items) {
         int last = items.size() - 1;
         return last < 1
                 ? String.join("", items)

@@ -5,21 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ResultsFolderTest {
 
-    private static final Set<String> OWN = Set.of("report.html", "summary.json");
+    private static final String LIST = "{\"result_files\": [\"report.html\", \"summary.json\"]}";
     private static final Map<String, byte[]> OLD =
-            Map.of("report.html", new byte[] {1}, "summary.json", new byte[] {2});
+            Map.of("report.html", new byte[] {1}, "summary.json", LIST.getBytes(StandardCharsets.UTF_8));
     private static final Map<String, byte[]> NEW = Map.of("report.html", new byte[] {3});
+
+    private final List<String> told = new ArrayList<>();
 
     @TempDir
     private Path parent;
@@ -27,24 +30,24 @@ class ResultsFolderTest {
     @Test
     void aNewFolderAppearsWithItsFilesAndNothingBesideIt() throws Exception {
         Path target = parent.resolve("out");
-        ResultsFolder.at(target, false, OWN).write(OLD);
+        ResultsFolder.at(target, false, told::add).write(OLD);
         assertEquals(List.of("report.html", "summary.json"), names(target));
-        assertArrayEquals(new byte[] {2}, Files.readAllBytes(target.resolve("summary.json")));
+        assertEquals(LIST, Files.readString(target.resolve("summary.json")));
         assertEquals(List.of("out"), names(parent));
     }
 
     @Test
     void lookingChangesNothing() throws Exception {
-        ResultsFolder.at(parent.resolve("out"), true, OWN);
+        ResultsFolder.at(parent.resolve("out"), true, told::add);
         assertEquals(List.of(), names(parent));
     }
 
     @Test
     void resultsAreReplacedOnlyWhenToldSo() throws Exception {
         Path target = parent.resolve("out");
-        ResultsFolder.at(target, false, OWN).write(OLD);
+        ResultsFolder.at(target, false, told::add).write(OLD);
         assertRefused("%s: holds results already, expected --replace or another folder", target, false);
-        ResultsFolder.at(target, true, OWN).write(NEW);
+        ResultsFolder.at(target, true, told::add).write(NEW);
         assertEquals(List.of("report.html"), names(target));
         assertArrayEquals(new byte[] {3}, Files.readAllBytes(target.resolve("report.html")));
         assertEquals(List.of("out"), names(parent));
@@ -53,7 +56,7 @@ class ResultsFolderTest {
     @Test
     void anEmptyFolderIsFilled() throws Exception {
         Path target = Files.createDirectory(parent.resolve("out"));
-        ResultsFolder.at(target, false, OWN).write(NEW);
+        ResultsFolder.at(target, false, told::add).write(NEW);
         assertEquals(List.of("report.html"), names(target));
     }
 
@@ -61,6 +64,7 @@ class ResultsFolderTest {
     void aFolderWithAStrangersFileIsNeverReplaced() throws IOException {
         Path target = Files.createDirectory(parent.resolve("out"));
         Files.writeString(target.resolve("report.html"), "old");
+        Files.writeString(target.resolve("summary.json"), LIST);
         Files.writeString(target.resolve("thesis.odt"), "mine");
         assertRefused("%s: holds thesis.odt, which is no part of the results, expected another folder", target, true);
     }
@@ -87,11 +91,44 @@ class ResultsFolderTest {
     @Test
     void missingFoldersAboveAreMade() throws Exception {
         Path target = parent.resolve("runs").resolve("first");
-        ResultsFolder folder = ResultsFolder.at(target, false, OWN);
+        ResultsFolder folder = ResultsFolder.at(target, false, told::add);
         assertEquals(List.of(), names(parent));
         folder.write(NEW);
         assertEquals(List.of("report.html"), names(target));
         assertEquals(List.of("first"), names(parent.resolve("runs")));
+    }
+
+    @Test
+    void aLinkToNowhereAboveIsRefused() throws IOException {
+        Path link = Files.createSymbolicLink(parent.resolve("link"), parent.resolve("nowhere"));
+        assertRefused("%s: " + link + " is no folder that may be written to", link.resolve("out"), false);
+    }
+
+    /** As a run leaves them that is killed between setting the old results aside and putting the new ones in place. */
+    @Test
+    void resultsSetAsideByARunThatWasCutOffArePutBack() throws Exception {
+        Path target = parent.resolve("out");
+        Path aside = Files.createDirectory(parent.resolve(".out.1234.replaced"));
+        Path half = Files.createDirectory(parent.resolve(".out.1234.unfinished"));
+        Files.writeString(aside.resolve("report.html"), "old");
+        Files.writeString(aside.resolve("summary.json"), LIST);
+        ResultsFolder.at(target, true, told::add);
+        assertEquals("old", Files.readString(target.resolve("report.html")));
+        assertEquals(List.of(".out.1234.unfinished", "out"), names(parent));
+        assertEquals(
+                List.of(
+                        "An earlier run was cut off while it replaced " + target
+                                + ": the results before it were put back.",
+                        half + ": left by a run that was cut off, or of one that still goes on."),
+                told);
+    }
+
+    @Test
+    void aFolderOfAnotherProcessWithTheSameNumberIsNoHindrance() throws Exception {
+        Path target = parent.resolve("out");
+        Files.createDirectory(parent.resolve(".out." + ProcessHandle.current().pid() + ".unfinished"));
+        ResultsFolder.at(target, false, told::add).write(NEW);
+        assertEquals(List.of("report.html"), names(target));
     }
 
     @Test
@@ -114,9 +151,9 @@ class ResultsFolderTest {
     @Test
     void aFailureLeavesWhatWasThereAndNothingElse() throws Exception {
         Path target = parent.resolve("out");
-        ResultsFolder.at(target, false, OWN).write(OLD);
+        ResultsFolder.at(target, false, told::add).write(OLD);
         Map<String, byte[]> unwritable = Map.of("no-such-folder/report.html", new byte[] {9});
-        ResultsFolder again = ResultsFolder.at(target, true, OWN);
+        ResultsFolder again = ResultsFolder.at(target, true, told::add);
         assertThrows(IOException.class, () -> again.write(unwritable));
         assertEquals(List.of("report.html", "summary.json"), names(target));
         assertArrayEquals(new byte[] {1}, Files.readAllBytes(target.resolve("report.html")));
@@ -126,7 +163,7 @@ class ResultsFolderTest {
     @Test
     void aFolderThatAppearsDuringTheRunIsNotOverwritten() throws Exception {
         Path target = parent.resolve("out");
-        ResultsFolder folder = ResultsFolder.at(target, true, OWN);
+        ResultsFolder folder = ResultsFolder.at(target, true, told::add);
         Files.createDirectory(target);
         IOException refused = assertThrows(IOException.class, () -> folder.write(NEW));
         assertEquals(target + " has appeared during the run", refused.getMessage());
@@ -147,8 +184,8 @@ class ResultsFolderTest {
         assertEquals(List.of(), names(parent));
     }
 
-    private static void assertRefused(String message, Path target, boolean replace) {
-        ResultsRefused refused = assertThrows(ResultsRefused.class, () -> ResultsFolder.at(target, replace, OWN));
+    private void assertRefused(String message, Path target, boolean replace) {
+        ResultsRefused refused = assertThrows(ResultsRefused.class, () -> ResultsFolder.at(target, replace, told::add));
         assertEquals(message.replace("%s", target.toString()), refused.getMessage());
     }
 

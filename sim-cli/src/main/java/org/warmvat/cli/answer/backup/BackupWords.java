@@ -1,8 +1,12 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.backup;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.OptionalDouble;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.MoneySentences;
+import org.warmvat.cli.answer.Words;
 import org.warmvat.study.BackupResult;
 import org.warmvat.study.BackupStudy;
 import org.warmvat.study.HoldResult;
@@ -20,26 +24,45 @@ final class BackupWords {
         this.question = question;
     }
 
-    List<Paragraph> answer() {
-        return List.of(
-                new Paragraph("Which heater?", heater()),
-                new Paragraph("What does it buy?", bought()),
-                new Paragraph("Is the coil large enough?", coil()),
-                new Paragraph("How long does it warm up?", warmUp()),
-                new Paragraph("What decides it?", decides()),
-                new Paragraph("Why does the handbook say something else?", handbook()));
+    void tell(Draft draft) {
+        draft.verdict(verdict(), but())
+                .key("Smallest heater", watts(result.need().smallestW()))
+                .key("Next common size", watts(result.need().commonW()))
+                .key("Coil passes", watts(result.coil().passesW()))
+                .paragraph("What asks for this power?", heater())
+                .paragraph("What does it buy?", bought())
+                .paragraph("Is the coil large enough?", coil())
+                .paragraph("How long does it warm up?", warmUp())
+                .paragraph("What decides it?", decides())
+                .paragraph("Why does a handbook's sum differ?", handbook());
+    }
+
+    private String verdict() {
+        BackupResult.Need need = result.need();
+        return need.smallestW().isEmpty()
+                ? "No heater, however large, is enough: " + failing() + "."
+                : "A heater of " + watts(need.smallestW().getAsDouble()) + " is the smallest that is enough; "
+                        + common() + ".";
+    }
+
+    private List<String> but() {
+        List<String> but = new ArrayList<>();
+        if (question.coldSpellK() == 0) {
+            but.add(
+                    "This is without reserve: typical years smooth the extremes, and a real winter can be colder than any in"
+                            + " such a file.");
+        }
+        if (!result.curve().monotone()) {
+            but.add("Among the powers tried more was not always better: look at the curve.");
+        }
+        return but;
     }
 
     private List<String> heater() {
         List<String> sentences = new ArrayList<>();
         BackupResult.Need need = result.need();
-        sentences.add(
-                need.smallestW().isEmpty()
-                        ? "No heater, however large, does it: " + failing() + "."
-                        : "The smallest heater that does it gives "
-                                + watts(need.smallestW().getAsDouble()) + "; " + common() + ".");
         if (need.smallestW().isPresent()) {
-            sentences.add("To keep the slurry at or above its floor of " + asked.floor() + allowance() + " takes "
+            sentences.add("To keep the slurry at or above its minimum of " + asked.minimum() + allowance() + " takes "
                     + watts(need.forFloorW().getAsDouble()) + "; to bring a cold fill of "
                     + Words.celsius(question.warmUp().fillC()) + " to the set-point within "
                     + question.warmUp().days() + " days, begun in the coldest week, takes "
@@ -49,10 +72,7 @@ final class BackupWords {
             sentences.add("The solar circuit was left out of account.");
         }
         if (result.elementAssumed()) {
-            sentences.add("The design has no backup: an electric element in the slurry was taken.");
-        }
-        if (!result.curve().monotone()) {
-            sentences.add("Beware: among the powers tried more was not always better; look at the curve.");
+            sentences.add("The design has no backup heater: an electric element in the slurry was taken.");
         }
         return sentences;
     }
@@ -81,7 +101,7 @@ final class BackupWords {
     private String failing() {
         List<String> what = new ArrayList<>();
         if (result.need().forFloorW().isEmpty()) {
-            what.add("the slurry still falls below its floor of " + asked.floor() + " for longer than allowed");
+            what.add("the slurry still falls below its minimum of " + asked.minimum() + " for longer than allowed");
         }
         if (result.need().forWarmUpW().isEmpty()) {
             what.add("the warm-up from " + Words.celsius(question.warmUp().fillC()) + " still takes longer than "
@@ -104,9 +124,11 @@ final class BackupWords {
     }
 
     private static String watts(double watts) {
-        return Math.round(watts) < 10_000
-                ? Math.round(watts) + " W"
-                : String.format(Locale.ROOT, "%.1f kW", watts / 1000);
+        return Math.round(watts) < 10_000 ? Math.round(watts) + " W" : Words.number(watts / 1000) + " kW";
+    }
+
+    private static String watts(OptionalDouble watts) {
+        return watts.isPresent() ? watts(watts.getAsDouble()) : "–";
     }
 
     private List<String> coil() {
@@ -126,18 +148,15 @@ final class BackupWords {
                             : "That is more than the chosen heater gives: the coil is no limit.");
         } else if (coil.neededM2().isPresent()) {
             sentences.add("Coil and flow temperature, not the heater, are the limit: the coil needs "
-                    + square(coil.neededM2().getAsDouble()) + " where it has "
-                    + square(coil.areaM2().getAsDouble()) + ".");
+                    + Words.square(coil.neededM2().getAsDouble()) + " where it has "
+                    + Words.square(coil.areaM2().getAsDouble()) + ".");
         } else {
             sentences.add(
-                    "Coil, flow temperature or the hours in which the backup may heat are the limit, and a coil of up"
-                            + " to twenty times its " + square(coil.areaM2().getAsDouble()) + " is not enough.");
+                    "Coil, flow temperature or the hours in which the heater may run are the limit, and a coil of up"
+                            + " to twenty times its "
+                            + Words.square(coil.areaM2().getAsDouble()) + " is not enough.");
         }
         return sentences;
-    }
-
-    private static String square(double m2) {
-        return String.format(Locale.ROOT, "%.2f m²", m2);
     }
 
     private List<String> warmUp() {
@@ -146,7 +165,7 @@ final class BackupWords {
                 ? "With " + watts(result.need().chosenW().getAsDouble())
                 : "Even with a heater without limit";
         String fill = with + ", a cold fill of " + Words.celsius(slowest.fillC()) + " on "
-                + Words.day(slowest.from().toLocalDate(), asked.withYear());
+                + asked.day(slowest.from().toLocalDate());
         if (slowest.hours().isPresent() && slowest.hours().getAsDouble() == 0) {
             return List.of("A fill of " + Words.celsius(slowest.fillC()) + " is at the set-point already.");
         }
@@ -154,10 +173,10 @@ final class BackupWords {
         sentences.add(
                 slowest.hours().isPresent()
                         ? fill + " is at the set-point after "
-                                + HoldWords.duration(slowest.hours().getAsDouble()) + "; the backup gives "
+                                + Words.duration(slowest.hours().getAsDouble()) + "; the backup heater gives "
                                 + Words.kWh(slowest.heat().backupKWh()) + " for it."
                         : fill + " is not at the set-point after "
-                                + HoldWords.duration(slowest.course().hours()) + ".");
+                                + Words.duration(slowest.course().hours()) + ".");
         sentences.addAll(MoneySentences.coldGas(asked.design()));
         return sentences;
     }
@@ -173,7 +192,7 @@ final class BackupWords {
             sentences.add("The warm-up decides the power.");
         }
         sentences.add("The hardest spell is around "
-                + Words.day(spell.worst().toLocalDate(), asked.withYear()) + where + ": with only "
+                + asked.day(spell.worst().toLocalDate()) + where + ": with only "
                 + watts(spell.smallerW()) + " the slurry would sink to "
                 + Words.celsius(least(spell.smaller().leastC()))
                 + ", with " + watts(spell.chosenW()) + " it sinks to "
@@ -203,7 +222,7 @@ final class BackupWords {
                         + ", "
                         + watts(handbook.lossW()) + ", to the heat of the feed, " + watts(handbook.feedW()) + ": "
                         + watts(handbook.totalW()) + ".",
-                "The run through the hours differs because the tank coasts on its own heat and may sink to its floor, because"
+                "The run through the hours differs because the tank coasts on its own heat and may sink to its minimum, because"
                         + " sun and stirring help, because wind and clear sky take more in some hours, because feed comes in"
                         + " batches, and because a warm-up needs what a steady tank does not.");
     }

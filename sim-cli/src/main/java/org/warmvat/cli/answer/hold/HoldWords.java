@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.hold;
 
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.MoneySentences;
+import org.warmvat.cli.answer.Words;
 import org.warmvat.study.HoldResult;
 import org.warmvat.study.HoldStudy;
 import org.warmvat.weather.Weather;
@@ -16,7 +20,6 @@ import org.warmvat.weather.Weather;
 final class HoldWords {
 
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final double LONG_H = 72;
 
     private final HoldResult result;
     private final Asked asked;
@@ -26,33 +29,39 @@ final class HoldWords {
         this.asked = asked;
     }
 
-    List<Paragraph> answer() {
-        List<Paragraph> answer = new ArrayList<>();
+    void tell(Draft draft) {
+        draft.verdict(
+                repair(),
+                List.of(
+                        "Only the temperature of the slurry is judged here: gas pressure, a frozen outlet or gas line and the safety of"
+                                + " the place are not.",
+                        "A mixer that stands lets straw and grass rise: within about a day a crust may form under which gas cannot"
+                                + " escape, and the pressure rises (common practice, no source).",
+                        "While the power is off no alarm, fan or gas detector on the same supply works."));
         for (HoldResult.Failure failure : result.failures()) {
-            answer.add(new Paragraph(
+            draft.paragraph(
                     failure.cause() == HoldResult.Cause.HEATER
                             ? "The heater fails: how long does it stay warm?"
                             : "The power fails: how long does it stay warm?",
-                    failure(failure)));
+                    failure(failure));
         }
-        answer.add(new Paragraph("How long may a repair take?", List.of(harmless(), constant())));
-        answer.add(new Paragraph(
-                "How long does the warm-up take?",
-                Stream.concat(
-                                result.warmUps().stream().map(this::warmUp),
-                                MoneySentences.coldGas(asked.design()).stream())
-                        .toList()));
-        return answer;
+        draft.paragraph("How fast does it cool?", List.of(constant()))
+                .paragraph(
+                        "How long does the warm-up take?",
+                        Stream.concat(
+                                        result.warmUps().stream().map(this::warmUp),
+                                        MoneySentences.coldGas(asked.design()).stream())
+                                .toList());
     }
 
     private String moment(LocalDateTime time) {
-        return HOUR.format(time) + " on " + Words.day(time.toLocalDate(), asked.withYear());
+        return HOUR.format(time) + " on " + asked.day(time.toLocalDate());
     }
 
     private List<String> failure(HoldResult.Failure failure) {
         String what = failure.cause() == HoldResult.Cause.HEATER
                 ? "The heater fails and its circuit stands still; sun, mixer and feed go on."
-                : "Pumps, mixer and feed stop, and with them the heat of sun and backup.";
+                : "Pumps, mixer and feed stop, and with them the heat of sun and backup heater.";
         String when = (failure.usual().starts() == 1 ? "At " : "At the worst moment, ") + moment(failure.from())
                 + " with the slurry at " + Words.celsius(failure.startC()) + ", ";
         List<String> sentences = new ArrayList<>(List.of(what, when + cools(failure) + "."));
@@ -73,7 +82,7 @@ final class HoldWords {
             } else if (hours.getAsDouble() == 0) {
                 below.add(goal);
             } else {
-                reached.add(goal + " in " + duration(hours.getAsDouble()));
+                reached.add(goal + " in " + Words.duration(hours.getAsDouble()));
             }
         }
         List<String> parts = new ArrayList<>();
@@ -84,7 +93,7 @@ final class HoldWords {
             parts.add("it cools to " + Words.list(reached));
         }
         if (!missed.isEmpty()) {
-            parts.add("it does not cool to " + Words.list(missed) + " in the " + duration(followedHours(failure))
+            parts.add("it does not cool to " + Words.list(missed) + " in the " + Words.duration(followedHours(failure))
                     + " followed");
         }
         return String.join("; ", parts);
@@ -92,7 +101,7 @@ final class HoldWords {
 
     /** How long a failure can be followed: up to the limit, or to the end of weather that is no whole year. */
     private double followedHours(HoldResult.Failure failure) {
-        Weather weather = asked.weathers().get(0);
+        Weather weather = asked.weather();
         double most = HoldStudy.MOST_DAYS * 24.0;
         return weather.isWholeYear()
                 ? most
@@ -112,38 +121,38 @@ final class HoldWords {
                             ? among + "the slurry stands at or below " + first + " already in half or more."
                             : among + "half leave "
                                     + (middle.isPresent()
-                                            ? duration(middle.getAsDouble()) + " or more"
+                                            ? Words.duration(middle.getAsDouble()) + " or more"
                                             : "more than "
-                                                    + duration(failure.usual().limitHours()))
+                                                    + Words.duration(
+                                                            failure.usual().limitHours()))
                                     + " until " + first + ".");
         }
     }
 
-    /** Hours, and days too where they are many. */
-    static String duration(double hours) {
-        String text = hours < 9.95 ? Words.fixed(hours, 1) : Words.fixed(hours, 0);
-        return text + " hours" + (hours >= LONG_H ? " (" + Words.fixed(hours / 24, 1) + " days)" : "");
-    }
-
-    private String harmless() {
+    /** How long the highest temperature asked for keeps, from the worst moment. */
+    private String repair() {
         OptionalDouble shortest = result.failures().stream()
                 .map(failure -> failure.hours().get(0))
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .min();
-        String first = Words.celsius(result.temperaturesC().get(0));
+        double firstC = result.temperaturesC().get(0);
+        String first = Words.celsius(firstC)
+                + (firstC == asked.design().control().floorC()
+                        ? ", its minimum"
+                        : " (its minimum is " + asked.minimum() + ")");
         if (shortest.isEmpty()) {
-            return "No delay followed brings the slurry down to " + first + ".";
+            return "No repair, however long in the time followed, lets the slurry sink to " + first + ".";
         }
         return shortest.getAsDouble() == 0
-                ? "No delay is harmless: the slurry stands below " + first + " already when all is well."
-                : "A repair within " + duration(Math.floor(shortest.getAsDouble() * 10) / 10)
-                        + " is harmless even at the worst of these moments: the slurry stays above " + first + ".";
+                ? "There is no time for a repair: the slurry stands below " + first + " already when all is well."
+                : "A repair may take " + Words.duration(Math.floor(shortest.getAsDouble() * 10) / 10)
+                        + " from the worst moment: until then the slurry stays above " + first + ".";
     }
 
     private String constant() {
         return "The time constant of the tank, its heat capacity over its loss in the file's mean wind, is "
-                + duration(result.timeConstantH()) + ".";
+                + Words.duration(result.timeConstantH()) + ".";
     }
 
     private String warmUp(HoldResult.WarmUp warmUp) {
@@ -154,15 +163,17 @@ final class HoldWords {
             return from + " is at the set-point already.";
         }
         return warmUp.hours().isPresent()
-                ? from + " is at the set-point after " + duration(warmUp.hours().getAsDouble()) + took + "."
+                ? from + " is at the set-point after "
+                        + Words.duration(warmUp.hours().getAsDouble()) + took + "."
                 : from + " does not reach the set-point within "
-                        + duration(warmUp.course().hours()) + (took.isEmpty() ? "" : took + " in that time") + ".";
+                        + Words.duration(warmUp.course().hours()) + (took.isEmpty() ? "" : took + " in that time")
+                        + ".";
     }
 
     private String gave(HoldResult.WarmUp warmUp, HoldResult.WarmUpHeat heat) {
         List<String> gave = new ArrayList<>();
         if (asked.design().backup().isPresent()) {
-            gave.add("the backup gives " + Words.kWh(heat.backupKWh()) + " (for that it "
+            gave.add("the backup heater gives " + Words.kWh(heat.backupKWh()) + " (for that it "
                     + MoneySentences.buys(asked.design(), heat.boughtKWh()) + ")");
         }
         if (warmUp.withSun()) {

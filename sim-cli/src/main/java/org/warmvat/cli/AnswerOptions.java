@@ -1,0 +1,124 @@
+package org.warmvat.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.ResultsFolder;
+import org.warmvat.cli.answer.ResultsRefused;
+import org.warmvat.cli.answer.SummaryWriter;
+import org.warmvat.cli.answer.TerminalText;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
+
+/** Options of all commands that answer, and the way their answers take. */
+@SuppressWarnings("UnusedVariable") // help and trace are read by the argument parser and from the arguments
+class AnswerOptions {
+
+    @Spec(Target.MIXEE)
+    private CommandSpec spec;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help and leave.")
+    private boolean help;
+
+    @Option(
+            names = {"-q", "--quiet"},
+            description = "No messages and no progress; answers and faults are still printed.")
+    private boolean quiet;
+
+    @Option(
+            names = "--trace",
+            description = "Show where the program broke down, if it does (also: WARMVAT_TRACE=1 in the environment).")
+    private boolean trace;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "Folder for report, tables and pictures; commands that run tanks always write one (warmvat- and the"
+                            + " command's name).")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--replace", description = "Replace results that stand there already.")
+    private boolean replace;
+
+    @Option(names = "--json", description = "Print the answer as JSON, the same as summary.json.")
+    private boolean json;
+
+    CommandSpec spec() {
+        return spec;
+    }
+
+    boolean quiet() {
+        return quiet;
+    }
+
+    boolean replace() {
+        return replace;
+    }
+
+    /** Messages that are no answer; none when all is to be quiet. */
+    void tell(String message) {
+        if (!quiet) {
+            PrintWriter err = spec.commandLine().getErr();
+            err.println(TerminalText.harmless(message));
+            err.flush();
+        }
+    }
+
+    /** A fault of the command line. */
+    ParameterException wrong(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+
+    /** Refuses a number of an option that lies outside its limits. */
+    void within(String option, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            throw wrong(option + " " + Numerals.exact(value) + ", expected " + Numerals.exact(least) + " to "
+                    + Numerals.exact(most));
+        }
+    }
+
+    /** Where results go: nowhere, unless asked for. */
+    Optional<Path> place() {
+        return out;
+    }
+
+    /** Works an answer out, writes its folder and prints it. The place of the folder is looked at first. */
+    int answer(Callable<Document> work) throws Exception {
+        Optional<ResultsFolder> folder = folder();
+        Document document = work.call();
+        document.body().notDrawn().ifPresent(this::tell);
+        if (folder.isPresent()) {
+            folder.get().write(document);
+        }
+        print(document, folder);
+        return ExitCode.DONE.number();
+    }
+
+    private Optional<ResultsFolder> folder() throws ResultsRefused {
+        Optional<Path> place = place();
+        return place.isPresent() ? Optional.of(ResultsFolder.at(place.get(), replace, this::tell)) : Optional.empty();
+    }
+
+    private void print(Document document, Optional<ResultsFolder> folder) throws IOException {
+        PrintWriter to = spec.commandLine().getOut();
+        if (json) {
+            to.print(new String(SummaryWriter.bytes(document), StandardCharsets.UTF_8));
+        } else {
+            TerminalText.lines(document).forEach(to::println);
+            folder.ifPresent(written -> to.println("Report, tables and pictures: " + written.page()));
+        }
+        to.flush();
+    }
+}

@@ -1,0 +1,67 @@
+package org.warmvat.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.warmvat.engine.Engine;
+import org.warmvat.study.Parallel;
+import picocli.CommandLine.Option;
+
+/** Options of all commands that run tanks. */
+final class RunOptions extends AnswerOptions {
+
+    private static final int MOST_THREADS = 256;
+
+    @Option(
+            names = "--engine",
+            paramLabel = "NAME",
+            defaultValue = "fast",
+            converter = EngineChoice.Converter.class,
+            description = "Which engine integrates: ${COMPLETION-CANDIDATES} (${DEFAULT-VALUE}).")
+    private EngineChoice engine;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "On how many threads to run (one for each processor); the results are the same.")
+    private Optional<Integer> threads = Optional.empty();
+
+    /** Tanks at work. */
+    interface Work<T> {
+        T on(Parallel parallel) throws Exception;
+    }
+
+    Engine engine() {
+        return engine.engine();
+    }
+
+    /** Results always go to a folder. */
+    @Override
+    Optional<Path> place() {
+        return super.place().or(() -> Optional.of(Path.of("warmvat-" + spec().name())));
+    }
+
+    /** Works on as many threads as asked for, with progress on a terminal. */
+    <T> T parallel(String what, Work<T> work) throws Exception {
+        int count = threads.orElse(Runtime.getRuntime().availableProcessors());
+        within("--threads", count, 1, MOST_THREADS);
+        try (Parallel parallel =
+                new Parallel(count, quiet() || !onTerminal() ? Parallel.Progress.SILENT : shown(what))) {
+            return work.on(parallel);
+        }
+    }
+
+    private Parallel.Progress shown(String what) {
+        PrintWriter err = spec().commandLine().getErr();
+        return (done, all) -> {
+            err.print("\r" + done + " of " + all + " " + what + (done == all ? "\r" + " ".repeat(60) + "\r" : ""));
+            err.flush();
+        };
+    }
+
+    @SuppressWarnings(
+            "SystemConsoleNull") // later Java always has a console, and then progress shows in logs, which is harmless
+    private static boolean onTerminal() {
+        return System.console() != null;
+    }
+}

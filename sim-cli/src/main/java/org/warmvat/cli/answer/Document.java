@@ -1,0 +1,68 @@
+package org.warmvat.cli.answer;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.warmvat.cli.plot.Picture;
+
+/**
+ * A whole answer, before it is set: one writer each turns it into terminal text ({@link TerminalText}), a page ({@link Page}), JSON
+ * ({@link SummaryWriter}), CSV ({@link Csv}) and a folder ({@link ResultsFolder}). Made with {@link Draft}.
+ *
+ * @param heading what it is about
+ * @param verdict the answer in a sentence, with its "but"
+ * @param body what is read
+ * @param data what other programs read
+ * @param grounds what it stands on
+ */
+public record Document(Heading heading, Verdict verdict, Body body, Data data, Grounds grounds) {
+
+    /**
+     * What the answer is about.
+     *
+     * @param command name of the command
+     * @param title title of the design with the question
+     * @param subtitle tank, weather, engine
+     */
+    public record Heading(String command, String title, String subtitle) {}
+
+    /**
+     * The answer in short; its two parts always stand in one box.
+     *
+     * @param sentence the answer in one sentence
+     * @param but what the reader must know before he acts on it, the gravest first
+     */
+    public record Verdict(String sentence, List<String> but) {}
+
+    /**
+     * A figure of the verdict's box.
+     *
+     * @param name what it is, in a word or two
+     * @param value number with unit
+     */
+    public record KeyFigure(String name, String value) {}
+
+    /**
+     * What is read.
+     *
+     * @param keyFigures the handful of figures that belong to the verdict
+     * @param paragraphs the answer in plain sentences
+     * @param tables tables
+     * @param pictures pictures, none where they could not be drawn
+     * @param notDrawn why there are none
+     */
+    public record Body(
+            List<KeyFigure> keyFigures,
+            List<Paragraph> paragraphs,
+            List<Table> tables,
+            List<Picture> pictures,
+            Optional<String> notDrawn) {}
+
+    /**
+     * What other programs read.
+     *
+     * @param figures own block of {@code summary.json}: numbers, text, truth, lists and further maps; null for what is not there
+     * @param csv tables by file name
+     */
+    public record Data(Map<String, Object> figures, Map<String, Csv> csv) {}
+}

@@ -1,0 +1,162 @@
+package org.warmvat.cli.answer;
+
+import java.time.temporal.TemporalAccessor;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.warmvat.cli.answer.Document.KeyFigure;
+import org.warmvat.cli.answer.Document.Verdict;
+import org.warmvat.cli.plot.Picture;
+import org.warmvat.result.Warning;
+
+/** A {@link Document} in the making. Warnings, assumptions and cautions of the inputs come by themselves. */
+public final class Draft {
+
+    private final Asked asked;
+    private final String question;
+    private Verdict verdict = new Verdict("", List.of());
+    private final List<KeyFigure> keyFigures = new ArrayList<>();
+    private final List<Paragraph> paragraphs = new ArrayList<>();
+    private final List<Table> tables = new ArrayList<>();
+    private List<Picture> pictures = List.of();
+    private Optional<String> notDrawn = Optional.empty();
+    private final Map<String, Object> figures = new LinkedHashMap<>();
+    private final Map<String, Csv> csv = new LinkedHashMap<>();
+    private final List<Warning> warnings = new ArrayList<>();
+    private final List<String> assumed = new ArrayList<>();
+
+    private Draft(Asked asked, String question) {
+        this.asked = asked;
+        this.question = question;
+    }
+
+    /**
+     * Begins an answer.
+     *
+     * @param asked command and inputs
+     * @param question stands behind the title of the inputs, such as {@code which heater?}; empty for none
+     */
+    public static Draft of(Asked asked, String question) {
+        return new Draft(asked, question);
+    }
+
+    /**
+     * The answer in one sentence.
+     *
+     * @param but what belongs in the same box; the gravest of the warnings are put before it by themselves
+     */
+    public Draft verdict(String sentence, List<String> but) {
+        verdict = new Verdict(sentence, but);
+        return this;
+    }
+
+    /** A figure beside the verdict, such as {@code Net energy: about 1230 kWh}. */
+    public Draft key(String name, String value) {
+        keyFigures.add(new KeyFigure(name, value));
+        return this;
+    }
+
+    /** A heading with sentences under it; nothing where there are none. */
+    public Draft paragraph(String heading, List<String> sentences) {
+        if (!sentences.isEmpty()) {
+            paragraphs.add(new Paragraph(heading, sentences));
+        }
+        return this;
+    }
+
+    /** A table. */
+    public Draft table(Table table) {
+        tables.add(table);
+        return this;
+    }
+
+    /** Tables. */
+    public Draft tables(List<Table> several) {
+        tables.addAll(several);
+        return this;
+    }
+
+    /** Pictures; where this machine cannot draw the answer has none and says why. */
+    public Draft pictures(Callable<List<Picture>> drawing) {
+        System.setProperty("java.awt.headless", "true");
+        try {
+            pictures = drawing.call();
+        } catch (Exception | LinkageError | InternalError cannotDraw) { // without fonts Java fails in many ways
+            notDrawn = Optional.of("The pictures could not be drawn (" + cannotDraw
+                    + "). Drawing needs fonts and a full Java: on Debian, apt-get install fontconfig fonts-dejavu-core"
+                    + " openjdk-17-jre");
+        }
+        return this;
+    }
+
+    /** A figure of {@code summary.json}: number, text, truth, list, map, each also optional; null for what is not there. */
+    public Draft figure(String key, Object value) {
+        figures.put(key, bare(value));
+        return this;
+    }
+
+    private static Object bare(Object value) {
+        if (value instanceof OptionalDouble number) {
+            return number.isPresent() ? (Double) number.getAsDouble() : null;
+        }
+        if (value instanceof Double number && !Double.isFinite(number)) {
+            return null;
+        }
+        if (value instanceof Optional<?> some) {
+            return some.map(Draft::bare).orElse(null);
+        }
+        return value instanceof TemporalAccessor time ? time.toString() : value;
+    }
+
+    /** Figures that belong together, in order: key, value, key, value. Also a row of a CSV file. */
+    public static Map<String, Object> row(Object... keysAndValues) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            row.put((String) keysAndValues[i], bare(keysAndValues[i + 1]));
+        }
+        return row;
+    }
+
+    /** Figures of {@code summary.json}. */
+    public Draft figures(Map<String, ?> several) {
+        several.forEach(this::figure);
+        return this;
+    }
+
+    /** A table for other programs. */
+    public Draft csv(String file, Csv table) {
+        csv.put(file, table);
+        return this;
+    }
+
+    /** What the runs warn of. */
+    public Draft warn(List<Warning> ofRuns) {
+        warnings.addAll(ofRuns);
+        return this;
+    }
+
+    /** What this question assumes beside its inputs. */
+    public Draft assume(String... sentences) {
+        assumed.addAll(List.of(sentences));
+        return this;
+    }
+
+    /** The whole answer. */
+    public Document done() {
+        Grounds grounds = Grounds.of(asked, warnings, assumed);
+        List<String> but = new ArrayList<>(grounds.gravest());
+        verdict.but().stream().filter(sentence -> !but.contains(sentence)).forEach(but::add);
+        String title = question.isEmpty() ? asked.title() : asked.title() + ": " + question;
+        return new Document(
+                new Document.Heading(asked.command(), title, asked.subtitle()),
+                new Verdict(verdict.sentence(), List.copyOf(but)),
+                new Document.Body(
+                        List.copyOf(keyFigures), List.copyOf(paragraphs), List.copyOf(tables), pictures, notDrawn),
+                new Document.Data(figures, csv),
+                grounds);
+    }
+}

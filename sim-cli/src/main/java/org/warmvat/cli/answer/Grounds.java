@@ -1,0 +1,94 @@
+package org.warmvat.cli.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.warmvat.design.Design;
+import org.warmvat.result.Warning;
+import org.warmvat.study.Notices;
+import org.warmvat.study.SiteConventions;
+import org.warmvat.weather.Weather;
+import org.warmvat.weather.doubt.Doubt;
+import org.warmvat.weather.doubt.Doubts;
+
+/**
+ * What an answer stands on. This is the only place where assumptions, doubts, warnings and cautions are gathered, for all commands
+ * alike.
+ *
+ * @param version version of the program
+ * @param inputs input files with their hashes
+ * @param invented one sentence for each input that is the built-in demonstration
+ * @param warnings what the user must know: of the runs, of the design, of the weather
+ * @param assumed every default and assumption that was used
+ * @param cautions what biogas, heat and machines can do
+ */
+public record Grounds(
+        String version,
+        List<InputFile> inputs,
+        List<String> invented,
+        List<Warning> warnings,
+        List<String> assumed,
+        List<String> cautions) {
+
+    /** Warnings that belong beside any verdict, the gravest first. */
+    private static final List<String> GRAVE = List.of(
+            "slurry_freezing",
+            "air_share",
+            "cold_pipe_end",
+            "loop_frozen",
+            "too_hot_to_digest",
+            "own_gas_short",
+            "weather");
+
+    private static final int MOST_BUT = 4;
+
+    static Grounds of(Asked asked, List<Warning> ofRuns, List<String> more) {
+        List<Warning> warnings = new ArrayList<>(ofRuns);
+        List<String> assumed = new ArrayList<>(asked.reading().invented());
+        assumed.addAll(asked.reading().assumed());
+        asked.reading().cautions().forEach(sentence -> warnings.add(new Warning("design", sentence, 1, 0)));
+        asked.given().ifPresent(design -> ofDesign(design, asked.weathers(), assumed));
+        for (Weather weather : asked.weathers()) {
+            assumed.addAll(taken(asked, weather).assumptions());
+            Doubts.of(weather).stream()
+                    .map(Doubt::sentence)
+                    .forEach(sentence -> warnings.add(new Warning("weather", sentence, 1, 0)));
+        }
+        assumed.addAll(more);
+        return new Grounds(
+                Program.version(),
+                asked.reading().files(),
+                asked.reading().invented(),
+                warnings.stream().distinct().toList(),
+                assumed.stream().distinct().toList(),
+                Cautions.of(asked.given()));
+    }
+
+    /** The weather as the design wants it taken. */
+    private static Weather taken(Asked asked, Weather weather) {
+        return asked.given()
+                .map(design -> SiteConventions.applied(design, weather))
+                .orElse(weather);
+    }
+
+    private static void ofDesign(Design design, List<Weather> weathers, List<String> assumed) {
+        if (design.contents().totalSolidsFraction().isEmpty()) {
+            assumed.add(String.format(
+                    Locale.ROOT,
+                    "The contents were taken to hold %.1f %% of total solids: those of the feed less the volatile solids"
+                            + " digested at steady state.",
+                    100 * design.totalSolidsFraction()));
+        }
+        weathers.forEach(weather -> assumed.addAll(Notices.of(design, weather)));
+    }
+
+    /** The sentences of the gravest warnings. */
+    List<String> gravest() {
+        return GRAVE.stream()
+                .flatMap(kind ->
+                        warnings.stream().filter(warning -> warning.kind().equals(kind)))
+                .map(Warning::sentence)
+                .limit(MOST_BUT)
+                .toList();
+    }
+}

@@ -1,0 +1,225 @@
+package org.warmvat.cli.answer.backup;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.answer.hold.HoldAnswer;
+import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.StripChart;
+import org.warmvat.result.Course;
+import org.warmvat.study.BackupResult;
+import org.warmvat.study.BackupStudy;
+
+/** The answer to {@code backup}. */
+public final class BackupAnswer {
+
+    private BackupAnswer() {}
+
+    /**
+     * Tells what was found.
+     *
+     * @param result the findings
+     * @param asked what they are about
+     * @param question what was asked
+     */
+    public static Document of(BackupResult result, Asked asked, BackupStudy.Question question) {
+        Draft draft = Draft.of(asked, "which heater?")
+                .assume(
+                        "The common sizes are common practice, no source: "
+                                + Words.list(question.commonSizesW().stream()
+                                        .map(Numerals::exact)
+                                        .toList())
+                                + " W.",
+                        "During the warm-up feed, mixer and gas go on as usual, which is on the safe side.");
+        new BackupWords(result, asked, question).tell(draft);
+        figures(draft, result, question);
+        csv(draft, result);
+        if (result.curve().chosen().size() > 1) {
+            draft.table(files(result, asked));
+        }
+        return draft.table(curve(result))
+                .pictures(() -> List.of(curvePicture(result), spellPicture(result, asked)))
+                .done();
+    }
+
+    private static Picture curvePicture(BackupResult result) {
+        List<BackupResult.Point> points = result.curve().points();
+        StripChart chart = StripChart.over(
+                        "curve",
+                        "Hours short and energy bought, by power of the heater",
+                        "Top: hours below the minimum temperature, in the worst of the weather files. Middle: kelvins below it times hours. Bottom:"
+                                + " energy bought; once nothing is short, more power buys no more.",
+                        "rated power of the heater, W",
+                        points.get(points.size() - 1).ratedW())
+                .amounts("hours short", 1)
+                .line("hours short", curve(points, 0), StripChart.Line.SLURRY);
+        chart.amounts("kelvin-hours short", 1)
+                .line("kelvin-hours short", curve(points, 1), StripChart.Line.OTHER_SLURRY);
+        return chart.amounts("bought, kWh", 1)
+                .line("energy bought", curve(points, 2), StripChart.Line.NEED)
+                .picture();
+    }
+
+    private static double[][] curve(List<BackupResult.Point> points, int which) {
+        double[][] curve = new double[2][points.size()];
+        for (int i = 0; i < points.size(); i++) {
+            BackupResult.Point point = points.get(i);
+            curve[0][i] = point.ratedW();
+            curve[1][i] = which == 0 ? point.shortHours() : which == 1 ? point.shortKelvinHours() : point.boughtKWh();
+        }
+        return curve;
+    }
+
+    private static Picture spellPicture(BackupResult result, Asked asked) {
+        BackupResult.Spell spell = result.spell();
+        Course chosen = spell.chosen();
+        Course smaller = spell.smaller();
+        return StripChart.overTime(
+                        "coldest_spell",
+                        "The spell that decides",
+                        "Top: the slurry with the chosen heater and with a smaller one, a tenth below what the minimum temperature asks for."
+                                + " Middle: outdoor air. Bottom: heat from backup heater and sun with the chosen heater, as means of"
+                                + " each hour.",
+                        chosen.start(),
+                        chosen.end(chosen.hours() - 1))
+                .temperatures("slurry, °C", 1.5)
+                .line(Math.round(spell.chosenW()) + " W", ends(chosen, chosen.slurryC()), StripChart.Line.SLURRY)
+                .line(
+                        Math.round(spell.smallerW()) + " W",
+                        ends(smaller, smaller.slurryC()),
+                        StripChart.Line.OTHER_SLURRY)
+                .level("set-point", asked.design().control().setpointC(), StripChart.Line.SETPOINT)
+                .level("minimum", asked.design().control().floorC(), StripChart.Line.FLOOR)
+                .temperatures("air, °C", 5)
+                .line("outdoor air", ends(chosen, chosen.airC()), StripChart.Line.AIR)
+                .amounts("heat, W", 50)
+                .line("heat from the backup", steps(chosen, chosen.heat().backupW()), StripChart.Line.BACKUP)
+                .line("heat from the sun", steps(chosen, chosen.heat().solarW()), StripChart.Line.SUN)
+                .picture();
+    }
+
+    private static double[][] ends(Course course, double[] values) {
+        return StripChart.ends(course.start(), values);
+    }
+
+    private static double[][] steps(Course course, double[] values) {
+        return StripChart.steps(course.start(), values, 1);
+    }
+
+    private static Table files(BackupResult result, Asked asked) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < asked.weathers().size(); i++) {
+            BackupResult.Point chosen = result.curve().chosen().get(i);
+            rows.add(List.of(
+                    asked.fileName(i),
+                    Words.hours(chosen.shortHours()),
+                    Words.hours(result.spell().smallerShortHours().get(i)),
+                    result.warmUps().get(i).hours().isPresent()
+                            ? Words.fixed(result.warmUps().get(i).hours().getAsDouble(), 0)
+                            : "–",
+                    Words.number(chosen.boughtKWh())));
+        }
+        return new Table(
+                "File by file, with the chosen heater of "
+                        + Words.fixed(result.spell().chosenW(), 0) + " W",
+                List.of(
+                        "",
+                        "hours short",
+                        "with " + Words.fixed(result.spell().smallerW(), 0) + " W",
+                        "warm-up, hours",
+                        "bought, kWh"),
+                rows);
+    }
+
+    private static Table curve(BackupResult result) {
+        return new Table(
+                "Hours short and energy bought, by power of the heater",
+                List.of("power, W", "hours short", "kelvin-hours short, K h", "bought, kWh"),
+                result.curve().points().stream()
+                        .map(point -> List.of(
+                                Words.fixed(point.ratedW(), 0),
+                                Words.hours(point.shortHours()),
+                                Words.number(point.shortKelvinHours()),
+                                Words.number(point.boughtKWh())))
+                        .toList());
+    }
+
+    private static void figures(Draft draft, BackupResult result, BackupStudy.Question question) {
+        draft.figure("allowed_short_hours", question.shortHours())
+                .figure("warm_up_days", question.warmUp().days())
+                .figure("fill_c", question.warmUp().fillC())
+                .figure("sun_ignored", question.ignoreSun())
+                .figure("cold_spell_k", question.coldSpellK())
+                .figure("element_assumed", result.elementAssumed())
+                .figure("smallest_w", result.need().smallestW())
+                .figure("smallest_for_floor_w", result.need().forFloorW())
+                .figure("smallest_for_warm_up_w", result.need().forWarmUpW())
+                .figure("common_size_w", result.need().commonW())
+                .figure("coil_passes_w", result.coil().passesW())
+                .figure("coil_is_limit", result.coil().isLimit())
+                .figure("coil_m2", result.coil().areaM2())
+                .figure("coil_needed_m2", result.coil().neededM2())
+                .figure("monotone", result.curve().monotone())
+                .figure("curve", points(result))
+                .figure("files", fileRows(result))
+                .figure("warm_ups", warmUps(result))
+                .figure("hardest_moment", result.spell().worst())
+                .figure("handbook", handbook(result.handbook()));
+    }
+
+    private static Map<String, Object> handbook(BackupResult.Handbook handbook) {
+        return Draft.row(
+                "cold_air_c", handbook.coldC(),
+                "loss_w", handbook.lossW(),
+                "feed_w", handbook.feedW(),
+                "total_w", handbook.totalW());
+    }
+
+    private static Map<String, Object> point(BackupResult.Point point) {
+        return Draft.row(
+                "rated_w", point.ratedW(),
+                "hours_short", point.shortHours(),
+                "degree_hours_short_kh", point.shortKelvinHours(),
+                "bought_kwh", point.boughtKWh());
+    }
+
+    private static List<Map<String, Object>> points(BackupResult result) {
+        return result.curve().points().stream().map(BackupAnswer::point).toList();
+    }
+
+    private static List<Map<String, Object>> fileRows(BackupResult result) {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (int i = 0; i < result.warmUps().size(); i++) {
+            Map<String, Object> row = point(result.curve().chosen().get(i));
+            row.put("smaller_w", result.spell().smallerW());
+            row.put("smaller_hours_short", result.spell().smallerShortHours().get(i));
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static List<Map<String, Object>> warmUps(BackupResult result) {
+        return result.warmUps().stream().map(HoldAnswer::warmUp).toList();
+    }
+
+    private static void csv(Draft draft, BackupResult result) {
+        BackupResult.Spell spell = result.spell();
+        Map<String, double[]> hours = new LinkedHashMap<>();
+        hours.put("slurry_chosen_c", spell.chosen().slurryC());
+        hours.put("slurry_smaller_c", spell.smaller().slurryC());
+        hours.put("air_c", spell.chosen().airC());
+        hours.put("backup_heat_chosen_w", spell.chosen().heat().backupW());
+        hours.put("solar_heat_chosen_w", spell.chosen().heat().solarW());
+        draft.csv("curve.csv", Csv.ofRows(points(result)))
+                .csv("spell.csv", Csv.hourly(spell.chosen().start(), hours))
+                .csv("warm_ups.csv", Csv.ofRows(warmUps(result)));
+    }
+}

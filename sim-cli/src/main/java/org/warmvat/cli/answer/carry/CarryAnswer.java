@@ -1,0 +1,174 @@
+package org.warmvat.cli.answer.carry;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.StripChart;
+import org.warmvat.result.Course;
+import org.warmvat.study.CarryResult;
+
+/** The answer to {@code carry}. */
+public final class CarryAnswer {
+
+    private static final int HOURS_PER_DAY = 24;
+
+    private CarryAnswer() {}
+
+    /**
+     * Tells what was found.
+     *
+     * @param result the findings
+     * @param asked what they are about
+     * @param allowedHours hours short allowed
+     */
+    public static Document of(CarryResult result, Asked asked, double allowedHours) {
+        Draft draft = Draft.of(asked, "can the sun carry it alone?");
+        new CarryWords(result, asked, allowedHours).tell(draft);
+        figures(draft, result, allowedHours);
+        csv(draft, result);
+        return draft.table(halfMonths(result, asked))
+                .table(limits(result))
+                .pictures(() -> List.of(picture(result, asked)))
+                .done();
+    }
+
+    private static Picture picture(CarryResult result, Asked asked) {
+        Course alone = result.alone().course();
+        Course with = result.withBackup().course();
+        return StripChart.overTime(
+                        "carry",
+                        "The sun alone, and with the backup heater",
+                        "Top: the slurry with the sun alone and with the backup heater on; below the dotted minimum the tank is"
+                                + " short of heat. Bottom: heat the tank needed with the backup heater on, and what sun and"
+                                + " backup heater gave, as means of each day.",
+                        alone.start(),
+                        alone.end(alone.hours() - 1))
+                .temperatures("slurry, °C", 3)
+                .line("sun alone", StripChart.ends(alone.start(), alone.slurryC()), StripChart.Line.SLURRY)
+                .line("with backup", StripChart.ends(with.start(), with.slurryC()), StripChart.Line.OTHER_SLURRY)
+                .level("set-point", asked.design().control().setpointC(), StripChart.Line.SETPOINT)
+                .level("minimum", asked.design().control().floorC(), StripChart.Line.FLOOR)
+                .amounts("heat, W", 50)
+                .line("heat needed", daily(with, with.heat().needW()), StripChart.Line.NEED)
+                .line("heat from the sun", daily(with, with.heat().solarW()), StripChart.Line.SUN)
+                .line("heat from the backup", daily(with, with.heat().backupW()), StripChart.Line.BACKUP)
+                .picture();
+    }
+
+    private static double[][] daily(Course course, double[] values) {
+        return StripChart.steps(course.start(), values, HOURS_PER_DAY);
+    }
+
+    private static Table halfMonths(CarryResult result, Asked asked) {
+        return new Table(
+                "Heat missing by half-month with the backup heater on, and hours short without it",
+                List.of("", "heat needed, kWh", "from the sun, kWh", "missing, kWh", "hours short, sun alone"),
+                result.withBackup().halves().stream()
+                        .map(half -> List.of(
+                                asked.day(half.firstDay()) + " to " + asked.day(half.lastDay()),
+                                Words.number(half.needKWh()),
+                                Words.number(half.solarKWh()),
+                                Words.number(half.shortfallKWh()),
+                                Words.hours(half.shortHoursAlone())))
+                        .toList());
+    }
+
+    private static Table limits(CarryResult result) {
+        return new Table(
+                "What binds: one change at a time",
+                List.of("", "carried", "hours short", "warm days", "lowest, °C"),
+                result.limits().stream()
+                        .map(one -> List.of(
+                                CarryWords.name(one.what()),
+                                CarryWords.word(one.warmth().verdict()),
+                                Words.hours(one.warmth().shortHours()),
+                                Integer.toString(one.warmth().warmDays()),
+                                Words.fixed(one.warmth().leastC(), 1)))
+                        .toList());
+    }
+
+    private static void figures(Draft draft, CarryResult result, double allowedHours) {
+        CarryResult.Alone alone = result.alone();
+        CarryResult.WithBackup with = result.withBackup();
+        CarryResult.Area area = result.area();
+        draft.figure("first_day", result.firstDay())
+                .figure("last_day", result.lastDay())
+                .figure("allowed_short_hours", allowedHours)
+                .figure("carried", CarryWords.word(alone.warmth().verdict()))
+                .figure("hours", alone.course().hours())
+                .figure(
+                        "hours_at_or_above_floor",
+                        alone.course().hours() - alone.warmth().shortHours())
+                .figure("hours_short", alone.warmth().shortHours())
+                .figure("days", days(result))
+                .figure("days_at_or_above_floor", alone.warmth().warmDays())
+                .figure("first_day_below", alone.firstDayBelow())
+                .figure("least_c", alone.warmth().leastC())
+                .figure("least_day", alone.leastDay())
+                .figure("carries_from", result.carriesFrom())
+                .figure("backup_stood_in", with.stoodIn())
+                .figure("shortfall_kwh", with.shortfallKWh())
+                .figure("bought_kwh", with.boughtKWh())
+                .figure("half_months", halves(result))
+                .figure("collector_m2", area.presentM2())
+                .figure("collector_needed_m2", area.smallestM2())
+                .figure("collector_bound_m2", area.boundM2())
+                .figure("collector_monotone", area.monotone())
+                .figure("limits", limitRows(result));
+    }
+
+    static long days(CarryResult result) {
+        LocalDate end = result.lastDay().plusDays(1);
+        return result.firstDay().datesUntil(end).count();
+    }
+
+    private static List<Map<String, Object>> halves(CarryResult result) {
+        return result.withBackup().halves().stream()
+                .map(half -> Draft.row(
+                        "first_day", half.firstDay(),
+                        "last_day", half.lastDay(),
+                        "need_kwh", half.needKWh(),
+                        "solar_heat_kwh", half.solarKWh(),
+                        "shortfall_kwh", half.shortfallKWh(),
+                        "hours_short_alone", half.shortHoursAlone()))
+                .toList();
+    }
+
+    private static List<Map<String, Object>> limitRows(CarryResult result) {
+        return result.limits().stream()
+                .map(one -> Draft.row(
+                        "relaxed", CarryWords.name(one.what()),
+                        "verdict", CarryWords.word(one.warmth().verdict()),
+                        "hours_short", one.warmth().shortHours(),
+                        "days_at_or_above_floor", one.warmth().warmDays(),
+                        "least_c", one.warmth().leastC()))
+                .toList();
+    }
+
+    private static void csv(Draft draft, CarryResult result) {
+        Course alone = result.alone().course();
+        Course with = result.withBackup().course();
+        Map<String, double[]> hourly = new LinkedHashMap<>();
+        hourly.put("slurry_alone_c", alone.slurryC());
+        hourly.put("slurry_with_backup_c", with.slurryC());
+        hourly.put("air_c", alone.airC());
+        hourly.put("solar_heat_alone_w", alone.heat().solarW());
+        hourly.put("solar_heat_with_backup_w", with.heat().solarW());
+        hourly.put("backup_heat_w", with.heat().backupW());
+        hourly.put("need_with_backup_w", with.heat().needW());
+        Csv areas = Csv.of(List.of("collector_m2", "hours_short"));
+        result.area().tried().forEach(one -> areas.numbers(one.areaM2(), one.shortHours()));
+        draft.csv("hourly.csv", Csv.hourly(alone.start(), hourly))
+                .csv("half_months.csv", Csv.ofRows(halves(result)))
+                .csv("limits.csv", Csv.ofRows(limitRows(result)))
+                .csv("areas.csv", areas);
+    }
+}

@@ -1,0 +1,232 @@
+package org.warmvat.cli.answer.hold;
+
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.StripChart;
+import org.warmvat.result.Course;
+import org.warmvat.study.HoldResult;
+
+/** The answer to {@code hold}. */
+public final class HoldAnswer {
+
+    private HoldAnswer() {}
+
+    /**
+     * Tells what was found.
+     *
+     * @param result the findings
+     * @param asked what they are about
+     */
+    public static Document of(HoldResult result, Asked asked) {
+        Draft draft = Draft.of(asked, "how long does it hold its heat?")
+                .figure("time_constant_h", result.timeConstantH())
+                .assume(
+                        "A failed heater takes its pump and circuit with it.",
+                        "In a power cut digestion goes on with what is in the tank.",
+                        "During the warm-up feed, mixer and gas go on as usual.");
+        new HoldWords(result, asked).tell(draft);
+        result.failures().forEach(failure -> draft.figure(key(failure), failure(result, failure)));
+        draft.figure(
+                        "warm_up",
+                        result.warmUps().stream().map(HoldAnswer::warmUp).toList())
+                .table(temperatures(result))
+                .csv("cooling.csv", Csv.counted(cooling(result)))
+                .csv("warm_up.csv", Csv.counted(warmUps(result)))
+                .csv("months.csv", Csv.ofRows(monthRows(result)));
+        if (result.failures().get(0).usual().starts() > 1) {
+            draft.table(months(result, asked));
+        }
+        return draft.pictures(() -> List.of(coolingPicture(result, asked), warmUpPicture(result, asked)))
+                .done();
+    }
+
+    private static Picture coolingPicture(HoldResult result, Asked asked) {
+        double longest = result.failures().stream()
+                .mapToDouble(failure -> failure.course().hours())
+                .max()
+                .orElse(1);
+        StripChart chart = StripChart.over(
+                        "cooling",
+                        "When the heat fails at the worst moment",
+                        "The slurry from the failure on, for a failed heater and for a power cut, each from the moment from"
+                                + " which it reaches the highest of the temperatures soonest; below it the outdoor air in"
+                                + " those hours.",
+                        "hours since the failure",
+                        longest)
+                .temperatures("slurry, °C", 3);
+        result.failures()
+                .forEach(failure -> chart.line(
+                        name(failure.cause()),
+                        StripChart.afterHours(failure.startC(), failure.course().slurryC()),
+                        isHeater(failure) ? StripChart.Line.SLURRY : StripChart.Line.OTHER_SLURRY));
+        chart.level("minimum", asked.design().control().floorC(), StripChart.Line.FLOOR);
+        chart.temperatures("air, °C", 5);
+        result.failures()
+                .forEach(failure -> chart.line(
+                        "air, " + name(failure.cause()),
+                        StripChart.afterHours(
+                                failure.course().airC()[0], failure.course().airC()),
+                        isHeater(failure) ? StripChart.Line.AIR : StripChart.Line.MARK));
+        return chart.picture();
+    }
+
+    private static Picture warmUpPicture(HoldResult result, Asked asked) {
+        double longest = result.warmUps().stream()
+                .mapToDouble(warmUp -> warmUp.course().hours())
+                .max()
+                .orElse(1);
+        StripChart chart = StripChart.over(
+                        "warm_up",
+                        "Warm-up from a cold fill",
+                        "The slurry from the cold fill to the set-point, with the sun and without; below it the heat of backup"
+                                + " heater and sun as means of each hour.",
+                        "hours since the fill",
+                        longest)
+                .temperatures("slurry, °C", 3);
+        for (HoldResult.WarmUp one : result.warmUps()) {
+            chart.line(
+                    one.withSun() ? "with the sun" : "without the sun",
+                    StripChart.afterHours(one.fillC(), one.course().slurryC()),
+                    one.withSun() ? StripChart.Line.SLURRY : StripChart.Line.OTHER_SLURRY);
+        }
+        chart.level("set-point", asked.design().control().setpointC(), StripChart.Line.SETPOINT);
+        Course.Heat heat = result.warmUps().get(0).course().heat();
+        return chart.amounts("heat, W", 50)
+                .line(
+                        "heat from the backup",
+                        StripChart.afterHours(heat.backupW()[0], heat.backupW()),
+                        StripChart.Line.BACKUP)
+                .line("heat from the sun", StripChart.afterHours(heat.solarW()[0], heat.solarW()), StripChart.Line.SUN)
+                .picture();
+    }
+
+    private static boolean isHeater(HoldResult.Failure failure) {
+        return failure.cause() == HoldResult.Cause.HEATER;
+    }
+
+    private static String name(HoldResult.Cause cause) {
+        return cause == HoldResult.Cause.HEATER ? "failed heater" : "power cut";
+    }
+
+    private static String key(HoldResult.Failure failure) {
+        return name(failure.cause()).replace(' ', '_');
+    }
+
+    private static Table temperatures(HoldResult result) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < result.temperaturesC().size(); i++) {
+            List<String> row =
+                    new ArrayList<>(List.of(Words.celsius(result.temperaturesC().get(i))));
+            for (HoldResult.Failure failure : result.failures()) {
+                row.add(cell(failure.hours().get(i)));
+            }
+            rows.add(row);
+        }
+        return new Table("Hours from the worst moment", header(result, "until"), rows);
+    }
+
+    private static List<String> header(HoldResult result, String first) {
+        List<String> header = new ArrayList<>(List.of(first));
+        result.failures().forEach(failure -> header.add(name(failure.cause())));
+        return header;
+    }
+
+    private static Table months(HoldResult result, Asked asked) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Month month : asked.months()) {
+            List<String> row = new ArrayList<>(List.of(Words.month(month)));
+            result.failures().forEach(failure -> row.add(cell(shortest(failure, month))));
+            rows.add(row);
+        }
+        String caption =
+                "Shortest time to " + Words.celsius(result.temperaturesC().get(0)) + " by month, hours";
+        return new Table(caption, header(result, "failing in"), rows);
+    }
+
+    private static OptionalDouble shortest(HoldResult.Failure failure, Month month) {
+        return failure.usual().worstByMonth().get(month.getValue() - 1);
+    }
+
+    private static String cell(OptionalDouble hours) {
+        return hours.isPresent() ? Words.fixed(hours.getAsDouble(), 1) : "–";
+    }
+
+    private static Map<String, Object> failure(HoldResult result, HoldResult.Failure failure) {
+        return Draft.row(
+                "from",
+                failure.from(),
+                "slurry_at_failure_c",
+                failure.startC(),
+                "reached",
+                IntStream.range(0, result.temperaturesC().size())
+                        .mapToObj(i -> Draft.row(
+                                "temperature_c",
+                                result.temperaturesC().get(i),
+                                "hours",
+                                failure.hours().get(i)))
+                        .toList(),
+                "starts",
+                failure.usual().starts(),
+                "middle_hours",
+                failure.usual().middleHours(),
+                "followed_hours",
+                failure.usual().limitHours());
+    }
+
+    /** A warm-up as figures. */
+    public static Map<String, Object> warmUp(HoldResult.WarmUp warmUp) {
+        return Draft.row(
+                "with_sun", warmUp.withSun(),
+                "from", warmUp.from(),
+                "fill_c", warmUp.fillC(),
+                "hours", warmUp.hours(),
+                "solar_heat_kwh", warmUp.heat().solarKWh(),
+                "backup_heat_kwh", warmUp.heat().backupKWh(),
+                "backup_bought_kwh", warmUp.heat().boughtKWh());
+    }
+
+    private static Map<String, double[]> cooling(HoldResult result) {
+        Map<String, double[]> columns = new LinkedHashMap<>();
+        for (HoldResult.Failure failure : result.failures()) {
+            columns.put(key(failure) + "_slurry_c", failure.course().slurryC());
+            columns.put(key(failure) + "_air_c", failure.course().airC());
+        }
+        return columns;
+    }
+
+    private static Map<String, double[]> warmUps(HoldResult result) {
+        Map<String, double[]> columns = new LinkedHashMap<>();
+        for (HoldResult.WarmUp one : result.warmUps()) {
+            String key = one.withSun() ? "with_sun" : "without_sun";
+            columns.put(key + "_slurry_c", one.course().slurryC());
+            columns.put(key + "_backup_heat_w", one.course().heat().backupW());
+            columns.put(key + "_solar_heat_w", one.course().heat().solarW());
+        }
+        return columns;
+    }
+
+    private static List<Map<String, Object>> monthRows(HoldResult result) {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (Month month : Month.values()) {
+            Map<String, Object> row = Draft.row("month", String.format(Locale.ROOT, "%02d", month.getValue()));
+            result.failures()
+                    .forEach(failure ->
+                            row.putAll(Draft.row(key(failure) + "_shortest_hours", shortest(failure, month))));
+            rows.add(row);
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,2 @@
+/** The sentences of {@code hold}; entry type {@link org.warmvat.cli.answer.hold.HoldAnswer}. */
+package org.warmvat.cli.answer.hold;
