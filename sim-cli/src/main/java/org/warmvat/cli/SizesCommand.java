@@ -121,7 +121,7 @@ final class SizesCommand implements Callable<Integer> {
                 job.scaling().rules().stream().map(ScalingRule::key).toList(),
                 job.scaling().rules().stream().map(ScalingRule::words).toList());
         StudyResults results = SizesTelling.of(inputs.design().design(), study.under(inputs), sizes, told, thresholds);
-        return VaryTelling.with(results, study.pictures(() -> SizesTelling.pictures(drawn)), study.assumed(inputs));
+        return VaryTelling.with(results, SizesTelling.pictures(drawn), study.assumed(inputs));
     }
 
     private List<ScalingRule> rules() {

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Supplier;
 import org.warmvat.cli.answer.Cautions;
 import org.warmvat.cli.answer.Origin;
 import org.warmvat.cli.answer.ResultsFolder;
@@ -17,7 +16,10 @@ import org.warmvat.cli.answer.StudyReport;
 import org.warmvat.cli.answer.StudyResults;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.TextTable;
+import org.warmvat.cli.plot.CannotDraw;
+import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.Pictures;
 import org.warmvat.engine.Engine;
 import org.warmvat.study.Parallel;
 import org.warmvat.study.SiteConventions;
@@ -114,12 +116,12 @@ final class StudyOptions {
         return ResultsFolder.at(place, replace, message -> {});
     }
 
-    /** Pictures, or none and a word about it: a machine without fonts fails with errors, not exceptions. */
-    List<Picture> pictures(Supplier<List<Picture>> drawing) {
+    /** Pictures, or none and a word about it. */
+    private List<Picture> drawn(List<Drawing> drawings) {
         try {
-            return drawing.get();
-        } catch (Exception | LinkageError | InternalError cannotDraw) {
-            spec.commandLine().getErr().println("The pictures could not be drawn (" + cannotDraw + ").");
+            return Pictures.of(drawings);
+        } catch (CannotDraw cannotDraw) {
+            spec.commandLine().getErr().println(cannotDraw.getMessage());
             return List.of();
         }
     }
@@ -127,7 +129,7 @@ final class StudyOptions {
     /** Writes the folder and answers. */
     void tell(StudyResults results, Inputs inputs, ResultsFolder folder) throws IOException {
         Origin origin = new Origin(ProgramVersion.text(), inputs.files());
-        folder.write(StudyReport.files(results, origin));
+        folder.write(StudyReport.files(results, drawn(results.pictures()), origin));
         PrintWriter to = spec.commandLine().getOut();
         if (json) {
             to.print(new String(StudyReport.summary(results, origin), StandardCharsets.UTF_8));

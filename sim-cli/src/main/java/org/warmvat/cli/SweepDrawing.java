@@ -5,8 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import org.warmvat.cli.answer.Sweep;
 import org.warmvat.cli.answer.VaryTelling;
-import org.warmvat.cli.plot.Picture;
-import org.warmvat.cli.plot.SweepPictures;
+import org.warmvat.cli.plot.CellChart;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.LineChart;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.PointChart;
+import org.warmvat.cli.plot.Points;
 
 /** Chooses the pictures of a sweep: a line over one number, cells over two, a few sheets of cells over three. */
 final class SweepDrawing {
@@ -18,19 +22,13 @@ final class SweepDrawing {
 
     private SweepDrawing() {}
 
-    static List<Picture> of(Sweep sweep, String shown, List<VaryTelling.Front> fronts) {
-        List<Picture> pictures = new ArrayList<>();
+    static List<Drawing> of(Sweep sweep, String shown, List<VaryTelling.Front> fronts) {
+        List<Drawing> pictures = new ArrayList<>();
         if (!hasNumbers(sweep, shown)) {
             return fronts(sweep, fronts);
         }
         if (sweep.keys().size() == 1) {
-            pictures.add(SweepPictures.lines(
-                    "varied",
-                    words(shown) + " over " + sweep.keys().get(0),
-                    sweep.keys().get(0),
-                    sweep.values().stream().mapToDouble(v -> v[0]).toArray(),
-                    lines(sweep, shown).size() > 1 ? "kWh over the run" : words(shown),
-                    lines(sweep, shown)));
+            pictures.add(lines(sweep, shown));
         } else {
             pictures.addAll(sheets(sweep, shown));
         }
@@ -43,34 +41,55 @@ final class SweepDrawing {
         return Arrays.stream(sweep.output(output)).anyMatch(Double::isFinite);
     }
 
-    private static List<Picture> fronts(Sweep sweep, List<VaryTelling.Front> fronts) {
-        List<Picture> pictures = new ArrayList<>();
+    private static List<Drawing> fronts(Sweep sweep, List<VaryTelling.Front> fronts) {
+        List<Drawing> pictures = new ArrayList<>();
         for (VaryTelling.Front front : fronts) {
             if (front.order().length == 0) {
                 continue;
             }
-            pictures.add(SweepPictures.front(
-                    "pareto",
-                    words(front.second()) + " against " + words(front.first()),
-                    words(front.first()),
-                    sweep.output(front.first()),
-                    words(front.second()),
-                    sweep.output(front.second()),
-                    front.order()));
+            double[] xs = sweep.output(front.first());
+            double[] ys = sweep.output(front.second());
+            pictures.add(PointChart.of(
+                            "pareto",
+                            words(front.second()) + " against " + words(front.first()),
+                            words(front.first()),
+                            words(front.second()))
+                    .caption("Each mark is one run; along the line none is beaten by another in both figures at once.")
+                    .points("all runs", Look.SIXTH, new Points(finite(xs), finite(ys)))
+                    .front(
+                            "best in one without loss in the other",
+                            Look.OTHER_SLURRY,
+                            new Points(chosen(xs, front.order()), chosen(ys, front.order())))
+                    .drawing());
         }
         return pictures;
     }
 
+    private static double[] chosen(double[] values, int[] indices) {
+        return Arrays.stream(indices).mapToDouble(index -> values[index]).toArray();
+    }
+
     /** Energies stand together; anything else alone. */
-    private static List<SweepPictures.Line> lines(Sweep sweep, String shown) {
+    private static Drawing lines(Sweep sweep, String shown) {
         List<String> names = new ArrayList<>(List.of(shown));
         if (shown.equals("net_energy_kwh")) {
             names.addAll(List.of("gas_energy_kwh", "backup_bought_kwh", "electricity_total_kwh"));
         }
-        return names.stream()
-                .filter(name -> hasNumbers(sweep, name))
-                .map(name -> new SweepPictures.Line(words(name), finite(sweep.output(name))))
-                .toList();
+        names.removeIf(name -> !hasNumbers(sweep, name));
+        double[] at = sweep.values().stream().mapToDouble(v -> v[0]).toArray();
+        String key = sweep.keys().get(0);
+        LineChart chart = LineChart.over(
+                        "varied",
+                        words(shown) + " over " + key,
+                        key,
+                        Arrays.stream(at).min().orElseThrow(),
+                        Arrays.stream(at).max().orElseThrow())
+                .caption("Each dot is one run over the whole weather file.")
+                .stripWithZero(names.size() > 1 ? "kWh over the run" : words(shown), 1e-6);
+        for (int i = 0; i < names.size(); i++) {
+            chart.dotted(words(names.get(i)), Look.nth(i), new Points(at, finite(sweep.output(names.get(i)))));
+        }
+        return chart.drawing();
     }
 
     /** What is infinite leaves a gap in a line. */
@@ -80,27 +99,27 @@ final class SweepDrawing {
                 .toArray();
     }
 
-    private static List<Picture> sheets(Sweep sweep, String shown) {
+    private static List<Drawing> sheets(Sweep sweep, String shown) {
         int columns = sweep.counts()[sweep.counts().length - 1];
         int rows = sweep.counts()[sweep.counts().length - 2];
         int last = sweep.keys().size() - 1;
         int all = sweep.runs() / (rows * columns);
         int drawn = Math.min(all, MOST_SHEETS);
-        List<Picture> sheets = new ArrayList<>();
+        List<Drawing> sheets = new ArrayList<>();
         for (int i = 0; i < drawn; i++) {
             // evenly spread where there are more than can be drawn, the ends included
             int first = (drawn == 1 ? 0 : i * (all - 1) / (drawn - 1)) * rows * columns;
             String where = last == 2
                     ? ", " + sweep.keys().get(0) + " = " + number(sweep.values().get(first)[0])
                     : "";
-            sheets.add(SweepPictures.cells(
-                    i == 0 ? "varied" : "varied_" + (i + 1),
-                    words(shown) + where,
-                    sweep.keys().get(last),
-                    axis(sweep, last, first, 1, columns),
-                    sweep.keys().get(last - 1),
-                    axis(sweep, last - 1, first, columns, rows),
-                    cells(sweep.output(shown), first, rows, columns)));
+            sheets.add(new CellChart(
+                            i == 0 ? "varied" : "varied_" + (i + 1),
+                            words(shown) + where,
+                            "Each cell is one run over the whole weather file; the darker, the more.",
+                            new CellChart.Side(sweep.keys().get(last), axis(sweep, last, first, 1, columns)),
+                            new CellChart.Side(sweep.keys().get(last - 1), axis(sweep, last - 1, first, columns, rows)),
+                            cells(sweep.output(shown), first, rows, columns))
+                    .drawing());
         }
         return sheets;
     }

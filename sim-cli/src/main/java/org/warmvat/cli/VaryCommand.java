@@ -107,8 +107,7 @@ final class VaryCommand implements Callable<Integer> {
                     + ", which means nothing for these designs; --show names another.");
         }
         StudyResults told = VaryTelling.whole(design, under, sweep, fronts, cautions);
-        return VaryTelling.with(
-                told, study.pictures(() -> SweepDrawing.of(sweep, shown, fronts)), study.assumed(inputs));
+        return VaryTelling.with(told, SweepDrawing.of(sweep, shown, fronts), study.assumed(inputs));
     }
 
     private static VaryTelling.Front front(Sweep sweep, List<String> outputs) {

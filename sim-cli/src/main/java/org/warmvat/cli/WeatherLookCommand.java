@@ -11,8 +11,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.answer.WeatherLook;
+import org.warmvat.cli.answer.WeatherPicture;
+import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Picture;
-import org.warmvat.cli.plot.WeatherPicture;
+import org.warmvat.cli.plot.Pictures;
 import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -92,11 +94,9 @@ final class WeatherLookCommand implements Callable<Integer> {
     private void draw(Weather weather, Path path) throws IOException {
         Picture drawn;
         try {
-            drawn = WeatherPicture.of(weather);
-        } catch (RuntimeException | LinkageError | InternalError cannotDraw) {
-            spec.commandLine()
-                    .getErr()
-                    .println("The picture could not be drawn (" + cannotDraw + "); drawing needs fonts.");
+            drawn = Pictures.of(List.of(WeatherPicture.of(weather))).get(0);
+        } catch (CannotDraw cannotDraw) {
+            spec.commandLine().getErr().println(cannotDraw.getMessage());
             return;
         }
         boolean png = path.toString().toLowerCase(Locale.ROOT).endsWith(".png");

@@ -16,6 +16,7 @@ import org.warmvat.cli.answer.Report;
 import org.warmvat.cli.answer.ResultsFolder;
 import org.warmvat.cli.answer.ResultsRefused;
 import org.warmvat.cli.answer.YearPayback;
+import org.warmvat.cli.answer.YearPictures;
 import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
@@ -130,7 +131,7 @@ final class YearCommand implements Callable<Integer> {
     /** Pictures, or none and a word about it. */
     private List<Picture> pictures(RunResult run) {
         try {
-            return Pictures.of(run);
+            return Pictures.of(YearPictures.of(run));
         } catch (CannotDraw cannotDraw) {
             spec.commandLine().getErr().println(cannotDraw.getMessage());
             return List.of();

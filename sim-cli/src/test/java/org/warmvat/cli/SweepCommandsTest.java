@@ -185,8 +185,8 @@ class SweepCommandsTest {
                 .count();
         assertTrue(changes > 0, out::toString);
         String svg = Files.readString(target.resolve("net_by_size.svg"));
-        // a mark for each of both sizes and each change, and one in the legend
-        assertEquals(2 + changes + 1, svg.split("fill=\"#1b4965\"", -1).length - 1);
+        // on both lines a dot for each of both sizes and each change, and one in the legend
+        assertEquals(2 * (2 + changes + 1), svg.split("d=\"M[^\"]* C", -1).length - 1);
         assertEquals(3, Files.readAllLines(target.resolve("sizes.csv")).size());
     }
 

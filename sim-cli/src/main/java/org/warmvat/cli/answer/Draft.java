@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.Callable;
 import org.warmvat.cli.answer.Document.KeyFigure;
 import org.warmvat.cli.answer.Document.Verdict;
+import org.warmvat.cli.plot.CannotDraw;
+import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.Pictures;
 import org.warmvat.result.Warning;
 
 /** A {@link Document} in the making. Warnings, assumptions and cautions of the inputs come by themselves. */
@@ -22,8 +24,7 @@ public final class Draft {
     private final List<KeyFigure> keyFigures = new ArrayList<>();
     private final List<Paragraph> paragraphs = new ArrayList<>();
     private final List<Table> tables = new ArrayList<>();
-    private List<Picture> pictures = List.of();
-    private Optional<String> notDrawn = Optional.empty();
+    private final List<Drawing> drawings = new ArrayList<>();
     private final Map<String, Object> figures = new LinkedHashMap<>();
     private final Map<String, Csv> csv = new LinkedHashMap<>();
     private final List<Warning> warnings = new ArrayList<>();
@@ -81,16 +82,21 @@ public final class Draft {
     }
 
     /** Pictures; where this machine cannot draw the answer has none and says why. */
-    public Draft pictures(Callable<List<Picture>> drawing) {
-        System.setProperty("java.awt.headless", "true");
-        try {
-            pictures = drawing.call();
-        } catch (Exception | LinkageError | InternalError cannotDraw) { // without fonts Java fails in many ways
-            notDrawn = Optional.of("The pictures could not be drawn (" + cannotDraw
-                    + "). Drawing needs fonts and a full Java: on Debian, apt-get install fontconfig fonts-dejavu-core"
-                    + " openjdk-17-jre");
-        }
+    public Draft pictures(List<Drawing> several) {
+        drawings.addAll(several);
         return this;
+    }
+
+    private Document.Body body() {
+        List<Picture> pictures = List.of();
+        Optional<String> notDrawn = Optional.empty();
+        try {
+            pictures = Pictures.of(drawings);
+        } catch (CannotDraw cannotDraw) {
+            notDrawn = Optional.of(cannotDraw.getMessage());
+        }
+        return new Document.Body(
+                List.copyOf(keyFigures), List.copyOf(paragraphs), List.copyOf(tables), pictures, notDrawn);
     }
 
     /** A figure of {@code summary.json}: number, text, truth, list, map, each also optional; null for what is not there. */
@@ -154,8 +160,7 @@ public final class Draft {
         return new Document(
                 new Document.Heading(asked.command(), title, asked.subtitle()),
                 new Verdict(verdict.sentence(), List.copyOf(but)),
-                new Document.Body(
-                        List.copyOf(keyFigures), List.copyOf(paragraphs), List.copyOf(tables), pictures, notDrawn),
+                body(),
                 new Document.Data(figures, csv),
                 grounds);
     }

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.warmvat.cli.plot.Picture;
-import org.warmvat.cli.plot.Pictures;
 import org.warmvat.result.RunResult;
 
 /** Turns a run into the files of its results folder. The same run gives the same bytes. */
@@ -20,7 +19,7 @@ public final class Report {
     public static Set<String> fileNames() {
         Set<String> names =
                 new HashSet<>(Set.of("report.html", "summary.json", "hourly.csv", "daily.csv", "monthly.csv"));
-        for (String picture : Pictures.NAMES) {
+        for (String picture : YearPictures.NAMES) {
             names.add(picture + ".png");
             names.add(picture + ".svg");
         }

@@ -20,7 +20,7 @@ import org.warmvat.result.Warning;
  * @param origin program and inputs
  */
 public record ReportPage(
-        Heading heading, List<Paragraph> answer, List<Plate> pictures, Tables tables, Notes notes, Origin origin) {
+        Heading heading, List<Paragraph> answer, List<Picture> pictures, Tables tables, Notes notes, Origin origin) {
 
     /**
      * Head of the page.
@@ -54,7 +54,7 @@ public record ReportPage(
         return new ReportPage(
                 new Heading(run.title(), subtitle(run)),
                 Answer.of(run, findings),
-                pictures.stream().map(Plate::of).toList(),
+                pictures,
                 new Tables(
                         MonthlyTable.of(run),
                         findings.payback().map(YearPayback::tables).orElse(List.of()),

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import org.warmvat.cli.plot.Picture;
-import org.warmvat.cli.plot.SweepPictures;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.LineChart;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.Points;
 import org.warmvat.design.Design;
 
 /** Tells what one design does at several sizes. */
@@ -98,33 +100,40 @@ public final class SizesTelling {
     }
 
     /** The pictures. */
-    public static List<Picture> pictures(List<Size> sizes) {
-        double[] litres = each(sizes, Size::litres);
-        List<Picture> pictures = new ArrayList<>();
-        pictures.add(SweepPictures.lines(
-                "net_by_size",
-                "Net energy by size",
-                "litres of slurry",
-                litres,
-                "kWh a litre over the run",
-                List.of(
-                        new SweepPictures.Line("net energy for each litre", each(sizes, Size::perLitre)),
-                        new SweepPictures.Line(
-                                "gas for each litre", each(sizes, s -> s.output("gas_energy_kwh") / s.litres())))));
+    public static List<Drawing> pictures(List<Size> sizes) {
+        List<Drawing> pictures = new ArrayList<>();
+        pictures.add(chart(sizes, "net_by_size", "Net energy by size", "kWh a litre over the run")
+                .dotted("net energy for each litre", Look.FIRST, points(sizes, Size::perLitre))
+                .dotted(
+                        "gas for each litre",
+                        Look.SECOND,
+                        points(sizes, size -> size.output("gas_energy_kwh") / size.litres()))
+                .drawing());
         if (sizes.stream().allMatch(size -> size.output("gas_energy_kwh") > 0)) {
-            pictures.add(SweepPictures.lines(
-                    "eaten_by_size",
-                    "Share of the gas eaten, by size",
-                    "litres of slurry",
-                    litres,
-                    "% of the gas's energy",
-                    List.of(
-                            new SweepPictures.Line(
-                                    "by heating", each(sizes, s -> 100 * s.backup() / s.output("gas_energy_kwh"))),
-                            new SweepPictures.Line(
-                                    "by electricity", each(sizes, s -> 100 * s.share("electricity_total_kwh"))))));
+            pictures.add(chart(sizes, "eaten_by_size", "Share of the gas eaten, by size", "% of the gas's energy")
+                    .dotted(
+                            "by heating",
+                            Look.FIRST,
+                            points(sizes, size -> 100 * size.backup() / size.output("gas_energy_kwh")))
+                    .dotted(
+                            "by electricity",
+                            Look.SECOND,
+                            points(sizes, size -> 100 * size.share("electricity_total_kwh")))
+                    .drawing());
         }
         return pictures;
+    }
+
+    private static LineChart chart(List<Size> sizes, String name, String title, String up) {
+        double[] litres = each(sizes, Size::litres);
+        return LineChart.over(name, title, "litres of slurry", litres[0], litres[litres.length - 1])
+                .caption("Each dot is one run over the whole weather file.")
+                .stripWithZero(up, 1e-3)
+                .level("zero", Look.MARK, 0);
+    }
+
+    private static Points points(List<Size> sizes, ToDoubleFunction<Size> value) {
+        return new Points(each(sizes, Size::litres), each(sizes, value));
     }
 
     private static double[] each(List<Size> sizes, ToDoubleFunction<Size> value) {

@@ -5,20 +5,20 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Map;
+import org.warmvat.cli.plot.Picture;
 
 /**
  * The page of a study; its template only sets it.
  *
  * @param results what the study found
- * @param plates its pictures
+ * @param pictures its pictures, none where they could not be drawn
  * @param cautions the usual cautions
  * @param origin program and inputs
  */
-public record StudyPage(StudyResults results, List<Plate> plates, List<String> cautions, Origin origin) {
+public record StudyPage(StudyResults results, List<Picture> pictures, List<String> cautions, Origin origin) {
 
-    static StudyPage of(StudyResults results, Origin origin) {
-        List<Plate> plates = results.pictures().stream().map(Plate::of).toList();
-        return new StudyPage(results, plates, Cautions.ALL, origin);
+    static StudyPage of(StudyResults results, List<Picture> pictures, Origin origin) {
+        return new StudyPage(results, pictures, Cautions.ALL, origin);
     }
 
     /** Sets the page. */

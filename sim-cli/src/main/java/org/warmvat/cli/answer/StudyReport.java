@@ -31,13 +31,19 @@ public final class StudyReport {
         return names;
     }
 
-    /** The files by name. */
-    public static Map<String, byte[]> files(StudyResults results, Origin origin) {
+    /**
+     * The files by name.
+     *
+     * @param results what was found
+     * @param pictures its pictures, none where they could not be drawn
+     * @param origin what it was made from
+     */
+    public static Map<String, byte[]> files(StudyResults results, List<Picture> pictures, Origin origin) {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(PAGE, StudyPage.of(results, origin).html().getBytes(StandardCharsets.UTF_8));
+        files.put(PAGE, StudyPage.of(results, pictures, origin).html().getBytes(StandardCharsets.UTF_8));
         files.put(SUMMARY, summary(results, origin));
         files.putAll(results.csv());
-        for (Picture picture : results.pictures()) {
+        for (Picture picture : pictures) {
             files.put(picture.name() + ".png", picture.png());
             files.put(picture.name() + ".svg", picture.svg());
         }

@@ -2,7 +2,7 @@ package org.warmvat.cli.answer;
 
 import java.util.List;
 import java.util.Map;
-import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.Drawing;
 
 /**
  * What a study found, ready to be told: in sentences, tables, pictures and figures.
@@ -14,7 +14,7 @@ import org.warmvat.cli.plot.Picture;
  * @param tables tables of the page and the terminal
  * @param figures every figure under its key: numbers, text, truth, lists and further maps; null for what is not there
  * @param csv contents of the CSV files by file name
- * @param pictures pictures, none where they could not be drawn
+ * @param pictures its pictures, not drawn yet
  * @param warnings what the user must know
  * @param assumed defaults and assumptions used
  */
@@ -26,6 +26,6 @@ public record StudyResults(
         List<Table> tables,
         Map<String, Object> figures,
         Map<String, byte[]> csv,
-        List<Picture> pictures,
+        List<Drawing> pictures,
         List<String> warnings,
         List<String> assumed) {}

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.Drawing;
 import org.warmvat.design.Design;
 
 /** Tells what a sweep found. */
@@ -105,7 +105,7 @@ public final class VaryTelling {
     }
 
     /** The same with pictures. */
-    public static StudyResults with(StudyResults results, List<Picture> pictures, List<String> assumed) {
+    public static StudyResults with(StudyResults results, List<Drawing> pictures, List<String> assumed) {
         return new StudyResults(
                 results.command(),
                 results.title(),

@@ -8,7 +8,7 @@ public final class CannotDraw extends Exception {
     CannotDraw(Throwable cause) {
         super(
                 "The pictures could not be drawn (" + cause
-                        + "); the report has none. Drawing needs fonts and a full Java: on"
+                        + "). Drawing needs fonts and a full Java: on"
                         + " Debian, apt-get install fontconfig fonts-dejavu-core openjdk-17-jre",
                 cause);
     }

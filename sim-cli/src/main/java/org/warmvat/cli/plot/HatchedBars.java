@@ -1,7 +1,7 @@
 package org.warmvat.cli.plot;
 
-import java.awt.BasicStroke;
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.geom.RectangularShape;
 import java.util.List;
 import org.jfree.chart.renderer.category.BarPainter;
@@ -11,35 +11,36 @@ import org.jfree.chart.renderer.xy.XYBarRenderer;
 import org.jfree.chart.ui.RectangleEdge;
 
 /** Paints bars flat, with hatching and a thin outline. */
-record HatchedBars(List<Swatch> swatches) implements BarPainter, XYBarPainter {
+record HatchedBars(List<Look> looks, Form form) implements BarPainter, XYBarPainter {
 
     @Override
     public void paintBar(
             Graphics2D g2, BarRenderer renderer, int row, int column, RectangularShape bar, RectangleEdge base) {
-        paint(g2, row, bar);
+        paint(g2, looks.get(row), form, bar);
     }
 
     @Override
     public void paintBar(
             Graphics2D g2, XYBarRenderer renderer, int row, int column, RectangularShape bar, RectangleEdge base) {
-        paint(g2, row, bar);
+        paint(g2, looks.get(row), form, bar);
     }
 
-    private void paint(Graphics2D g2, int series, RectangularShape bar) {
+    /** Paints one bar; nothing where it has no height or width. */
+    static void paint(Graphics2D g2, Look look, Form form, RectangularShape bar) {
         if (bar.getWidth() <= 0 || bar.getHeight() <= 0) {
             return;
         }
-        Swatch swatch = swatches.get(series);
-        g2.setPaint(swatch.fill());
-        g2.fill(bar.getBounds2D());
-        g2.setStroke(new BasicStroke(1));
-        if (swatch.hatch() != Hatch.NONE) {
-            g2.setPaint(swatch.hatchColour());
-            g2.draw(swatch.hatch().lines(bar.getBounds2D()));
+        Rectangle2D area = bar.getBounds2D();
+        g2.setPaint(look.fill());
+        g2.fill(area);
+        if (look.hatch() != Hatch.NONE) {
+            g2.setStroke(form.solid(1));
+            g2.setPaint(look.hatchColour());
+            g2.draw(look.hatch().lines(area));
         }
-        g2.setPaint(Palette.INK);
-        g2.setStroke(new BasicStroke(0.6f));
-        g2.draw(bar.getBounds2D());
+        g2.setPaint(Look.INK);
+        g2.setStroke(form.solid(0.8f));
+        g2.draw(area);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.warmvat.cli.plot;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -15,22 +16,41 @@ final class Legend {
     private static final Shape LINE = new Line2D.Double(-18, 0, 18, 0);
 
     private final LegendItemCollection items = new LegendItemCollection();
+    private final Form form;
 
-    Legend area(String label, Swatch swatch) {
+    Legend(Form form) {
+        this.form = form;
+    }
+
+    Legend area(String label, Look look) {
         Path2D sample = new Path2D.Double(SAMPLE);
-        sample.append(swatch.hatch().lines(SAMPLE), false);
-        items.add(new LegendItem(
-                label, null, null, null, sample, swatch.fill(), new BasicStroke(1), swatch.hatchColour()));
+        sample.append(look.hatch().lines(SAMPLE), false);
+        items.add(new LegendItem(label, null, null, null, sample, look.fill(), new BasicStroke(1), look.hatchColour()));
         return this;
     }
 
-    Legend line(String label, LineStyle style) {
-        items.add(new LegendItem(label, null, null, null, LINE, style.stroke(), style.colour()));
+    /** A plain area with a thin outline. */
+    Legend area(String label, Color fill) {
+        items.add(new LegendItem(label, null, null, null, SAMPLE, fill, new BasicStroke(1), Look.INK));
+        return this;
+    }
+
+    Legend line(String label, Look look) {
+        items.add(new LegendItem(label, null, null, null, LINE, look.stroke(form), look.line()));
         return this;
     }
 
     /** A line with a mark on it. */
-    Legend markedLine(String label, LineStyle style, Shape mark) {
+    Legend markedLine(String label, Look look, Shape mark) {
+        return marked(label, look, mark, true);
+    }
+
+    /** A mark without a line. */
+    Legend mark(String label, Look look, Shape mark) {
+        return marked(label, look, mark, false);
+    }
+
+    private Legend marked(String label, Look look, Shape mark, boolean line) {
         items.add(new LegendItem(
                 label,
                 null,
@@ -39,14 +59,14 @@ final class Legend {
                 true,
                 mark,
                 true,
-                style.colour(),
+                look.line(),
                 false,
-                style.colour(),
+                look.line(),
                 new BasicStroke(1),
-                true,
+                line,
                 LINE,
-                style.stroke(),
-                style.colour()));
+                look.stroke(form),
+                look.line()));
         return this;
     }
 

@@ -1,13 +1,36 @@
 package org.warmvat.cli.plot;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+
 /**
- * A finished picture in two forms. The arrays are shared, not copied: read only.
+ * A drawn picture. The arrays are shared, not copied: read only.
  *
- * @param name file name without ending
- * @param title title, as it also stands in the picture
- * @param caption how to read it
- * @param svg the drawing as SVG, UTF-8
- * @param png the drawing as PNG
+ * @param drawing name, title, caption and words in place of it
+ * @param svg as SVG, UTF-8, for a page
+ * @param narrowSvg as SVG, UTF-8, for a telephone
+ * @param png as PNG
  */
 @SuppressWarnings("ArrayRecordComponent") // handed through once from drawing to writing
-public record Picture(String name, String title, String caption, byte[] svg, byte[] png) {}
+public record Picture(Drawing drawing, byte[] svg, byte[] narrowSvg, byte[] png) {
+
+    /** File name without ending. */
+    public String name() {
+        return drawing.name();
+    }
+
+    /** The picture as a data address, so that a page needs nothing else. */
+    public String source() {
+        return address(svg);
+    }
+
+    /** The same in the form for a telephone. */
+    public String narrowSource() {
+        return address(narrowSvg);
+    }
+
+    private static String address(byte[] svg) {
+        return new String(Base64.getEncoder().encode(svg), StandardCharsets.ISO_8859_1)
+                .transform(text -> "data:image/svg+xml;base64," + text);
+    }
+}

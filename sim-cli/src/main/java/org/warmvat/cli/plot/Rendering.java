@@ -1,8 +1,9 @@
 package org.warmvat.cli.plot;
 
+import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
+import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -14,7 +15,6 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.text.TextUtils;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -22,7 +22,6 @@ import org.w3c.dom.Element;
 /** Turns drawings into bytes. */
 final class Rendering {
 
-    static final int WIDTH_PX = 1000;
     private static final double PNG_SCALE = 1.5;
 
     static {
@@ -34,17 +33,18 @@ final class Rendering {
     private Rendering() {}
 
     static Picture of(Drawing drawing) {
-        return new Picture(drawing.name(), drawing.title(), drawing.caption(), svg(drawing), png(drawing));
+        Drawing.Sheet wide = drawing.on(Form.WIDE);
+        return new Picture(
+                drawing, svg(wide, Form.WIDE), svg(drawing.on(Form.NARROW), Form.NARROW), png(wide, Form.WIDE));
     }
 
-    private static byte[] png(Drawing drawing) {
-        BufferedImage image = drawing.chart()
-                .createBufferedImage(
-                        (int) (WIDTH_PX * PNG_SCALE),
-                        (int) (drawing.heightPx() * PNG_SCALE),
-                        WIDTH_PX,
-                        drawing.heightPx(),
-                        null);
+    private static byte[] png(Drawing.Sheet sheet, Form form) {
+        BufferedImage image = new BufferedImage(
+                (int) (form.widthPx() * PNG_SCALE), (int) (sheet.heightPx() * PNG_SCALE), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g2 = image.createGraphics();
+        g2.scale(PNG_SCALE, PNG_SCALE);
+        paint(sheet, form, g2);
+        g2.dispose();
         ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 17);
         try {
             ImageIO.write(image, "png", out);
@@ -54,16 +54,16 @@ final class Rendering {
         return out.toByteArray();
     }
 
-    private static byte[] svg(Drawing drawing) {
+    private static byte[] svg(Drawing.Sheet sheet, Form form) {
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
         context.setPrecision(1);
         context.setComment(null);
         SVGGraphics2D g2 = new SVGGraphics2D(context, false);
-        g2.setSVGCanvasSize(new Dimension(WIDTH_PX, drawing.heightPx()));
-        draw(drawing, g2);
-        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
+        g2.setSVGCanvasSize(new Dimension(form.widthPx(), sheet.heightPx()));
+        paint(sheet, form, g2);
         Element root = g2.getRoot();
-        root.setAttribute("viewBox", "0 0 " + WIDTH_PX + " " + drawing.heightPx());
+        root.setAttribute("viewBox", "0 0 " + form.widthPx() + " " + sheet.heightPx());
+        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
         try {
             g2.stream(root, new OutputStreamWriter(out, StandardCharsets.UTF_8));
         } catch (IOException impossible) {
@@ -83,8 +83,12 @@ final class Rendering {
         }
     }
 
-    private static void draw(Drawing drawing, Graphics2D g2) {
-        JFreeChart chart = drawing.chart();
-        chart.draw(g2, new Rectangle2D.Double(0, 0, WIDTH_PX, drawing.heightPx()));
+    private static void paint(Drawing.Sheet sheet, Form form, Graphics2D g2) {
+        g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g2.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g2.setPaint(Color.WHITE);
+        g2.fillRect(0, 0, form.widthPx(), sheet.heightPx());
+        sheet.paint().accept(g2);
     }
 }

@@ -13,16 +13,20 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Picture;
+import org.warmvat.cli.plot.RankedBars;
 import org.warmvat.result.RunResult;
 
 class ReportPageTest {
 
     private static final Picture PICTURE = new Picture(
-            "tank_temperature",
-            "Tank & temperature",
-            "How to <read> it.",
+            RankedBars.of("tank_temperature", "Tank & temperature")
+                    .caption("How to <read> it.")
+                    .bar("<wall>", Look.SLURRY, 1, "1 W")
+                    .drawing(),
             "<svg/>".getBytes(StandardCharsets.UTF_8),
+            "<svg >".getBytes(StandardCharsets.UTF_8),
             new byte[] {1, 2});
 
     @Test
@@ -33,7 +37,7 @@ class ReportPageTest {
                 html.contains("<h1>&lt;script&gt;alert('1')&lt;/script&gt; &amp; \"more\"</h1>"),
                 html.substring(0, 300));
         assertTrue(html.contains("How to &lt;read&gt; it."));
-        assertTrue(html.contains("alt=\"Tank &amp; temperature\""));
+        assertTrue(html.contains("alt=\"Tank &amp; temperature. &lt;wall>: 1 W.\""));
     }
 
     @Test
@@ -45,7 +49,9 @@ class ReportPageTest {
         while (matcher.find()) {
             addresses.add(matcher.group(1));
         }
-        assertEquals(List.of("#warnings", "data:image/svg+xml;base64,PHN2Zy8+"), addresses);
+        assertEquals(
+                List.of("#warnings", "data:image/svg+xml;base64,PHN2Zy8+", "data:image/svg+xml;base64,PHN2ZyA+"),
+                addresses);
         assertFalse(html.contains("http"), "an address on the network");
     }
 

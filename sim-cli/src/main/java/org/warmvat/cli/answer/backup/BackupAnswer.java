@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -12,8 +13,10 @@ import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.answer.hold.HoldAnswer;
-import org.warmvat.cli.plot.Picture;
-import org.warmvat.cli.plot.StripChart;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.LineChart;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.Points;
 import org.warmvat.result.Course;
 import org.warmvat.study.BackupResult;
 import org.warmvat.study.BackupStudy;
@@ -46,72 +49,69 @@ public final class BackupAnswer {
             draft.table(files(result, asked));
         }
         return draft.table(curve(result))
-                .pictures(() -> List.of(curvePicture(result), spellPicture(result, asked)))
+                .pictures(List.of(curvePicture(result), spellPicture(result, asked)))
                 .done();
     }
 
-    private static Picture curvePicture(BackupResult result) {
+    private static Drawing curvePicture(BackupResult result) {
         List<BackupResult.Point> points = result.curve().points();
-        StripChart chart = StripChart.over(
+        LineChart chart = LineChart.over(
                         "curve",
                         "Hours short and energy bought, by power of the heater",
-                        "Top: hours below the minimum temperature, in the worst of the weather files. Middle: kelvins below it times hours. Bottom:"
-                                + " energy bought; once nothing is short, more power buys no more.",
                         "rated power of the heater, W",
+                        0,
                         points.get(points.size() - 1).ratedW())
-                .amounts("hours short", 1)
-                .line("hours short", curve(points, 0), StripChart.Line.SLURRY);
-        chart.amounts("kelvin-hours short", 1)
-                .line("kelvin-hours short", curve(points, 1), StripChart.Line.OTHER_SLURRY);
-        return chart.amounts("bought, kWh", 1)
-                .line("energy bought", curve(points, 2), StripChart.Line.NEED)
-                .picture();
+                .caption(
+                        "Top: hours below the minimum temperature, in the worst of the weather files. Middle: degree-hours"
+                                + " below it. Bottom: energy bought; once nothing is short, more power buys no more. Upright lines: the"
+                                + " smallest heater that is enough, and the common size above it.")
+                .stripWithZero("hours short", 1)
+                .line("hours short", Look.SLURRY, curve(points, BackupResult.Point::shortHours))
+                .stripWithZero("kelvin-hours short", 1)
+                .line("kelvin-hours short", Look.OTHER_SLURRY, curve(points, BackupResult.Point::shortKelvinHours))
+                .stripWithZero("bought, kWh", 1)
+                .line("energy bought", Look.NEED, curve(points, BackupResult.Point::boughtKWh));
+        result.need().smallestW().ifPresent(w -> chart.upright(watts("smallest", w), w));
+        result.need().commonW().ifPresent(w -> chart.upright(watts("common size", w), w));
+        return chart.drawing();
     }
 
-    private static double[][] curve(List<BackupResult.Point> points, int which) {
-        double[][] curve = new double[2][points.size()];
-        for (int i = 0; i < points.size(); i++) {
-            BackupResult.Point point = points.get(i);
-            curve[0][i] = point.ratedW();
-            curve[1][i] = which == 0 ? point.shortHours() : which == 1 ? point.shortKelvinHours() : point.boughtKWh();
-        }
-        return curve;
+    private static String watts(String what, double w) {
+        return what + ": " + Words.fixed(w, 0) + " W";
     }
 
-    private static Picture spellPicture(BackupResult result, Asked asked) {
+    private static Points curve(List<BackupResult.Point> points, ToDoubleFunction<BackupResult.Point> value) {
+        return new Points(
+                points.stream().mapToDouble(BackupResult.Point::ratedW).toArray(),
+                points.stream().mapToDouble(value).toArray());
+    }
+
+    private static Drawing spellPicture(BackupResult result, Asked asked) {
         BackupResult.Spell spell = result.spell();
         Course chosen = spell.chosen();
-        Course smaller = spell.smaller();
-        return StripChart.overTime(
-                        "coldest_spell",
-                        "The spell that decides",
-                        "Top: the slurry with the chosen heater and with a smaller one, a tenth below what the minimum temperature asks for."
-                                + " Middle: outdoor air. Bottom: heat from backup heater and sun with the chosen heater, as means of"
-                                + " each hour.",
-                        chosen.start(),
-                        chosen.end(chosen.hours() - 1))
-                .temperatures("slurry, °C", 1.5)
-                .line(Math.round(spell.chosenW()) + " W", ends(chosen, chosen.slurryC()), StripChart.Line.SLURRY)
+        return LineChart.overTime(
+                        "coldest_spell", "The spell that decides", chosen.start(), chosen.end(chosen.hours() - 1))
+                .caption(
+                        "Top: the slurry with the chosen heater and with a smaller one, a tenth below what the minimum temperature asks"
+                                + " for. Middle: outdoor air. Bottom: heat from backup heater and sun with the chosen heater, as means of each"
+                                + " hour.")
+                .strip("slurry, °C", 1.5)
+                .line(watts("chosen", spell.chosenW()), Look.SLURRY, Points.ends(chosen.slurryC()))
                 .line(
-                        Math.round(spell.smallerW()) + " W",
-                        ends(smaller, smaller.slurryC()),
-                        StripChart.Line.OTHER_SLURRY)
-                .level("set-point", asked.design().control().setpointC(), StripChart.Line.SETPOINT)
-                .level("minimum", asked.design().control().floorC(), StripChart.Line.FLOOR)
-                .temperatures("air, °C", 5)
-                .line("outdoor air", ends(chosen, chosen.airC()), StripChart.Line.AIR)
-                .amounts("heat, W", 50)
-                .line("heat from the backup", steps(chosen, chosen.heat().backupW()), StripChart.Line.BACKUP)
-                .line("heat from the sun", steps(chosen, chosen.heat().solarW()), StripChart.Line.SUN)
-                .picture();
-    }
-
-    private static double[][] ends(Course course, double[] values) {
-        return StripChart.ends(course.start(), values);
-    }
-
-    private static double[][] steps(Course course, double[] values) {
-        return StripChart.steps(course.start(), values, 1);
+                        watts("smaller", spell.smallerW()),
+                        Look.OTHER_SLURRY,
+                        Points.ends(spell.smaller().slurryC()))
+                .level("set-point", Look.SETPOINT, asked.design().control().setpointC())
+                .level("minimum", Look.MINIMUM, asked.design().control().floorC())
+                .strip("air, °C", 5)
+                .line("outdoor air", Look.AIR, Points.ends(chosen.airC()))
+                .stripWithZero("heat, W", 50)
+                .line(
+                        "heat from the backup",
+                        Look.FIFTH,
+                        Points.means(chosen.heat().backupW(), 1))
+                .line("heat from the sun", Look.SUN, Points.means(chosen.heat().solarW(), 1))
+                .drawing();
     }
 
     private static Table files(BackupResult result, Asked asked) {

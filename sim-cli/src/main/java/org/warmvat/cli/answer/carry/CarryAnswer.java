@@ -10,8 +10,10 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
-import org.warmvat.cli.plot.Picture;
-import org.warmvat.cli.plot.StripChart;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.LineChart;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.Points;
 import org.warmvat.result.Course;
 import org.warmvat.study.CarryResult;
 
@@ -36,35 +38,32 @@ public final class CarryAnswer {
         csv(draft, result);
         return draft.table(halfMonths(result, asked))
                 .table(limits(result))
-                .pictures(() -> List.of(picture(result, asked)))
+                .pictures(List.of(picture(result, asked)))
                 .done();
     }
 
-    private static Picture picture(CarryResult result, Asked asked) {
+    private static Drawing picture(CarryResult result, Asked asked) {
         Course alone = result.alone().course();
         Course with = result.withBackup().course();
-        return StripChart.overTime(
-                        "carry",
-                        "The sun alone, and with the backup heater",
-                        "Top: the slurry with the sun alone and with the backup heater on; below the dotted minimum the tank is"
-                                + " short of heat. Bottom: heat the tank needed with the backup heater on, and what sun and"
-                                + " backup heater gave, as means of each day.",
-                        alone.start(),
-                        alone.end(alone.hours() - 1))
-                .temperatures("slurry, °C", 3)
-                .line("sun alone", StripChart.ends(alone.start(), alone.slurryC()), StripChart.Line.SLURRY)
-                .line("with backup", StripChart.ends(with.start(), with.slurryC()), StripChart.Line.OTHER_SLURRY)
-                .level("set-point", asked.design().control().setpointC(), StripChart.Line.SETPOINT)
-                .level("minimum", asked.design().control().floorC(), StripChart.Line.FLOOR)
-                .amounts("heat, W", 50)
-                .line("heat needed", daily(with, with.heat().needW()), StripChart.Line.NEED)
-                .line("heat from the sun", daily(with, with.heat().solarW()), StripChart.Line.SUN)
-                .line("heat from the backup", daily(with, with.heat().backupW()), StripChart.Line.BACKUP)
-                .picture();
-    }
-
-    private static double[][] daily(Course course, double[] values) {
-        return StripChart.steps(course.start(), values, HOURS_PER_DAY);
+        return LineChart.overTime(
+                        "carry", "The sun alone, and with the backup heater", alone.start(), alone.end(alone.hours() - 1))
+                .caption(
+                        "Top: the slurry with the sun alone and with the backup on; below the dotted minimum the tank is short"
+                                + " of heat. Bottom: heat the tank needed with the backup on, and what sun and backup gave, as means of"
+                                + " each day.")
+                .strip("slurry, °C", 3)
+                .line("sun alone", Look.SLURRY, Points.ends(alone.slurryC()))
+                .line("with backup", Look.OTHER_SLURRY, Points.ends(with.slurryC()))
+                .level("set-point", Look.SETPOINT, asked.design().control().setpointC())
+                .level("minimum", Look.MINIMUM, asked.design().control().floorC())
+                .stripWithZero("heat, W", 50)
+                .line("heat needed", Look.NEED, Points.means(with.heat().needW(), HOURS_PER_DAY))
+                .line("heat from the sun", Look.SUN, Points.means(with.heat().solarW(), HOURS_PER_DAY))
+                .line(
+                        "heat from the backup",
+                        Look.BACKUP,
+                        Points.means(with.heat().backupW(), HOURS_PER_DAY))
+                .drawing();
     }
 
     private static Table halfMonths(CarryResult result, Asked asked) {

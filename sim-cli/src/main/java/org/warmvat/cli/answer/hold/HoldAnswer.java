@@ -14,8 +14,10 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
-import org.warmvat.cli.plot.Picture;
-import org.warmvat.cli.plot.StripChart;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.LineChart;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.Points;
 import org.warmvat.result.Course;
 import org.warmvat.study.HoldResult;
 
@@ -49,68 +51,58 @@ public final class HoldAnswer {
         if (result.failures().get(0).usual().starts() > 1) {
             draft.table(months(result, asked));
         }
-        return draft.pictures(() -> List.of(coolingPicture(result, asked), warmUpPicture(result, asked)))
+        return draft.pictures(List.of(coolingPicture(result, asked), warmUpPicture(result, asked)))
                 .done();
     }
 
-    private static Picture coolingPicture(HoldResult result, Asked asked) {
+    private static Drawing coolingPicture(HoldResult result, Asked asked) {
         double longest = result.failures().stream()
                 .mapToDouble(failure -> failure.course().hours())
                 .max()
                 .orElse(1);
-        StripChart chart = StripChart.over(
-                        "cooling",
-                        "When the heat fails at the worst moment",
-                        "The slurry from the failure on, for a failed heater and for a power cut, each from the moment from"
-                                + " which it reaches the highest of the temperatures soonest; below it the outdoor air in"
-                                + " those hours.",
-                        "hours since the failure",
-                        longest)
-                .temperatures("slurry, °C", 3);
-        result.failures()
-                .forEach(failure -> chart.line(
-                        name(failure.cause()),
-                        StripChart.afterHours(failure.startC(), failure.course().slurryC()),
-                        isHeater(failure) ? StripChart.Line.SLURRY : StripChart.Line.OTHER_SLURRY));
-        chart.level("minimum", asked.design().control().floorC(), StripChart.Line.FLOOR);
-        chart.temperatures("air, °C", 5);
-        result.failures()
-                .forEach(failure -> chart.line(
-                        "air, " + name(failure.cause()),
-                        StripChart.afterHours(
-                                failure.course().airC()[0], failure.course().airC()),
-                        isHeater(failure) ? StripChart.Line.AIR : StripChart.Line.MARK));
-        return chart.picture();
+        LineChart chart = LineChart.over(
+                        "cooling", "When the heat fails at the worst moment", "hours since the failure", 0, longest)
+                .caption("The slurry from the failure on, for a failed heater and for a power cut, each from the moment from which"
+                        + " it reaches the highest of the temperatures soonest; below it the outdoor air in those hours.")
+                .strip("slurry, °C", 3);
+        for (HoldResult.Failure failure : result.failures()) {
+            chart.line(
+                    name(failure.cause()),
+                    isHeater(failure) ? Look.SLURRY : Look.OTHER_SLURRY,
+                    Points.from(failure.startC(), failure.course().slurryC()));
+        }
+        chart.level("minimum", Look.MINIMUM, asked.design().control().floorC()).strip("air, °C", 5);
+        for (HoldResult.Failure failure : result.failures()) {
+            double[] airC = failure.course().airC();
+            chart.line(
+                    "air, " + name(failure.cause()),
+                    isHeater(failure) ? Look.AIR : Look.OTHER_AIR,
+                    Points.from(airC[0], airC));
+        }
+        return chart.drawing();
     }
 
-    private static Picture warmUpPicture(HoldResult result, Asked asked) {
+    private static Drawing warmUpPicture(HoldResult result, Asked asked) {
         double longest = result.warmUps().stream()
                 .mapToDouble(warmUp -> warmUp.course().hours())
                 .max()
                 .orElse(1);
-        StripChart chart = StripChart.over(
-                        "warm_up",
-                        "Warm-up from a cold fill",
-                        "The slurry from the cold fill to the set-point, with the sun and without; below it the heat of backup"
-                                + " heater and sun as means of each hour.",
-                        "hours since the fill",
-                        longest)
-                .temperatures("slurry, °C", 3);
+        LineChart chart = LineChart.over("warm_up", "Warm-up from a cold fill", "hours since the fill", 0, longest)
+                .caption("The slurry from the cold fill to the set-point, with the sun and without; below it the heat of backup"
+                        + " heater and sun as means of each hour.")
+                .strip("slurry, °C", 3);
         for (HoldResult.WarmUp one : result.warmUps()) {
             chart.line(
                     one.withSun() ? "with the sun" : "without the sun",
-                    StripChart.afterHours(one.fillC(), one.course().slurryC()),
-                    one.withSun() ? StripChart.Line.SLURRY : StripChart.Line.OTHER_SLURRY);
+                    one.withSun() ? Look.SUN : Look.OTHER_SLURRY,
+                    Points.from(one.fillC(), one.course().slurryC()));
         }
-        chart.level("set-point", asked.design().control().setpointC(), StripChart.Line.SETPOINT);
+        chart.level("set-point", Look.SETPOINT, asked.design().control().setpointC());
         Course.Heat heat = result.warmUps().get(0).course().heat();
-        return chart.amounts("heat, W", 50)
-                .line(
-                        "heat from the backup",
-                        StripChart.afterHours(heat.backupW()[0], heat.backupW()),
-                        StripChart.Line.BACKUP)
-                .line("heat from the sun", StripChart.afterHours(heat.solarW()[0], heat.solarW()), StripChart.Line.SUN)
-                .picture();
+        return chart.stripWithZero("heat, W", 50)
+                .line("heat from the backup", Look.BACKUP, Points.means(heat.backupW(), 1))
+                .line("heat from the sun", Look.SUN, Points.means(heat.solarW(), 1))
+                .drawing();
     }
 
     private static boolean isHeater(HoldResult.Failure failure) {

@@ -10,13 +10,13 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-class SweepPicturesTest {
+class CellChartTest {
 
     private static final Pattern TEXT = Pattern.compile(">([^<>]+)</text");
 
     /** A hundred columns: every fifth is named, from the first on, so that the eye can count; three rows: each. */
     @Test
-    void manyValuesAreNamedAtEvenDistances() {
+    void manyValuesAreNamedAtEvenDistances() throws CannotDraw {
         double[] columns = IntStream.range(60, 160).asDoubleStream().toArray();
         double[] rows = {1, 2, 3};
         double[][] values = new double[rows.length][columns.length];
@@ -25,7 +25,15 @@ class SweepPicturesTest {
                 values[row][column] = 1000 + row * column;
             }
         }
-        Picture picture = SweepPictures.cells("cells", "cells", "across", columns, "up", rows, values);
+        Drawing drawing = new CellChart(
+                        "cells",
+                        "cells",
+                        "",
+                        new CellChart.Side("across", columns),
+                        new CellChart.Side("up", rows),
+                        values)
+                .drawing();
+        Picture picture = Pictures.of(List.of(drawing)).get(0);
         List<String> texts = TEXT.matcher(new String(picture.svg(), StandardCharsets.UTF_8))
                 .results()
                 .map((MatchResult found) -> found.group(1))
@@ -37,5 +45,7 @@ class SweepPicturesTest {
                 texts.stream().filter(text -> text.matches("\\d{2,3}")).toList();
         assertEquals(named, between);
         assertTrue(texts.containsAll(List.of("1", "2", "3")), texts.toString());
+        assertEquals(
+                "cells over across and up; lowest 1000 at 60 and 1; highest 1198 at 159 and 3.", drawing.alternative());
     }
 }

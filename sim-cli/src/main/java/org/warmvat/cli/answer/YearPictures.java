@@ -1,0 +1,269 @@
+package org.warmvat.cli.answer;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import org.warmvat.cli.plot.Band;
+import org.warmvat.cli.plot.BarChart;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.LineChart;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.Points;
+import org.warmvat.result.Electricity;
+import org.warmvat.result.Hourly;
+import org.warmvat.result.Marks;
+import org.warmvat.result.Period;
+import org.warmvat.result.RunResult;
+
+/** The pictures of a year. */
+public final class YearPictures {
+
+    /** Every name a picture may have; a run has some of them. */
+    public static final Set<String> NAMES = Set.of(
+            "tank_temperature",
+            "heat_by_source",
+            "electricity_by_consumer",
+            "gas_and_net_energy",
+            "worst_week",
+            "winter_week",
+            "spring_week",
+            "summer_week",
+            "first_week",
+            "middle_week");
+
+    private static final int WEEK_H = 168;
+    private static final int DAY_H = 24;
+    private static final int FINEST_BINS = 1100;
+    private static final int DAY_OF_MONTH = 12;
+
+    private final RunResult run;
+    private final Marks marks;
+    private final Hourly hourly;
+
+    private YearPictures(RunResult run) {
+        this.run = run;
+        this.marks = run.marks();
+        this.hourly = run.hourly();
+    }
+
+    /** The pictures in the order in which they are read. */
+    public static List<Drawing> of(RunResult run) {
+        return new YearPictures(run).all();
+    }
+
+    private List<Drawing> all() {
+        List<Drawing> all =
+                new ArrayList<>(List.of(temperature(), heatBySource(), electricityByConsumer(), gasAndNetEnergy()));
+        WorstWeek.of(run)
+                .ifPresent(worst -> all.add(week(
+                        "worst_week",
+                        "The worst week, hour by hour: " + worst.mark().words(),
+                        firstHour(worst))));
+        all.addAll(weeks());
+        return all;
+    }
+
+    private Drawing temperature() {
+        int binHours = hourly.hours() <= FINEST_BINS ? 1 : hourly.hours() <= FINEST_BINS * DAY_H ? DAY_H : WEEK_H;
+        String bin = binHours == 1 ? "hour" : binHours == DAY_H ? "day" : "week";
+        return LineChart.overTime(
+                        "tank_temperature", "Tank temperature", hourly.firstHourStart(), hourly.end(hourly.hours() - 1))
+                .caption(
+                        "The slurry should stay above the dotted minimum; below it the tank is short of heat. Above the"
+                                + " set-point only the sun and warm weather push it.")
+                .strip("°C", 2)
+                .band(
+                        "slurry, mean of each " + bin,
+                        "lowest to highest of the " + bin,
+                        Look.SLURRY,
+                        Band.ofEach(binHours, hourly.slurryC()))
+                .level("set-point", Look.SETPOINT, marks.setpointC())
+                .level("minimum", Look.MINIMUM, marks.floorC())
+                .drawing();
+    }
+
+    private Drawing heatBySource() {
+        List<List<Period>> weeks = weeksOf(run.days());
+        BarChart chart = BarChart.byWeek(
+                        "heat_by_source",
+                        "Heat by source against need, by week",
+                        "kWh a day",
+                        weeks.stream()
+                                .map(week -> LocalDate.parse(week.get(0).label()))
+                                .toList())
+                .caption(
+                        "Bars: what warmed the slurry, a day's mean in each week. Line: what it lost through envelope, fittings"
+                                + " and gas, and what the feed took. Bars above the line warm the tank, bars below it let it cool.");
+        chart.stack("backup", Look.BACKUP, perDay(weeks, day -> day.heats().backupKWh()));
+        chart.stack("sun", Look.SUN, perDay(weeks, day -> day.heats().solarKWh()));
+        chart.stack(
+                "mixer's shaft", Look.SHAFT, perDay(weeks, day -> day.heats().shaftKWh()));
+        chart.stack("reaction", Look.REACTION, perDay(weeks, day -> day.heats().reactionKWh()));
+        return chart.line("need", Look.NEED, perDay(weeks, YearPictures::needKWh))
+                .drawing();
+    }
+
+    private static double needKWh(Period day) {
+        return day.losses().totalKWh() + day.heats().feedKWh() + day.heats().gasKWh();
+    }
+
+    /** Weeks of seven days; the last takes up to three odd days more, or is itself short. */
+    static List<List<Period>> weeksOf(List<Period> days) {
+        List<List<Period>> weeks = new ArrayList<>();
+        for (int first = 0; first < days.size(); ) {
+            int left = days.size() - first;
+            int length = left < 11 ? left : 7;
+            weeks.add(days.subList(first, first + length));
+            first += length;
+        }
+        return weeks;
+    }
+
+    private static double[] perDay(List<List<Period>> weeks, ToDoubleFunction<Period> kWh) {
+        return weeks.stream()
+                .mapToDouble(week -> week.stream().mapToDouble(kWh).sum()
+                        / week.stream().mapToDouble(Period::hours).sum()
+                        * DAY_H)
+                .toArray();
+    }
+
+    private Drawing electricityByConsumer() {
+        BarChart chart = byMonth("electricity_by_consumer", "Electricity by consumer, by month")
+                .caption(
+                        "What the tank's machinery drew; the electricity of an electric backup heater is not in here.");
+        List<ToDoubleFunction<Electricity>> consumers = List.of(
+                Electricity::mixerKWh,
+                Electricity::augerKWh,
+                Electricity::shredderKWh,
+                Electricity::solarPumpKWh,
+                Electricity::backupPumpKWh,
+                Electricity::airPumpKWh,
+                Electricity::electronicsKWh);
+        List<String> names = List.of("mixer", "auger", "shredder", "solar pump", "backup pump", "air pump", "controls");
+        for (int i = 0; i < names.size(); i++) {
+            ToDoubleFunction<Electricity> consumer = consumers.get(i);
+            chart.stack(names.get(i), Look.nth(i), months(month -> consumer.applyAsDouble(month.electricity())));
+        }
+        return chart.drawing();
+    }
+
+    private Drawing gasAndNetEnergy() {
+        return byMonth("gas_and_net_energy", "Gas and net energy, by month")
+                .caption(
+                        "Up: heating value of the gas. Down: energy bought for the backup and electricity of the machinery."
+                                + " Diamonds: what is left, above the zero line a gain, below it a loss.")
+                .stack("gas made", Look.GAS, months(month -> month.gas().gasEnergyKWh()))
+                .stack(
+                        "bought for the backup",
+                        Look.BACKUP,
+                        months(month -> -month.circuits().backupBoughtKWh()))
+                .stack(
+                        "electricity",
+                        Look.ELECTRICITY,
+                        months(month -> -month.electricity().totalKWh()))
+                .line("net energy", Look.NEED, months(month -> month.gas().netEnergyKWh()))
+                .drawing();
+    }
+
+    private BarChart byMonth(String name, String title) {
+        return BarChart.byMonth(
+                name,
+                title,
+                "kWh a month",
+                run.months().stream()
+                        .map(month -> YearMonth.parse(month.label()))
+                        .toList());
+    }
+
+    private double[] months(ToDoubleFunction<Period> kWh) {
+        return run.months().stream().mapToDouble(kWh).toArray();
+    }
+
+    /**
+     * A week of deep winter, of spring and of summer, from the 12th of January, April and July, in the south half a year later. A run that
+     * lacks one of them shows its first and its middle week instead.
+     */
+    private List<Drawing> weeks() {
+        boolean south = run.location().latitudeDeg() < 0;
+        Optional<Integer> winter = find(south ? Month.JULY : Month.JANUARY);
+        Optional<Integer> spring = find(south ? Month.OCTOBER : Month.APRIL);
+        Optional<Integer> summer = find(south ? Month.JANUARY : Month.JULY);
+        if (winter.isEmpty() || spring.isEmpty() || summer.isEmpty()) {
+            return firstAndMiddle();
+        }
+        return List.of(
+                week("winter_week", "A week of winter, hour by hour", winter.get()),
+                week("spring_week", "A week of spring, hour by hour", spring.get()),
+                week("summer_week", "A week of summer, hour by hour", summer.get()));
+    }
+
+    private List<Drawing> firstAndMiddle() {
+        List<Drawing> weeks = new ArrayList<>(List.of(week("first_week", "The first week, hour by hour", 0)));
+        if (hourly.hours() >= 2 * WEEK_H) {
+            int middle = (hourly.hours() - WEEK_H) / 2 / DAY_H * DAY_H;
+            weeks.add(week("middle_week", "A week in the middle, hour by hour", middle));
+        }
+        return weeks;
+    }
+
+    private Optional<Integer> find(Month month) {
+        for (int year = 0; year <= 1; year++) {
+            LocalDate day = LocalDate.of(hourly.firstHourStart().getYear() + year, month, DAY_OF_MONTH);
+            long hour = ChronoUnit.HOURS.between(hourly.firstHourStart(), day.atStartOfDay());
+            if (hour >= 0 && hour + WEEK_H <= hourly.hours()) {
+                return Optional.of((int) hour);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private int firstHour(WorstWeek worst) {
+        long hour = ChronoUnit.HOURS.between(
+                hourly.firstHourStart(), worst.firstDay().atStartOfDay());
+        return (int) Math.max(0, Math.min(hourly.hours() - WEEK_H, hour));
+    }
+
+    /** A week in three strips, so that pump, thermostat and feed are seen acting. */
+    private Drawing week(String name, String title, int first) {
+        int hours = Math.min(WEEK_H, hourly.hours());
+        LineChart chart = LineChart.overTime(
+                        name,
+                        title,
+                        hourly.firstHourStart().plusHours(first),
+                        hourly.firstHourStart().plusHours((long) first + hours))
+                .caption(
+                        "Top: the slurry against its set-point. Middle: collector, backup water and outdoor air. Bottom: heat"
+                                + " given by the two coils, and heat the feed took, as means of each hour; a coil that gives nothing"
+                                + " has its pump standing still.")
+                .strip("slurry, °C", 1.5)
+                .line("slurry", Look.SLURRY, ends(hourly.slurryC(), first))
+                .level("set-point", Look.SETPOINT, marks.setpointC())
+                .strip("circuits, °C", 5);
+        hourly.collectorC().ifPresent(values -> chart.line("collector", Look.SUN, ends(values, first)));
+        hourly.backupCircuitC().ifPresent(values -> chart.line("backup water", Look.BACKUP, ends(values, first)));
+        chart.line("outdoor air", Look.AIR, ends(hourly.airC(), first)).stripWithZero("heat, W", 50);
+        hourly.solarHeatW().ifPresent(values -> chart.line("heat from the sun", Look.SUN, means(values, first)));
+        hourly.backupHeatW().ifPresent(values -> chart.line("heat from the backup", Look.BACKUP, means(values, first)));
+        return chart.line("heat taken by the feed", Look.FEED, means(hourly.feedW(), first))
+                .drawing();
+    }
+
+    private static Points ends(double[] values, int first) {
+        return Points.ends(week(values, first));
+    }
+
+    private static Points means(double[] values, int first) {
+        return Points.means(week(values, first), 1);
+    }
+
+    private static double[] week(double[] values, int first) {
+        return Arrays.copyOfRange(values, first, Math.min(values.length, first + WEEK_H));
+    }
+}
