@@ -11,7 +11,7 @@ import org.warmvat.engine.Hours;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
-import org.warmvat.study.Runner;
+import org.warmvat.tank.Runner;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;

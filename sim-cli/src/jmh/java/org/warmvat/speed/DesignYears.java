@@ -21,10 +21,10 @@ import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
 import org.warmvat.study.BriefYear;
 import org.warmvat.study.Parallel;
-import org.warmvat.study.Runner;
-import org.warmvat.study.StudyRefused;
-import org.warmvat.study.TankRun;
 import org.warmvat.study.Variations;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
 
 /**
  * Times of whole runs on the demonstration. What belongs to the weather and the collector's plane is prepared before the clock

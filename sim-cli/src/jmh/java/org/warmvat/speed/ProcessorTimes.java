@@ -11,8 +11,8 @@ import java.util.Locale;
 import org.warmvat.design.Design;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
-import org.warmvat.study.Runner;
-import org.warmvat.study.TankRun;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.TankRun;
 
 /**
  * The same runs as {@link DesignYears} on one thread, told in the thread's own processor time, for machines that others use at the

@@ -8,7 +8,7 @@ import java.util.concurrent.CancellationException;
 import org.warmvat.cli.answer.ResultsRefused;
 import org.warmvat.cli.input.InputRefused;
 import org.warmvat.engine.EngineFailure;
-import org.warmvat.study.StudyRefused;
+import org.warmvat.tank.StudyRefused;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.design.Design;
-import org.warmvat.study.DerivedFigures;
+import org.warmvat.tank.DerivedFigures;
 import org.warmvat.weather.Weather;
 
 /** A first design for a size and a climate, by the rules that its own comments state (common practice, no source). */

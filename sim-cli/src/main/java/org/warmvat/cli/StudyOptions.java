@@ -22,7 +22,7 @@ import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
 import org.warmvat.engine.Engine;
 import org.warmvat.study.Parallel;
-import org.warmvat.study.SiteConventions;
+import org.warmvat.tank.SiteConventions;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;

@@ -12,7 +12,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.warmvat.cli.input.InputRefused;
 import org.warmvat.engine.EngineFailure;
-import org.warmvat.study.StudyRefused;
+import org.warmvat.tank.StudyRefused;
 import picocli.CommandLine;
 
 class FailuresTest {

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.engine.FastEngine;
 import org.warmvat.study.BriefYear;
-import org.warmvat.study.Runner;
+import org.warmvat.tank.Runner;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
 

@@ -18,7 +18,7 @@ public final class HourRecord {
 
     HourRecord(Network network, State state) {
         this.state = state;
-        meters = new double[network.meters().size()];
+        meters = new double[network.declarations().meters().size()];
         starts = new int[network.switches().size()];
         watchS = new double[network.watches().size()];
         watchWorst = new double[network.watches().size()];

@@ -3,17 +3,39 @@ package org.warmvat.envelope;
 import java.util.List;
 import org.warmvat.design.Design;
 import org.warmvat.design.Films;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.SlowPart;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
 
 /**
  * Walls, lid, floor and edges of a tank with the massless headspace between the slurry's surface, lid and dry wall (equations
  * 2.1 to 2.5 and 2.8). The meters count the heat that each outside face receives from outside: losses are negative.
  */
 public final class EnvelopePart implements SlowPart {
+
+    /** Heat lost through the wetted wall and all edges. */
+    public static final Line WALL_LOSS = new Line("envelope_loss_kwh/wall", "wall", Unit.KWH);
+
+    /** Heat lost through the wall beside the headspace. */
+    public static final Line DRY_WALL_LOSS = new Line("envelope_loss_kwh/dry_wall", "dry wall", Unit.KWH);
+
+    /** Heat lost through the lid. */
+    public static final Line LID_LOSS = new Line("envelope_loss_kwh/lid", "lid", Unit.KWH);
+
+    /** Heat lost through the floor. */
+    public static final Line FLOOR_LOSS = new Line("envelope_loss_kwh/floor", "floor", Unit.KWH);
+
+    /** Heat stored in the layers. */
+    public static final Line STORED = new Line("stored_kwh/envelope", "stored, envelope", Unit.KWH);
+
+    /** Hourly column of all that is lost. */
+    public static final String LOSS_W = "loss_w";
 
     /** Meter of the wetted wall's outer face, J. */
     public static final String WALL = "wall";
@@ -80,20 +102,27 @@ public final class EnvelopePart implements SlowPart {
         double surfaceWPerK = films.surfaceWPerM2K() * design.tank().innerPlanAreaM2();
         headspace = assembly.node(new Network.Node("headspace", 0, slurry, guessC, true, surfaceWPerK));
         edges = Edges.of(design);
-        edgeMeter = assembly.meter(EDGES);
+        edgeMeter = assembly.meter(loss(EDGES, WALL_LOSS));
         wallFace = new Boundary.Face(parts.wallBoundary(), surroundings);
         lidFace = new Boundary.Face(parts.lidBoundary(), surroundings);
         floorFace = new Boundary.Face(parts.floorBoundary(), surroundings);
         stacks = List.of(
-                stack(assembly, WALL, parts.wall(), slurry, films.wetWPerM2K(), wallFace, guessC),
-                stack(assembly, FLOOR, parts.floor(), slurry, films.wetWPerM2K(), floorFace, guessC),
-                stack(assembly, DRY_WALL, parts.dryWall(), headspace, films.dryWPerM2K(), wallFace, guessC),
-                stack(assembly, LID, parts.lid(), headspace, films.dryWPerM2K(), lidFace, guessC));
+                stack(assembly, loss(WALL, WALL_LOSS), parts.wall(), slurry, films.wetWPerM2K(), wallFace, guessC),
+                stack(assembly, loss(FLOOR, FLOOR_LOSS), parts.floor(), slurry, films.wetWPerM2K(), floorFace, guessC),
+                stack(
+                        assembly,
+                        loss(DRY_WALL, DRY_WALL_LOSS),
+                        parts.dryWall(),
+                        headspace,
+                        films.dryWPerM2K(),
+                        wallFace,
+                        guessC),
+                stack(assembly, loss(LID, LID_LOSS), parts.lid(), headspace, films.dryWPerM2K(), lidFace, guessC));
     }
 
     private static Stack stack(
             Network.Assembly assembly,
-            String name,
+            Meter meter,
             LayerChain chain,
             int inside,
             double innerFilmWPerM2K,
@@ -103,9 +132,14 @@ public final class EnvelopePart implements SlowPart {
         for (int i = 0; i < chain.slices().size(); i++) {
             double linkWPerK = i == 0 ? chain.innerWPerK(innerFilmWPerM2K) : chain.betweenWPerK(i);
             double capacityJPerK = chain.slices().get(i).capacityJPerK();
-            before = assembly.node(new Network.Node(name, capacityJPerK, before, guessC, true, linkWPerK));
+            before = assembly.node(new Network.Node(meter.key(), capacityJPerK, before, guessC, true, linkWPerK));
+            assembly.declare().store(before, capacityJPerK, STORED, Balance.SLURRY);
         }
-        return new Stack(chain, before, face, assembly.meter(name));
+        return new Stack(chain, before, face, assembly.meter(meter));
+    }
+
+    private static Meter loss(String key, Line line) {
+        return Meter.of(key).told(-1, line).hourly(-1, LOSS_W).passing(Balance.SLURRY, 1);
     }
 
     @Override

@@ -5,17 +5,24 @@ import org.warmvat.design.DilutionWater;
 import org.warmvat.design.Feed;
 import org.warmvat.design.FeedTemperature;
 import org.warmvat.design.Place;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.SlowPart;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
 
 /**
  * Heat taken by feed and dilution water, less what an effluent exchanger gives back, and electricity of auger and shredder
  * (equations 3.1 to 3.3). The heat meter counts what the slurry receives: usually negative.
  */
 public final class FeedPart implements SlowPart {
+
+    /** Heat taken by feed and water. */
+    public static final Line FEED = new Line("feed_heat_kwh", "feed", Unit.KWH);
 
     /** Meter of the feed's heat, J. */
     public static final String FEED_HEAT = "feed_heat";
@@ -102,9 +109,10 @@ public final class FeedPart implements SlowPart {
                 new FeedStream(design.contents(), 0, freezingRangeK),
                 feed.waterKgPerDay(),
                 feed.water().map(DilutionWater::temperature).orElse(feed.temperature()));
-        heatMeter = assembly.meter(FEED_HEAT);
-        augerMeter = assembly.meter(AUGER_ELECTRICITY);
-        shredderMeter = assembly.meter(SHREDDER_ELECTRICITY);
+        heatMeter = assembly.meter(
+                Meter.of(FEED_HEAT).told(-1, FEED).hourly(-1, "feed_w").passing(Balance.SLURRY, 1));
+        augerMeter = assembly.meter(Meter.electricity("auger", "feed auger", "auger_electric_w"));
+        shredderMeter = assembly.meter(Meter.electricity("shredder", "shredder"));
     }
 
     /** Whether feed enters in the interval entered. */

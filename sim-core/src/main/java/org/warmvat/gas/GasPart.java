@@ -2,23 +2,52 @@ package org.warmvat.gas;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.AirDosing;
 import org.warmvat.design.Design;
 import org.warmvat.design.Feedstock;
 import org.warmvat.design.Gas;
+import org.warmvat.network.Balance;
+import org.warmvat.network.Declarations;
+import org.warmvat.network.Energy;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
 
 /**
  * Biodegradable solids of every feedstock as a first-order reaction in a fully mixed tank, and what the gas carries off
  * (equations 3.4 and 7.1 to 7.4).
  */
 public final class GasPart implements Part {
+
+    /** Methane made. */
+    public static final Line METHANE_MADE = new Line("methane_nm3", "methane", Unit.NM3);
+
+    /** Dry biogas made. */
+    public static final Line BIOGAS = new Line("biogas_nm3", "biogas", Unit.NM3);
+
+    /** Net heating value of the gas made. */
+    public static final Line GAS_ENERGY = new Line("gas_energy_kwh", "gas energy", Unit.KWH);
+
+    /** Heat of the reaction. */
+    public static final Line REACTION = new Line("reaction_heat_kwh", "reaction", Unit.KWH);
+
+    /** Heat carried off by the gas. */
+    public static final Line GAS_LOSS = new Line("gas_loss_kwh", "gas", Unit.KWH);
+
+    /** Highest hourly share of dosed air in dry biogas. */
+    public static final Line HIGHEST_AIR_SHARE = new Line("highest_air_share", "highest share of air", Unit.SHARE);
+
+    /** Hours whose dosed air is above the limit. */
+    public static final Line AIR_SHARE_HOURS =
+            new Line("air_share_above_limit_hours", "air share above limit", Unit.TIMES);
 
     /** Meter of the methane, Nm3. */
     public static final String METHANE = "methane";
@@ -33,6 +62,7 @@ public final class GasPart implements Part {
     public static final String AIR_PUMP_ELECTRICITY = "air_pump_electricity";
 
     private static final double DAY_S = 86_400;
+    private static final double HOUR_S = 3600;
     private static final double PA_PER_HPA = 100;
     private static final double J_PER_KJ = 1000;
 
@@ -84,11 +114,56 @@ public final class GasPart implements Part {
             solids.add(
                     new Solids(stock, perDay / openS, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
         }
-        methaneMeter = assembly.meter(METHANE);
-        heatMeter = assembly.meter(GAS_HEAT);
-        reactionMeter = assembly.meter(REACTION_HEAT);
-        airPumpMeter = assembly.meter(AIR_PUMP_ELECTRICITY);
+        methaneMeter = assembly.meter(Meter.of(METHANE)
+                .told(METHANE_MADE)
+                .told(1 / gas.methaneFraction(), BIOGAS)
+                .told(GasEnergy.METHANE_J_PER_NM3, GAS_ENERGY)
+                .hourly(HOUR_S, "methane_nm3_h")
+                .counted(Energy.GAS_MADE, GasEnergy.METHANE_J_PER_NM3));
+        heatMeter = assembly.meter(
+                Meter.of(GAS_HEAT).told(-1, GAS_LOSS).hourly(-1, "loss_w").passing(Balance.SLURRY, 1));
+        reactionMeter = assembly.meter(Meter.of(REACTION_HEAT).told(REACTION).posted(Balance.SLURRY, 1));
+        airPumpMeter = assembly.meter(Meter.electricity("air_pump", "air pump"));
         airPumpW = gas.airDosing().map(air -> air.pumpW() * air.duty()).orElse(0.0);
+        gas.airDosing()
+                .filter(dosing -> dosedAirNm3PerH(dosing) > 0)
+                .ifPresentOrElse(
+                        dosing -> judgeAir(dosing, assembly.declare()),
+                        () -> assembly.declare().none(AIR_SHARE_HOURS));
+    }
+
+    /** Share of dosed air, air over dry biogas in Nm3, hour by hour (equation 7.4); infinite in an hour without gas. */
+    private void judgeAir(AirDosing dosing, Declarations declare) {
+        double airNm3 = dosedAirNm3PerH(dosing);
+        double limit = dosing.warningShare();
+        declare.judgeHours(
+                new Declarations.Judgement(
+                        "air_share",
+                        hour -> {
+                            double biogasNm3 = hour.applyAsDouble(methaneMeter) / gas.methaneFraction();
+                            return biogasNm3 > 0 ? airNm3 / biogasNm3 : Double.POSITIVE_INFINITY;
+                        },
+                        limit,
+                        (hours, worst) -> airSentence(limit, hours[0], worst)),
+                HIGHEST_AIR_SHARE,
+                AIR_SHARE_HOURS);
+    }
+
+    private static String airSentence(double limit, int hours, double highest) {
+        String worst = Double.isInfinite(highest)
+                ? "in some hours no gas was made at all"
+                : String.format(Locale.ROOT, "the highest share was %.1f %%", 100 * highest);
+        return String.format(
+                Locale.ROOT,
+                "The dosed air was above %s %% of the dry biogas for %d h; %s. Air and biogas can form an explosive"
+                        + " mixture: stop dosing when the gas stops.",
+                number(100 * limit),
+                hours,
+                worst);
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
     }
 
     /** Air dosed, Nm3/h: the stated flow times its duty. */

@@ -3,16 +3,23 @@ package org.warmvat.heating;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
 import org.warmvat.design.Contents;
 import org.warmvat.design.Control;
 import org.warmvat.design.Design;
 import org.warmvat.design.Place;
+import org.warmvat.network.Balance;
+import org.warmvat.network.Energy;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Watched;
 
 /**
  * The backup heater: its thermostat, and either a water circuit with pump and coil or an element in the slurry (equations 6.1
@@ -22,6 +29,33 @@ public final class BackupPart implements Part {
 
     /** Name of the circuit's node. */
     public static final String NODE = "backup_circuit";
+
+    /** The backup circuit's balance. */
+    public static final Balance BACKUP = new Balance("backup", "Backup circuit", Unit.KWH);
+
+    /** Heat given to the slurry. */
+    public static final Line HEAT = new Line("backup_heat_kwh", "backup", Unit.KWH);
+
+    /** Heat put into the circuit's water, or into the slurry by an immersed element. */
+    public static final Line POWER = new Line("backup_power_kwh", "put in", Unit.KWH);
+
+    /** Heat lost by the circuit. */
+    public static final Line LOSS = new Line("backup_circuit_loss_kwh", "lost", Unit.KWH);
+
+    /** Energy bought, or own gas burnt. */
+    public static final Line BOUGHT = new Line("backup_bought_kwh", "bought for the backup", Unit.KWH);
+
+    /** Heat stored in the circuit's water. */
+    public static final Line STORED = new Line("stored_kwh/backup_circuit", "stored", Unit.KWH);
+
+    /** Starts of the pump, or of the immersed element. */
+    public static final Line STARTS = new Line("backup_starts", "backup starts", Unit.TIMES);
+
+    /** Hours with the coil inlet above the caking mark. */
+    public static final Line CAKING_HOURS =
+            new Line("backup_coil_caking_hours", "caking on the backup coil", Unit.HOURS);
+
+    private static final Meter PUMP = Meter.electricity("backup_pump", "backup pump");
 
     /** Meter of the heat given to the slurry, J. */
     public static final String BACKUP_HEAT = "backup_heat";
@@ -76,12 +110,34 @@ public final class BackupPart implements Part {
         control = design.control();
         this.surroundings = surroundings;
         this.slurry = slurry;
-        heatMeter = assembly.meter(BACKUP_HEAT);
-        powerMeter = assembly.meter(BACKUP_POWER);
+        heatMeter = assembly.meter(Meter.of(BACKUP_HEAT)
+                .told(HEAT)
+                .hourly("backup_heat_w")
+                .posted(BACKUP, -1)
+                .posted(Balance.SLURRY, 1));
+        powerMeter = assembly.meter(Meter.of(BACKUP_POWER)
+                .told(POWER)
+                .told(1 / backup.efficiency(), BOUGHT)
+                .passing(BACKUP, 1)
+                .counted(side(backup.source()), 1 / backup.efficiency()));
         demand = assembly.switchOf(DEMAND, this::demandMargin);
         heater = backup.through() instanceof BackupCircuit.Circuit circuit
                 ? new WaterCircuit(circuit, design, mixing, assembly)
-                : this::contributeImmersed;
+                : immersed(assembly);
+    }
+
+    private Heater immersed(Network.Assembly assembly) {
+        assembly.declare().starts(demand, STARTS);
+        assembly.declare().none(LOSS, STORED, CAKING_HOURS, PUMP.told().get(0).line());
+        return this::contributeImmersed;
+    }
+
+    private static Energy side(BackupSource source) {
+        return switch (source) {
+            case ELECTRIC -> Energy.HEATING_ELECTRICITY;
+            case FUEL -> Energy.FUEL;
+            case OWN_GAS -> Energy.OWN_GAS;
+        };
     }
 
     /** The water circuit's node; none for an immersed element. */
@@ -146,14 +202,27 @@ public final class BackupPart implements Part {
             stillWPerK = flow.conductanceWPerK(false);
             double capacityJPerK = circuit.waterKg() * Contents.WATER_J_PER_KG_K;
             node = assembly.node(new Network.Node(NODE, capacityJPerK, slurry, control.setpointC(), false));
-            aroundMeter = assembly.meter(BACKUP_AROUND);
-            pumpMeter = assembly.meter(BACKUP_PUMP_ELECTRICITY);
+            aroundMeter = assembly.meter(Meter.of(BACKUP_AROUND).told(-1, LOSS).passing(BACKUP, 1));
+            pumpMeter = assembly.meter(PUMP);
             pump = assembly.switchOf(BACKUP_PUMP, this::pumpMargin);
+            assembly.declare().starts(pump, STARTS);
+            assembly.declare().store(node, capacityJPerK, STORED, BACKUP);
+            assembly.declare().hourlyC(node, "backup_circuit_c");
             assembly.watch(
-                    BACKUP_CAKING,
+                    caking(),
                     (timeS, state) -> state.isOn(pump)
                             ? flow.inletC(state.nodeC(node), coilWPerK * differenceK(state)) - circuit.cakingC()
                             : Double.NEGATIVE_INFINITY);
+        }
+
+        private Watched caking() {
+            return Watched.of(BACKUP_CAKING)
+                    .told(CAKING_HOURS)
+                    .warns(
+                            circuit.cakingC(),
+                            1,
+                            "Water entered the backup coil above " + Watched.degrees(circuit.cakingC())
+                                    + ", where slurry may cake on it, for %s; the hottest was %.1f °C.");
         }
 
         private double aroundC(double timeS) {

@@ -4,12 +4,17 @@ import java.util.function.BooleanSupplier;
 import org.warmvat.design.Design;
 import org.warmvat.design.PumpControl;
 import org.warmvat.design.SolarCircuit;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Watched;
 
 /**
  * The solar circuit: one mean fluid temperature of collector and loop, a coil, a difference-controlled pump (equations 5.1 to
@@ -19,6 +24,33 @@ public final class SolarPart implements Part {
 
     /** Name of the circuit's node. */
     public static final String NODE = "collector";
+
+    /** The solar circuit's balance. */
+    public static final Balance COLLECTOR = new Balance("collector", "Solar circuit", Unit.KWH);
+
+    /** Heat given to the slurry. */
+    public static final Line HEAT = new Line("solar_heat_kwh", "sun", Unit.KWH);
+
+    /** Sun absorbed by the collector. */
+    public static final Line ABSORBED_SUN = new Line("collector_absorbed_kwh", "absorbed", Unit.KWH);
+
+    /** Heat lost by collector and pipes. */
+    public static final Line LOSS = new Line("collector_loss_kwh", "lost", Unit.KWH);
+
+    /** Heat stored in collector and loop. */
+    public static final Line STORED = new Line("stored_kwh/collector", "stored", Unit.KWH);
+
+    /** Starts of the pump. */
+    public static final Line STARTS = new Line("solar_pump_starts", "solar pump starts", Unit.TIMES);
+
+    /** Hours above the stagnation mark. */
+    public static final Line STAGNATION_HOURS = new Line("stagnation_hours", "stagnation", Unit.HOURS);
+
+    /** Hours with the coil inlet above the caking mark. */
+    public static final Line CAKING_HOURS = new Line("solar_coil_caking_hours", "caking on the solar coil", Unit.HOURS);
+
+    /** Hours with the loop's fluid below its freezing point. */
+    public static final Line FROZEN_HOURS = new Line("loop_frozen_hours", "frozen loop", Unit.HOURS);
 
     /** Meter of the heat given to the slurry, J. */
     public static final String SOLAR_HEAT = "solar_heat";
@@ -93,19 +125,57 @@ public final class SolarPart implements Part {
         mixedWPerK = flow.conductanceWPerK(true);
         stillWPerK = flow.conductanceWPerK(false);
         node = assembly.node(new Network.Node(NODE, circuit.capacityJPerK(), slurry, 0, false));
-        heatMeter = assembly.meter(SOLAR_HEAT);
-        absorbedMeter = assembly.meter(ABSORBED);
-        airMeter = assembly.meter(COLLECTOR_AIR);
-        pumpMeter = assembly.meter(SOLAR_PUMP_ELECTRICITY);
-        planeMeter = assembly.meter(PLANE_IRRADIATION);
+        heatMeter = assembly.meter(Meter.of(SOLAR_HEAT)
+                .told(HEAT)
+                .hourly("solar_heat_w")
+                .posted(COLLECTOR, -1)
+                .posted(Balance.SLURRY, 1));
+        absorbedMeter = assembly.meter(Meter.of(ABSORBED).told(ABSORBED_SUN).passing(COLLECTOR, 1));
+        airMeter = assembly.meter(Meter.of(COLLECTOR_AIR).told(-1, LOSS).passing(COLLECTOR, 1));
+        pumpMeter = assembly.meter(Meter.electricity("solar_pump", "solar pump"));
+        planeMeter = assembly.meter(Meter.of(PLANE_IRRADIATION).hourly("collector_irradiance_w_m2"));
         pump = assembly.switchOf(SOLAR_PUMP, this::pumpMargin);
-        assembly.watch(STAGNATION, (timeS, state) -> state.nodeC(node) - circuit.stagnationC());
+        assembly.declare().starts(pump, STARTS);
+        assembly.declare().store(node, circuit.capacityJPerK(), STORED, COLLECTOR);
+        assembly.declare().hourlyC(node, "collector_c");
+        assembly.watch(stagnation(), (timeS, state) -> state.nodeC(node) - circuit.stagnationC());
         assembly.watch(
-                SOLAR_CAKING,
+                caking(),
                 (timeS, state) -> state.isOn(pump)
                         ? flow.inletC(state.nodeC(node), coilW(state)) - circuit.cakingC()
                         : Double.NEGATIVE_INFINITY);
-        assembly.watch(LOOP_FROZEN, (timeS, state) -> circuit.loop().freezesC() - state.nodeC(node));
+        assembly.watch(frozen(), (timeS, state) -> circuit.loop().freezesC() - state.nodeC(node));
+    }
+
+    private Watched stagnation() {
+        return Watched.of(STAGNATION)
+                .told(STAGNATION_HOURS)
+                .warns(
+                        circuit.stagnationC(),
+                        1,
+                        "The collector stood above " + Watched.degrees(circuit.stagnationC())
+                                + " for %s; the hottest was %.1f °C. Such a loop needs a relief valve and fluid that bears"
+                                + " the heat.");
+    }
+
+    private Watched caking() {
+        return Watched.of(SOLAR_CAKING)
+                .told(CAKING_HOURS)
+                .warns(
+                        circuit.cakingC(),
+                        1,
+                        "Water entered the solar coil above " + Watched.degrees(circuit.cakingC())
+                                + ", where slurry may cake on it, for %s; the hottest was %.1f °C.");
+    }
+
+    private Watched frozen() {
+        return Watched.of(LOOP_FROZEN)
+                .told(FROZEN_HOURS)
+                .warns(
+                        circuit.loop().freezesC(),
+                        -1,
+                        "The solar loop stood below its fluid's freezing point of "
+                                + Watched.degrees(circuit.loop().freezesC()) + " for %s; the coldest was %.1f °C.");
     }
 
     /** The circuit's node. */

@@ -15,7 +15,7 @@ public final class Network {
     private final double[] linkWPerK;
     private final int liveNodes;
     private final List<Stock> stocks;
-    private final List<String> meters;
+    private final Declarations declarations;
     private final List<NamedSwitch> switches;
     private final List<NamedWatch> watches;
     private final Scheduled[] scheduled;
@@ -74,7 +74,7 @@ public final class Network {
         linkWPerK = nodes.stream().mapToDouble(Node::linkWPerK).toArray();
         liveNodes = (int) nodes.stream().filter(node -> !node.startsSteady()).count();
         stocks = List.copyOf(assembly.stocks);
-        meters = List.copyOf(assembly.meters);
+        declarations = assembly.declarations;
         switches = List.copyOf(assembly.switches);
         watches = List.copyOf(assembly.watches);
         scheduled = assembly.scheduled.toArray(Scheduled[]::new);
@@ -86,7 +86,7 @@ public final class Network {
     public static final class Assembly {
         private final List<Node> nodes = new ArrayList<>();
         private final List<Stock> stocks = new ArrayList<>();
-        private final List<String> meters = new ArrayList<>();
+        private final Declarations declarations = new Declarations();
         private final List<NamedSwitch> switches = new ArrayList<>();
         private final List<NamedWatch> watches = new ArrayList<>();
         private final List<Scheduled> scheduled = new ArrayList<>();
@@ -137,14 +137,19 @@ public final class Network {
             return stocks.size() - 1;
         }
 
-        /** The meter of a name, added at its first use. */
-        public int meter(String name) {
-            int known = meters.indexOf(name);
-            if (known >= 0) {
-                return known;
-            }
-            meters.add(name);
-            return meters.size() - 1;
+        /** The meter of a key, added at its first use. */
+        public int meter(Meter meter) {
+            return declarations.meter(meter);
+        }
+
+        /** A meter that is told nowhere, added at its first use. */
+        public int meter(String key) {
+            return meter(Meter.of(key));
+        }
+
+        /** What the parts say about themselves, to be added to. */
+        public Declarations declare() {
+            return declarations;
         }
 
         /** Adds a switch; it starts off. */
@@ -154,9 +159,15 @@ public final class Network {
         }
 
         /** Adds a watch. */
-        public int watch(String name, Watch condition) {
-            watches.add(new NamedWatch(name, condition));
+        public int watch(Watched watched, Watch condition) {
+            declarations.watched(watched);
+            watches.add(new NamedWatch(watched.key(), condition));
             return watches.size() - 1;
+        }
+
+        /** Adds a watch of which nothing is told. */
+        public int watch(String key, Watch condition) {
+            return watch(Watched.of(key), condition);
         }
 
         /** Adds a part that temperatures, stocks and switches drive. */
@@ -207,9 +218,14 @@ public final class Network {
         return stocks;
     }
 
-    /** Names of the meters. */
+    /** Keys of the meters. */
     public List<String> meters() {
-        return meters;
+        return declarations.meters().stream().map(Meter::key).toList();
+    }
+
+    /** What the parts say about themselves. */
+    public Declarations declarations() {
+        return declarations;
     }
 
     /** The switches. */

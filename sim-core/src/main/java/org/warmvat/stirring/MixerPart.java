@@ -1,17 +1,24 @@
 package org.warmvat.stirring;
 
 import org.warmvat.design.Mixer;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.SlowPart;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
 
 /**
  * The mixer: runs all the time or some minutes from the start of each clock hour; its shaft power heats the slurry, the
  * drive's losses and idle power do not (equation 3.3).
  */
 public final class MixerPart implements SlowPart {
+
+    /** Heat of the shaft. */
+    public static final Line SHAFT = new Line("shaft_heat_kwh", "shaft", Unit.KWH);
 
     /** Meter of the shaft's heat, J. */
     public static final String SHAFT_HEAT = "shaft_heat";
@@ -34,8 +41,8 @@ public final class MixerPart implements SlowPart {
         this.mixer = mixer;
         this.surroundings = surroundings;
         this.slurry = slurry;
-        heatMeter = assembly.meter(SHAFT_HEAT);
-        electricityMeter = assembly.meter(MIXER_ELECTRICITY);
+        heatMeter = assembly.meter(Meter.of(SHAFT_HEAT).told(SHAFT).passing(Balance.SLURRY, 1));
+        electricityMeter = assembly.meter(Meter.electricity("mixer", "mixer", "mixer_electric_w"));
     }
 
     /** Whether the paddle turns in the interval entered; the coils pass heat better while it does. */

@@ -13,6 +13,12 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.result.Course;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.DerivedFigures;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.SteadyHeat;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
 /** Which heater to buy (model section 10, backup)? */

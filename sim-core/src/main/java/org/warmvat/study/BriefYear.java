@@ -12,6 +12,10 @@ import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
 import org.warmvat.network.State;
 import org.warmvat.result.Period;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
 
 /**
  * Runs many designs through one weather file and keeps only the sums of each: the same run-in and the same hours as {@link

@@ -11,6 +11,11 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.result.Course;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.SteadyHeat;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
 /** Can the solar coil carry the load alone between two dates (model section 10, carry)? */

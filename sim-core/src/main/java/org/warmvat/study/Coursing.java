@@ -5,6 +5,8 @@ import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.result.Course;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
 /** Runs a tank and keeps its course hour by hour. */

@@ -14,6 +14,10 @@ import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
+import org.warmvat.tank.DerivedFigures;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
 /** Heat fails: how long does the tank stay warm; and how long does it take to warm up (model section 10, hold)? */

@@ -5,6 +5,7 @@ import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
+import org.warmvat.tank.TankNetwork;
 
 /** Keeps what every hour of a run gave: meters, starts, watches, and the temperatures that the results need. */
 final class HourLog implements HourSink {

@@ -12,6 +12,7 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.result.Hourly;
 import org.warmvat.stirring.MixerPart;
+import org.warmvat.tank.Housekeeping;
 import org.warmvat.weather.Weather;
 
 /** Turns a log into the hourly columns of a result: temperatures at hour ends, powers as means. */

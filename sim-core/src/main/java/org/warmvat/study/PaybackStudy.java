@@ -17,6 +17,8 @@ import org.warmvat.design.Design;
 import org.warmvat.design.Envelope;
 import org.warmvat.design.Layer;
 import org.warmvat.result.Period;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
 
 /**
  * From which thickness on does the next 10 mm of foam no longer pay, and from which area on the next half square metre of

@@ -19,6 +19,7 @@ import org.warmvat.result.Period;
 import org.warmvat.result.SlurryTemperature;
 import org.warmvat.result.Stored;
 import org.warmvat.stirring.MixerPart;
+import org.warmvat.tank.Housekeeping;
 
 /** Turns what a span of hours added up to into the figures of a period. */
 final class PeriodFigures {

@@ -10,6 +10,7 @@ import org.warmvat.engine.HourRecord;
 import org.warmvat.gas.GasPart;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
+import org.warmvat.tank.TankNetwork;
 
 /** Adds hours up as they come and keeps none of them. */
 final class RunningSums implements SpanSums {

@@ -5,6 +5,8 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
 import org.warmvat.heating.BackupPart;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.TankRun;
 
 /** Adds up the hours of a run without keeping them: every meter, every watch, the lowest slurry temperature and its hour. */
 public final class Tally implements HourSink {

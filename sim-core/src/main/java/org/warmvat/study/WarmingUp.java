@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Hours;
 import org.warmvat.result.Course;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.TankRun;
 
 /** The warm-up of a cold fill to the set-point, everything else, feed included, as in the starting state (model section 10). */
 final class WarmingUp {

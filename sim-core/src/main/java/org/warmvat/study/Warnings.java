@@ -16,6 +16,7 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.result.Period;
 import org.warmvat.result.Warning;
+import org.warmvat.tank.Housekeeping;
 
 /** What a run warns of, each with how often and how bad (equations 7.4 and 7.6). */
 final class Warnings {

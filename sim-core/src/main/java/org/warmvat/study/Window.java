@@ -7,6 +7,7 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.engine.Hours;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
 /**

@@ -11,6 +11,9 @@ import org.warmvat.result.Location;
 import org.warmvat.result.Marks;
 import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
 /** The main job: a run-in and then the whole weather file (model section 10, year). */
@@ -49,15 +52,7 @@ public final class YearStudy {
         TankRun run = runner.runIn(design);
         HourLog log = new HourLog(run.tank(), run.state(), 0, weather.hours(), progress);
         run.over(new Hours(0, weather.hours()), log);
-        return result(design, weather, runner.engine(), runInDays(design, weather), log);
-    }
-
-    /** Whole days of run-in: from the thermal time constant, but no longer than the file. */
-    static int runInDays(Design design, Weather weather) {
-        double ua = Conductances.of(design, weather.meanWindMPerS(), weather.meanAirC())
-                .totalWPerK();
-        int days = design.runIn().daysFor(design.contentsHeatCapacityJPerK() / ua);
-        return Math.min(days, weather.hours() / HOURS_PER_DAY);
+        return result(design, weather, runner.engine(), Runner.runInDays(design, weather), log);
     }
 
     private static RunResult result(Design design, Weather weather, Engine engine, int runInDays, HourLog log) {

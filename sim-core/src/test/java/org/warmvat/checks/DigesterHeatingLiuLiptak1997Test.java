@@ -13,7 +13,7 @@ import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
 import org.warmvat.envelope.LayerChain;
 import org.warmvat.network.Flows;
-import org.warmvat.study.DerivedFigures;
+import org.warmvat.tank.DerivedFigures;
 
 /**
  * Published: D. H. F. Liu and B. G. Liptak (eds), Environmental Engineers' Handbook, 2nd ed. 1997, section 7.45, anaerobic

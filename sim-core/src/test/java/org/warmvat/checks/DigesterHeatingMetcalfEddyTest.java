@@ -12,7 +12,7 @@ import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
 import org.warmvat.envelope.LayerChain;
 import org.warmvat.network.Flows;
-import org.warmvat.study.DerivedFigures;
+import org.warmvat.tank.DerivedFigures;
 
 /**
  * Published: Metcalf and Eddy, Wastewater Engineering, "Estimation of digester heating requirements" (3rd ed. example 12-9).

@@ -10,7 +10,7 @@ import org.warmvat.design.Place;
 import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
-import org.warmvat.study.DerivedFigures;
+import org.warmvat.tank.DerivedFigures;
 
 /**
  * Published: C. J. Banks and others, Bioresource Technology 102 (2011) 612-620: domestic food waste at full scale for 426 days.

@@ -9,8 +9,8 @@ import org.warmvat.design.Mixer;
 import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.StudyRefused;
 import org.warmvat.study.YearStudy;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
 

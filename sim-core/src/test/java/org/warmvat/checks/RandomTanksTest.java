@@ -21,10 +21,10 @@ import org.warmvat.engine.HourSink;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.Conductances;
-import org.warmvat.study.DerivedFigures;
-import org.warmvat.study.StudyRefused;
 import org.warmvat.study.YearStudy;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.DerivedFigures;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
 

@@ -7,7 +7,7 @@ import org.warmvat.design.Control;
 import org.warmvat.design.Design;
 import org.warmvat.gas.GasPart;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.DerivedFigures;
+import org.warmvat.tank.DerivedFigures;
 
 /**
  * Facts of the trade, common practice, no source: about forty days' retention for food waste, air dosing of about 2 % of the

@@ -15,8 +15,8 @@ import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.StudyRefused;
 import org.warmvat.study.YearStudy;
+import org.warmvat.tank.StudyRefused;
 
 /**
  * The whole tank, both circuits, paddle, feed and gas, for a month by two integrators of two libraries that share no code:

@@ -8,6 +8,7 @@ import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.result.RunResult;
+import org.warmvat.tank.StudyRefused;
 
 /**
  * How far the fast engine is from the reference engine on one case, by the criteria of the model page, section 9.

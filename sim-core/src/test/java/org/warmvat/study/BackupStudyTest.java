@@ -13,6 +13,11 @@ import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
 import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.Hours;
+import org.warmvat.sample.StudyTank;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
 class BackupStudyTest {

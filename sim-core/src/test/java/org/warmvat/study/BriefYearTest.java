@@ -12,6 +12,8 @@ import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
 /** A year of which only sums are kept has the same sums as one that is kept whole. */

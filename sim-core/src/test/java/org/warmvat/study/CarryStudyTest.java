@@ -13,6 +13,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.engine.FastEngine;
+import org.warmvat.sample.StudyTank;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
 class CarryStudyTest {

@@ -17,6 +17,7 @@ import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
 /** The same input gives the same output, to the last bit, however often and on however many threads. */

@@ -15,6 +15,7 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.StudyRefused;
 
 /**
  * The fast engine against the reference engine (model section 9): energies within 0.1 % or 1 kWh, the slurry within 0.02 K in 95 % of

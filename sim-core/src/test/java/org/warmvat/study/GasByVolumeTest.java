@@ -9,6 +9,7 @@ import org.warmvat.design.Control;
 import org.warmvat.design.Design;
 import org.warmvat.design.Feedstock;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.DerivedFigures;
 
 class GasByVolumeTest {
 

@@ -18,6 +18,8 @@ import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.GroundTemperature;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;

@@ -28,6 +28,7 @@ import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.Weather;

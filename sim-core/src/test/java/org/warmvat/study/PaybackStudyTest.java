@@ -11,6 +11,10 @@ import org.warmvat.design.Prices;
 import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.result.Period;
+import org.warmvat.sample.StudyTank;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
 /** A tank in a room of constant temperature: what foam saves is known in closed form. */

@@ -18,6 +18,9 @@ import org.warmvat.network.State;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
 
@@ -57,31 +60,28 @@ class RunInTest {
         double ua =
                 Conductances.of(design, YEAR.meanWindMPerS(), YEAR.meanAirC()).totalWPerK();
         double days = 3 * design.contentsHeatCapacityJPerK() / ua / 86_400;
-        assertEquals((int) Math.ceil(days), YearStudy.runInDays(design, YEAR));
+        assertEquals((int) Math.ceil(days), Runner.runInDays(design, YEAR));
         assertTrue(days > 10 && days < 90, "days " + days);
-        assertEquals(10, YearStudy.runInDays(new TankPlan().uninsulated().build(), YEAR));
+        assertEquals(10, Runner.runInDays(new TankPlan().uninsulated().build(), YEAR));
         TankPlan thick = new TankPlan().quiet();
         thick.wall = TankPlan.insulated(0.4);
         thick.lid = TankPlan.insulated(0.4);
         thick.floor = TankPlan.insulated(0.4);
-        assertEquals(90, YearStudy.runInDays(thick.build(), YEAR));
+        assertEquals(90, Runner.runInDays(thick.build(), YEAR));
     }
 
     @Test
     void statedDaysWinButNoFileIsRunInForLongerThanItIs() {
         assertEquals(
                 33,
-                YearStudy.runInDays(
-                        plan(new RunIn(OptionalInt.of(33), 10, 3, 90)).build(), YEAR));
+                Runner.runInDays(plan(new RunIn(OptionalInt.of(33), 10, 3, 90)).build(), YEAR));
         assertEquals(
                 0,
-                YearStudy.runInDays(
-                        plan(new RunIn(OptionalInt.of(0), 10, 3, 90)).build(), YEAR));
+                Runner.runInDays(plan(new RunIn(OptionalInt.of(0), 10, 3, 90)).build(), YEAR));
         Weather week = InventedWeather.days(95, 7);
         assertEquals(
                 7,
-                YearStudy.runInDays(
-                        plan(new RunIn(OptionalInt.of(33), 10, 3, 90)).build(), week));
+                Runner.runInDays(plan(new RunIn(OptionalInt.of(33), 10, 3, 90)).build(), week));
     }
 
     /** A whole year is run in over its last days, December before January, and then runs whole. */

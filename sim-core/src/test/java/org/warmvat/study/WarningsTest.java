@@ -24,6 +24,7 @@ import org.warmvat.result.RunResult;
 import org.warmvat.result.Warning;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
 /** What a run warns of: whole sentences with counts and worst values that closed forms tell. */

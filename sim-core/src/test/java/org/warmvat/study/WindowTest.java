@@ -8,6 +8,8 @@ import java.time.LocalDateTime;
 import java.time.MonthDay;
 import org.junit.jupiter.api.Test;
 import org.warmvat.engine.Hours;
+import org.warmvat.sample.StudyTank;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
 class WindowTest {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.warmvat.design.Design;
-import org.warmvat.study.Conductances;
-import org.warmvat.study.DerivedFigures;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.DerivedFigures;
 
 /**
  * What can be said of a design without running it, in sentences and as JSON.

@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.warmvat.design.Design;
 import org.warmvat.result.Warning;
 import org.warmvat.study.Notices;
-import org.warmvat.study.SiteConventions;
+import org.warmvat.tank.SiteConventions;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.doubt.Doubt;
 import org.warmvat.weather.doubt.Doubts;

@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import java.util.OptionalDouble;
 import org.warmvat.design.Design;
@@ -10,14 +10,14 @@ import org.warmvat.design.StandsOn;
 import org.warmvat.feeding.FeedStream;
 
 /** Handbook sums of heat at set-point in steady cold air: what a builder would work out by hand. */
-final class SteadyHeat {
+public final class SteadyHeat {
 
     private static final double DAY_S = 86_400;
 
     private SteadyHeat() {}
 
     /** Steady loss through envelope and fittings at set-point, W; the ground is taken to be as cold as the air, but not frozen. */
-    static double lossW(Design design, Conductances conductances, double airC) {
+    public static double lossW(Design design, Conductances conductances, double airC) {
         double setpointC = design.control().setpointC();
         OptionalDouble room = roomC(design);
         double aroundC = room.orElse(airC);
@@ -27,7 +27,7 @@ final class SteadyHeat {
     }
 
     /** Mean heat taken by feed and water at set-point, W, less what the exchanger gives back (equation 3.1). */
-    static double feedW(Design design, double airC) {
+    public static double feedW(Design design, double airC) {
         Feed feed = design.feed();
         double freezingRangeK = feed.handling().freezingRangeK();
         FeedStream feedstocks = new FeedStream(design.contents(), feed.feedstockTotalSolidsFraction(), freezingRangeK);

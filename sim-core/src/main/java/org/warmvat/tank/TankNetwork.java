@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -26,7 +26,7 @@ import org.warmvat.weather.Weather;
  * @param collector the solar circuit's node
  * @param backupWater the backup circuit's node
  */
-record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalInt backupWater) {
+public record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalInt backupWater) {
 
     /**
      * Assembles a design.
@@ -35,7 +35,7 @@ record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalI
      * @param weather the hourly weather
      * @param sun the sun on the collector's plane, present with a solar circuit
      */
-    static TankNetwork of(Design design, Weather weather, Optional<CollectorSun> sun) {
+    public static TankNetwork of(Design design, Weather weather, Optional<CollectorSun> sun) {
         Surroundings surroundings = new Surroundings(weather, GroundTemperature.of(design, weather));
         Network.Assembly assembly = new Network.Assembly();
         int slurry = assembly.node(new Network.Node(
@@ -66,17 +66,17 @@ record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalI
         if (design.gas().isPresent()) {
             assembly.part(new GasPart(design, surroundings, feed::isOpen, assembly, slurry));
         }
-        assembly.part(new Housekeeping(design, assembly, slurry));
+        assembly.part(new Housekeeping(design, surroundings, assembly, slurry));
         return new TankNetwork(assembly.build(), slurry, collector, backupWater);
     }
 
     /** The starting state at the start of an hour: slurry at the set-point, envelope steady, collector at the air's temperature. */
-    State start(Weather weather, int hour) {
+    public State start(Weather weather, int hour) {
         return start(weather, hour, network.nodes().get(slurry).initialC());
     }
 
     /** The same at another slurry temperature, the backup's water being as warm. */
-    State start(Weather weather, int hour, double slurryC) {
+    public State start(Weather weather, int hour, double slurryC) {
         State state = network.initialState();
         state.setNodeC(slurry, slurryC);
         backupWater.ifPresent(node -> state.setNodeC(node, slurryC));

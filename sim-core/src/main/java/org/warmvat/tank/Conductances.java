@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import org.warmvat.design.Design;
 import org.warmvat.design.Films;

@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -53,12 +53,12 @@ public final class TankRun {
         return -1;
     }
 
-    TankNetwork tank() {
+    public TankNetwork tank() {
         return tank;
     }
 
     /** The present state; the run's own. */
-    State state() {
+    public State state() {
         return state;
     }
 
@@ -66,7 +66,7 @@ public final class TankRun {
      * Takes over the state of another tank: every node, stock and switch that both have by the same name; of nodes of one name,
      * such as the slices of a wall, the first the first and so on. A switch that only this one has is off.
      */
-    void takeOver(Network otherNetwork, State other) {
+    public void takeOver(Network otherNetwork, State other) {
         Network own = tank.network();
         Map<String, Deque<Integer>> others = new HashMap<>();
         for (int i = 0; i < otherNetwork.nodes().size(); i++) {

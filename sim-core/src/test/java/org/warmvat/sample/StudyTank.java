@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.sample;
 
 import java.time.LocalDateTime;
 import java.util.Arrays;
@@ -50,24 +50,24 @@ import org.warmvat.weather.Stamp;
 import org.warmvat.weather.Weather;
 
 /** A tank in a room of constant temperature whose envelope holds next to no heat, and short invented weather. */
-final class StudyTank {
+public final class StudyTank {
 
-    static final double ROOM_C = 10;
+    public static final double ROOM_C = 10;
     private static final Coil COIL = new Coil(1, 100, 100, 0);
 
     private StudyTank() {}
 
-    static Design design(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
+    public static Design design(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
         return design(1, solar, backup);
     }
 
     /** The same with its foam cut into three slices. */
-    static Design slicedDesign(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
+    public static Design slicedDesign(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
         return design(3, solar, backup);
     }
 
     /** The same in open air, under a roof, so that the weather matters but neither sun nor sky. */
-    static Design outdoors(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
+    public static Design outdoors(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
         return design(1, new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25), solar, backup);
     }
 
@@ -111,7 +111,7 @@ final class StudyTank {
                 new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
     }
 
-    static Optional<SolarCircuit> collector(double areaM2) {
+    public static Optional<SolarCircuit> collector(double areaM2) {
         Plane plane = new Plane(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
         return Optional.of(new SolarCircuit(
                 new Collector(areaM2, plane, 0.78, 3.6, 0.012, 7000, new Collector.Incidence(0.14, 0.9, 85)),
@@ -122,12 +122,12 @@ final class StudyTank {
                 55));
     }
 
-    static Optional<BackupCircuit> element(double ratedW) {
+    public static Optional<BackupCircuit> element(double ratedW) {
         return Optional.of(new BackupCircuit(
                 BackupSource.ELECTRIC, 1, ratedW, DailySchedule.continuous(), new BackupCircuit.Immersed()));
     }
 
-    static Optional<BackupCircuit> coil(double ratedW, double limitC, double areaM2) {
+    public static Optional<BackupCircuit> coil(double ratedW, double limitC, double areaM2) {
         return Optional.of(new BackupCircuit(
                 BackupSource.ELECTRIC,
                 1,
@@ -143,18 +143,18 @@ final class StudyTank {
     }
 
     /** Days from 1 April with the same sun from 8 to 16 h each day and cool air. */
-    static Weather april(int days, double airC, double peakWPerM2) {
+    public static Weather april(int days, double airC, double peakWPerM2) {
         return from(LocalDateTime.of(2025, 4, 1, 0, 0), days, airC, peakWPerM2);
     }
 
     /** Hours from 1 April in air of one's own, without sun. */
-    static Weather aprilIn(int hours, IntToDoubleFunction airC) {
+    public static Weather aprilIn(int hours, IntToDoubleFunction airC) {
         double[] air = new double[hours];
         Arrays.setAll(air, airC);
         return of(LocalDateTime.of(2025, 4, 1, 0, 0), air, 0);
     }
 
-    static Weather from(LocalDateTime start, int days, double airC, double peakWPerM2) {
+    public static Weather from(LocalDateTime start, int days, double airC, double peakWPerM2) {
         double[] air = new double[24 * days];
         Arrays.fill(air, airC);
         return of(start, air, peakWPerM2);

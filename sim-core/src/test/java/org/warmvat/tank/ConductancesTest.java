@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -11,6 +11,7 @@ import org.warmvat.envelope.FittingLoss;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.study.YearStudy;
 
 /** Steady conductances of the demonstration's tank by hand, and against a run in steady weather. */
 class ConductancesTest {

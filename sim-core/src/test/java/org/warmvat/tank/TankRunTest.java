@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -9,6 +9,7 @@ import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
 import org.warmvat.network.Network;
+import org.warmvat.sample.StudyTank;
 import org.warmvat.weather.Weather;
 
 class TankRunTest {

@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -9,14 +9,14 @@ import org.warmvat.weather.Linear;
 import org.warmvat.weather.Weather;
 
 /** Where the ground temperature of a run comes from: the file's column, the design's wave, or a fit to the air (equation 2.6). */
-final class GroundTemperature {
+public final class GroundTemperature {
 
     private static final double DAY_S = 86_400;
 
     private GroundTemperature() {}
 
     /** Whether anything tells the ground temperature. */
-    static boolean isKnown(Design design, Weather weather) {
+    public static boolean isKnown(Design design, Weather weather) {
         return weather.groundColumnC().isPresent() || wave(design, weather).isPresent();
     }
 
@@ -24,7 +24,7 @@ final class GroundTemperature {
      * Ground temperature in °C as a function of seconds since the weather's start; NaN where nothing tells it, which only a
      * design that does not use it may meet.
      */
-    static DoubleUnaryOperator of(Design design, Weather weather) {
+    public static DoubleUnaryOperator of(Design design, Weather weather) {
         Optional<Linear> column = weather.groundColumnC();
         if (column.isPresent()) {
             return column.get()::at;

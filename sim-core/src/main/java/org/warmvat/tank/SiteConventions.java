@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import org.warmvat.design.AssumedWeather;
 import org.warmvat.design.Design;
@@ -17,7 +17,7 @@ public final class SiteConventions {
     }
 
     /** What a design takes for granted. */
-    static Conventions of(Design design) {
+    public static Conventions of(Design design) {
         AssumedWeather absent = design.site().assumedWeather();
         Sky sky = design.site().sky();
         return new Conventions(

@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import java.util.List;
 import org.warmvat.design.Design;

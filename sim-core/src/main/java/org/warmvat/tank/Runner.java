@@ -1,4 +1,4 @@
-package org.warmvat.study;
+package org.warmvat.tank;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -80,15 +80,23 @@ public final class Runner {
     /** A tank at the beginning of the file's first hour after its run-in (model section 10, year). */
     public TankRun runIn(Design design) {
         Weather weather = weather(design);
-        int hours = YearStudy.runInDays(design, weather) * HOURS_PER_DAY;
+        int hours = runInDays(design, weather) * HOURS_PER_DAY;
         int first = weather.isWholeYear() ? weather.hours() - hours : 0;
         TankRun run = start(design, first < weather.hours() ? first : 0);
         run.over(new Hours(first, first + hours), HourSink.IGNORE);
         return run;
     }
 
+    /** Whole days of run-in: from the thermal time constant, but no longer than the file. */
+    public static int runInDays(Design design, Weather weather) {
+        double ua = Conductances.of(design, weather.meanWindMPerS(), weather.meanAirC())
+                .totalWPerK();
+        int days = design.runIn().daysFor(design.contentsHeatCapacityJPerK() / ua);
+        return Math.min(days, weather.hours() / HOURS_PER_DAY);
+    }
+
     /** The sun on a design's collector; none without a solar circuit. */
-    Optional<CollectorSun> sun(Design design, Weather weather) {
+    public Optional<CollectorSun> sun(Design design, Weather weather) {
         forgetWhenMany(suns);
         return design.solar().map(solar -> suns.computeIfAbsent(lit(design, solar), key -> prepared(design, weather)));
     }

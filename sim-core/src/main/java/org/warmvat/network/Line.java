@@ -1,0 +1,32 @@
+package org.warmvat.network;
+
+/**
+ * A line of the results, as the part that makes it names it.
+ *
+ * @param path where it stands in {@code summary.json}, an object's key before its own with a stroke between:
+ *     {@code electricity_kwh/mixer}; unit in the name
+ * @param name trade name, as in tables
+ * @param unit its unit
+ */
+public record Line(String path, String name, Unit unit) {
+
+    /** The object that holds it; empty for one that stands alone. */
+    public String group() {
+        return path.substring(0, Math.max(0, path.indexOf('/')));
+    }
+
+    /** Its key in that object. */
+    public String key() {
+        return path.substring(path.indexOf('/') + 1);
+    }
+
+    /** Its column in a table: a group's unit goes to the end, {@code stored_kwh/slurry} becoming {@code stored_slurry_kwh}. */
+    public String column() {
+        String group = group();
+        if (group.isEmpty()) {
+            return path;
+        }
+        int unitAt = group.lastIndexOf('_');
+        return unitAt < 0 ? group + "_" + key() : group.substring(0, unitAt) + "_" + key() + group.substring(unitAt);
+    }
+}

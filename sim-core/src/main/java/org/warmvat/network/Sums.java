@@ -1,0 +1,38 @@
+package org.warmvat.network;
+
+/** What a span of hours added up to. Meters, switches, nodes and stocks are named by their indices in the network. */
+public interface Sums {
+
+    /** Length, h. */
+    double hours();
+
+    /** What a meter counted: J, Nm3. */
+    double meter(int meter);
+
+    /** How often a switch went on. */
+    int starts(int index);
+
+    /** How much warmer a node was at the end than at the beginning, K. */
+    double riseK(int node);
+
+    /** How much more a stock held at the end than at the beginning. */
+    double stockRise(int stock);
+
+    /** Lowest slurry temperature, °C. */
+    double slurryLeastC();
+
+    /** Highest slurry temperature, °C. */
+    double slurryMostC();
+
+    /** Highest value of an hourly judgement. */
+    double highest(int judgement);
+
+    /** Hours whose value of an hourly judgement was above its limit. */
+    double hoursAbove(int judgement);
+
+    /** A line of the results. */
+    double of(Line line);
+
+    /** A side of the account of net energy, kWh. */
+    double kWh(Energy side);
+}

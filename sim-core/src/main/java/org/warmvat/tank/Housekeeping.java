@@ -1,0 +1,216 @@
+package org.warmvat.tank;
+
+import java.util.List;
+import java.util.Locale;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.CardinalTemperatures;
+import org.warmvat.design.Control;
+import org.warmvat.design.Design;
+import org.warmvat.design.Gas;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Balance;
+import org.warmvat.network.Declarations;
+import org.warmvat.network.Energy;
+import org.warmvat.network.Flows;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
+import org.warmvat.network.Network;
+import org.warmvat.network.Part;
+import org.warmvat.network.State;
+import org.warmvat.network.Sums;
+import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Watched;
+
+/** What a run keeps account of besides the parts: the slurry's mean temperature and its limits, the controls' electricity. */
+public final class Housekeeping implements Part {
+
+    /** Solar heat over solar and backup heat; not a number when neither gave any. */
+    public static final Line SOLAR_SHARE = new Line("solar_share", "sun's share", Unit.SHARE);
+
+    /** Heat stored in the slurry. */
+    public static final Line STORED = new Line("stored_kwh/slurry", "stored, slurry", Unit.KWH);
+
+    /** Gas energy less energy bought for heat and electricity, each counted once. */
+    public static final Line NET = new Line("net_energy_kwh", "net energy", Unit.KWH);
+
+    /** The same with all electricity weighted by the primary-energy factor. */
+    public static final Line NET_WEIGHTED = new Line("net_energy_weighted_kwh", "net, weighted", Unit.KWH);
+
+    /** Lowest slurry temperature. */
+    public static final Line LEAST_C = new Line("slurry_c/least", "slurry least", Unit.CELSIUS);
+
+    /** Mean slurry temperature over time. */
+    public static final Line MEAN_C = new Line("slurry_c/mean", "slurry mean", Unit.CELSIUS);
+
+    /** Highest slurry temperature. */
+    public static final Line MOST_C = new Line("slurry_c/most", "slurry most", Unit.CELSIUS);
+
+    /** Hours below the floor temperature. */
+    public static final Line BELOW_FLOOR_HOURS = new Line("hours_below_floor", "hours below floor", Unit.HOURS);
+
+    /** Meter of the slurry's temperature, K s above 0 °C. */
+    public static final String SLURRY_TEMPERATURE = "slurry_temperature";
+
+    /** Meter of the shortfall below the floor temperature, K s. */
+    public static final String SHORTFALL = "shortfall";
+
+    /** Meter of the controls' electricity, J. */
+    public static final String ELECTRONICS_ELECTRICITY = "electronics_electricity";
+
+    /** Watch: slurry below the floor temperature. */
+    public static final String BELOW_FLOOR = "below_floor";
+
+    /** Watch: slurry colder than the feedstocks' least temperature. */
+    public static final String TOO_COLD = "too_cold_to_digest";
+
+    /** Watch: slurry hotter than the feedstocks' most temperature. */
+    public static final String TOO_HOT = "too_hot_to_digest";
+
+    /** Watch: slurry below 0 °C, where the model is no longer valid. */
+    public static final String FREEZING = "slurry_freezing";
+
+    private static final double S_PER_HOUR = 3600;
+    private static final int DAY_H = 24;
+
+    private final int slurry;
+    private final double floorC;
+    private final double electronicsW;
+    private final int temperatureMeter;
+    private final int shortfallMeter;
+    private final int electronicsMeter;
+
+    /** Adds it to a network. */
+    public Housekeeping(Design design, Surroundings surroundings, Network.Assembly assembly, int slurry) {
+        this.slurry = slurry;
+        floorC = design.control().floorC();
+        electronicsW = design.control().electronicsW();
+        temperatureMeter = assembly.meter(SLURRY_TEMPERATURE);
+        shortfallMeter = assembly.meter(SHORTFALL);
+        electronicsMeter = assembly.meter(Meter.electricity("electronics", "controls"));
+        watch(design, assembly);
+        Declarations declare = assembly.declare();
+        declare.store(slurry, design.contentsHeatCapacityJPerK(), STORED, Balance.SLURRY);
+        declare.hourlyC(slurry, "slurry_c");
+        declare.hourlyC("air_c", surroundings::airC);
+        declare.figure(LEAST_C, Sums::slurryLeastC);
+        declare.figure(MEAN_C, sums -> sums.meter(temperatureMeter) / (sums.hours() * S_PER_HOUR));
+        declare.figure(MOST_C, Sums::slurryMostC);
+        declare.figure(SOLAR_SHARE, Housekeeping::solarShare);
+        declareNet(design.prices().primaryEnergyFactor(), declare);
+        judgeDays(design, declare);
+    }
+
+    private static double solarShare(Sums sums) {
+        double solarKWh = sums.of(SolarPart.HEAT);
+        double both = solarKWh + sums.of(BackupPart.HEAT);
+        return both == 0 ? Double.NaN : solarKWh / both;
+    }
+
+    /** Net energy (equation 7.5). */
+    private static void declareNet(double primaryEnergyFactor, Declarations declare) {
+        declare.figure(
+                NET,
+                sums -> sums.kWh(Energy.GAS_MADE)
+                        - sums.kWh(Energy.OWN_GAS)
+                        - sums.kWh(Energy.FUEL)
+                        - sums.kWh(Energy.HEATING_ELECTRICITY)
+                        - sums.kWh(Energy.MACHINERY));
+        declare.figure(
+                NET_WEIGHTED,
+                sums -> sums.kWh(Energy.GAS_MADE)
+                        - sums.kWh(Energy.OWN_GAS)
+                        - sums.kWh(Energy.FUEL)
+                        - primaryEnergyFactor * sums.kWh(Energy.HEATING_ELECTRICITY)
+                        - primaryEnergyFactor * sums.kWh(Energy.MACHINERY));
+    }
+
+    private void watch(Design design, Network.Assembly assembly) {
+        assembly.watch(
+                Watched.of(BELOW_FLOOR)
+                        .told(BELOW_FLOOR_HOURS)
+                        .warns(
+                                floorC,
+                                -1,
+                                "The slurry stood below the floor temperature of " + Watched.degrees(floorC)
+                                        + " for %s; the lowest was %.1f °C."),
+                (timeS, state) -> floorC - state.nodeC(slurry));
+        assembly.watch(
+                Watched.of(FREEZING)
+                        .warns(
+                                0,
+                                -1,
+                                "The slurry stood below 0 °C for %s, the lowest %.1f °C: freezing is not modelled, so the"
+                                        + " results are no longer valid from there."),
+                (timeS, state) -> -state.nodeC(slurry));
+        design.gas().map(Gas::temperatures).ifPresent(limits -> watchDigestion(limits, assembly));
+    }
+
+    private void watchDigestion(CardinalTemperatures limits, Network.Assembly assembly) {
+        assembly.watch(
+                Watched.of(TOO_COLD)
+                        .warns(
+                                limits.leastC(),
+                                -1,
+                                "The slurry stood below the feedstocks' least temperature of "
+                                        + Watched.degrees(limits.leastC()) + " for %s; the lowest was %.1f °C."),
+                (timeS, state) -> limits.leastC() - state.nodeC(slurry));
+        assembly.watch(
+                Watched.of(TOO_HOT)
+                        .warns(
+                                limits.mostC(),
+                                1,
+                                "The slurry stood above the feedstocks' highest temperature of "
+                                        + Watched.degrees(limits.mostC()) + " for %s; the highest was %.1f °C."),
+                (timeS, state) -> state.nodeC(slurry) - limits.mostC());
+    }
+
+    private void judgeDays(Design design, Declarations declare) {
+        Control.DailyChange change = design.control().dailyChange();
+        declare.judgeDays(
+                "daily_change",
+                day -> day.hours() == DAY_H ? Math.abs(day.riseK(slurry)) : 0,
+                List.of(change.noticeK(), change.warningK()),
+                (days, worst) -> String.format(
+                        Locale.ROOT,
+                        "On %d days the slurry stood more than %s K, and on %d of them more than %s K, from 24 h before;"
+                                + " the largest change was %.1f K (guidance from 0.5 K to 3 K a day is in use: common"
+                                + " practice, no single source).",
+                        days[0],
+                        number(change.noticeK()),
+                        days[1],
+                        number(change.warningK()),
+                        worst));
+        boolean burnsOwnGas = design.backup()
+                .map(BackupCircuit::source)
+                .filter(BackupSource.OWN_GAS::equals)
+                .isPresent();
+        if (burnsOwnGas) {
+            declare.judgeDays(
+                    "own_gas_short",
+                    day -> day.of(BackupPart.BOUGHT) - day.of(GasPart.GAS_ENERGY),
+                    List.of(0.0),
+                    (days, worst) -> String.format(
+                            Locale.ROOT,
+                            "On %d days the backup burnt more of the tank's own gas than the tank made; the worst day was"
+                                    + " short of %.1f kWh. Stored gas or another fuel must fill the gap.",
+                            days[0],
+                            worst));
+        }
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
+    }
+
+    @Override
+    public void contribute(double timeS, State state, Flows flows) {
+        double slurryC = state.nodeC(slurry);
+        flows.meter(temperatureMeter, slurryC);
+        flows.meter(shortfallMeter, Math.max(0, floorC - slurryC));
+        flows.meter(electronicsMeter, electronicsW);
+    }
+}
