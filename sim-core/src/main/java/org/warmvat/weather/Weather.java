@@ -149,8 +149,12 @@ public final class Weather {
 
     /** Share of each hour's sunlit part in which the sun stands above a horizon (equation 13.1). */
     public double[] sunSharesAbove(Horizon horizon) {
-        Observer observer = Sunlight.observer(table, meanPressureHPa(), conventions);
-        return SunTrack.sharesAbove(observer, start(), site().utcOffsetH(), hours(), horizon);
+        return SunTrack.sharesAbove(observer(), start(), site().utcOffsetH(), hours(), horizon);
+    }
+
+    /** From where the sun is seen. */
+    public Observer observer() {
+        return Sunlight.observer(table, meanPressureHPa(), conventions);
     }
 
     private double meanPressureHPa() {

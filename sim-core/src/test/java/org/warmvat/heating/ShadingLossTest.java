@@ -1,0 +1,66 @@
+package org.warmvat.heating;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.warmvat.design.Collector;
+import org.warmvat.design.Plane;
+import org.warmvat.design.Shading;
+import org.warmvat.design.SkyModel;
+import org.warmvat.design.WindAndSkyLoss;
+import org.warmvat.sample.InventedWeather;
+import org.warmvat.sun.Horizon;
+import org.warmvat.weather.Weather;
+
+/** Exact: what a horizon and trees take, by limits. */
+class ShadingLossTest {
+
+    private static Collector behind(Shading shading) {
+        return new Collector(
+                2,
+                new Plane(60, OptionalDouble.of(180), SkyModel.ISOTROPIC),
+                0.78,
+                3.6,
+                0.012,
+                7000,
+                new Collector.Incidence(0.14, 0.9, 85),
+                WindAndSkyLoss.NONE,
+                shading);
+    }
+
+    private static ShadingLoss loss(Shading shading, int firstDay) {
+        Weather weather = InventedWeather.days(firstDay, 5);
+        return ShadingLoss.of(weather, behind(shading), 0.2);
+    }
+
+    @Test
+    void nothingInTheWayTakesNothing() {
+        assertEquals(0, loss(Shading.NONE, 90).lostShare(), 1e-15);
+    }
+
+    /** Trees of one month take all of its beam and half of its sky, and nothing of another month's. */
+    @Test
+    void treesTakeTheirMonthOnly() {
+        List<Double> april = new java.util.ArrayList<>(Collections.nCopies(12, 0.0));
+        april.set(3, 1.0);
+        Shading trees = new Shading(Horizon.OPEN, april);
+        ShadingLoss loss = loss(trees, 90);
+        assertTrue(loss.lostShare(4) > 0.5, "April: " + loss.lostShare(4));
+        assertEquals(0, loss(trees, 40).lostShare(), 1e-15);
+    }
+
+    /** A hill to the south takes more of February, whose sun is low, than of June, of which it hides a strip of sky. */
+    @Test
+    void aHillTakesMoreOfTheLowSun() {
+        Shading hill = new Shading(
+                new Horizon(List.of(new Horizon.Point(90, 5), new Horizon.Point(185, 24), new Horizon.Point(280, 6))),
+                Collections.nCopies(12, 0.0));
+        double february = loss(hill, 35).lostShare();
+        double june = loss(hill, 160).lostShare();
+        assertTrue(february > 2 * june && june > 0.02, february + ", " + june);
+    }
+}
