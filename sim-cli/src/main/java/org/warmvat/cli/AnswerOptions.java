@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.ResultsFolder;
@@ -79,6 +80,15 @@ class AnswerOptions {
     /** A fault of the command line. */
     ParameterException wrong(String message) {
         return new ParameterException(spec.commandLine(), message);
+    }
+
+    /** What an option means; refused where it means nothing. */
+    <T> T wanted(Supplier<T> meaning) {
+        try {
+            return meaning.get();
+        } catch (IllegalArgumentException wrong) {
+            throw new ParameterException(spec.commandLine(), wrong.getMessage(), wrong);
+        }
     }
 
     /** Refuses a number of an option that lies outside its limits. */

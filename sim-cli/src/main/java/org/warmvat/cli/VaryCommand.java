@@ -1,33 +1,28 @@
 package org.warmvat.cli;
 
-import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Outputs;
-import org.warmvat.cli.answer.ResultsFolder;
-import org.warmvat.cli.answer.ResultsRefused;
-import org.warmvat.cli.answer.StudyResults;
-import org.warmvat.cli.answer.Sweep;
-import org.warmvat.cli.answer.VaryTelling;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.answer.vary.Sweep;
+import org.warmvat.cli.answer.vary.VaryAnswer;
 import org.warmvat.cli.input.Axis;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.cli.input.Grid;
 import org.warmvat.cli.input.InputRefused;
 import org.warmvat.design.Design;
+import org.warmvat.result.Warning;
 import org.warmvat.study.BriefYear;
 import org.warmvat.study.GasByVolume;
-import org.warmvat.study.Parallel;
-import org.warmvat.study.Pareto;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** {@code vary}: numbers of the design over lists or ranges. */
 @Command(
@@ -39,16 +34,7 @@ import picocli.CommandLine.Spec;
             "A number is named by its key, such as solar.area_m2, envelope.insulation_mm or"
                     + " envelope.wall.pir_foam.thickness_mm (envelope.wall[1].thickness_mm is the same by position)."
         })
-final class VaryCommand implements Callable<Integer> {
-
-    @Spec
-    private CommandSpec spec;
-
-    @Mixin
-    private CommonOptions common;
-
-    @Mixin
-    private StudyOptions study;
+final class VaryCommand extends RunningCommand {
 
     @Mixin
     private InputArguments arguments;
@@ -76,75 +62,53 @@ final class VaryCommand implements Callable<Integer> {
     private Optional<String> shard = Optional.empty();
 
     @Override
-    public Integer call() throws ResultsRefused, StudyRefused, IOException {
-        Grid grid = wanted(() -> new Grid((sets.isEmpty() ? List.of("solar.area_m2=0:6:1") : sets)
+    Document document() throws Exception {
+        Grid grid = run().wanted(() -> new Grid((sets.isEmpty() ? List.of("solar.area_m2=0:6:1") : sets)
                 .stream().map(Axis::parse).toList()));
-        Shard part = wanted(() -> Shard.parse(shard));
+        Shard part = run().wanted(() -> Shard.parse(shard));
         if (shard.isPresent() && pareto.isPresent()) {
-            throw new ParameterException(spec.commandLine(), "--pareto needs all runs, expected no --shard with it");
+            throw run().wrong("--pareto needs all runs, expected no --shard with it");
         }
         List<String> front = pareto.map(this::twoOutputs).orElse(List.of());
         String shown = output(show);
-        ResultsFolder folder = study.folder(List.of(VaryTelling.CSV, VaryTelling.PARETO_CSV), SweepDrawing.NAMES);
         Inputs inputs = arguments.read(grid::check);
         StudyRefused.check(inputs.design().design(), inputs.weather());
-        List<String> cautions = new ArrayList<>(inputs.design().cautions());
-        Sweep sweep = run(grid, part, inputs, cautions);
-        study.tell(results(inputs, sweep, part, front, shown, cautions), inputs, folder);
-        return ExitCode.DONE.number();
-    }
-
-    private StudyResults results(
-            Inputs inputs, Sweep sweep, Shard part, List<String> front, String shown, List<String> cautions) {
-        Design design = inputs.design().design();
-        String under = study.under(inputs);
-        if (shard.isPresent()) {
-            return VaryTelling.shard(design, under, sweep, part.number(), part.of());
-        }
-        List<VaryTelling.Front> fronts = front.isEmpty() ? List.of() : List.of(front(sweep, front));
-        if (!SweepDrawing.hasNumbers(sweep, shown)) {
-            cautions.add("No picture is drawn of " + shown
-                    + ", which means nothing for these designs; --show names another.");
-        }
-        StudyResults told = VaryTelling.whole(design, under, sweep, fronts, cautions);
-        return VaryTelling.with(told, SweepDrawing.of(sweep, shown, fronts), study.assumed(inputs));
-    }
-
-    private static VaryTelling.Front front(Sweep sweep, List<String> outputs) {
-        double[] first = lessIsBetter(sweep, outputs.get(0));
-        boolean[] stands = Pareto.front(first, lessIsBetter(sweep, outputs.get(1)));
-        return new VaryTelling.Front(outputs.get(0), outputs.get(1), stands, Pareto.inOrder(stands, first));
-    }
-
-    private static double[] lessIsBetter(Sweep sweep, String output) {
-        double[] values = sweep.output(output);
-        for (int i = 0; i < values.length && Outputs.betterHigh(output); i++) {
-            values[i] = -values[i];
-        }
-        return values;
+        List<Warning> warnings = new ArrayList<>();
+        Sweep sweep = sweep(grid, part, inputs, warnings);
+        Asked asked = inputs.asked(run());
+        return shard.isPresent()
+                ? VaryAnswer.shard(sweep, asked, part.number(), part.of(), warnings)
+                : VaryAnswer.whole(sweep, asked, shown, front, warnings);
     }
 
     /** One run of many. */
-    private record Run(double[] outputs, Optional<String> caution) {}
+    private record Run(double[] outputs, Optional<Warning> warning) {}
 
-    private Sweep run(Grid grid, Shard part, Inputs inputs, List<String> cautions) {
+    private Sweep sweep(Grid grid, Shard part, Inputs inputs, List<Warning> warnings) throws Exception {
         int from = part.from(grid.size());
         int count = part.to(grid.size()) - from;
-        Runner runner = new Runner(inputs.weather(), study.engine());
+        Runner runner = new Runner(inputs.weather(), run().engine());
         List<double[]> values = new ArrayList<>(count);
         List<double[]> outputs = new ArrayList<>(count);
         double ownSetpointC = inputs.design().design().control().setpointC();
-        List<String> loaded = new ArrayList<>();
-        try (Parallel parallel = study.parallel(common.quiet(), "runs")) {
-            parallel.each(count, index -> one(grid, from + index, inputs.design(), runner, ownSetpointC), run -> {
+        List<Warning> loaded = new ArrayList<>();
+        run().parallel("runs", parallel -> {
+            parallel.each(count, index -> one(grid, from + index, inputs.design(), runner, ownSetpointC), one -> {
                 values.add(grid.values(from + outputs.size()));
-                outputs.add(run.outputs());
-                run.caution().ifPresent(loaded::add);
+                outputs.add(one.outputs());
+                one.warning().ifPresent(loaded::add);
             });
-        }
-        if (!loaded.isEmpty()) {
-            cautions.add(loaded.get(0) + (loaded.size() == 1 ? "" : " So it is in " + loaded.size() + " of the runs."));
-        }
+            return count;
+        });
+        loaded.stream()
+                .max(Comparator.comparingDouble(Warning::worst))
+                .map(worst -> new Warning(
+                        worst.kind(),
+                        worst.sentence()
+                                + (loaded.size() == 1 ? "" : " So it is in " + loaded.size() + " of the runs."),
+                        loaded.size(),
+                        worst.worst()))
+                .ifPresent(warnings::add);
         int[] counts =
                 grid.axes().stream().mapToInt(axis -> axis.values().size()).toArray();
         return new Sweep(grid.axes().stream().map(Axis::key).toList(), counts, values, outputs);
@@ -155,19 +119,36 @@ final class VaryCommand implements Callable<Integer> {
         try {
             double methane = GasByVolume.methaneNm3PerDay(design, ownSetpointC);
             double[] outputs = Outputs.of(design, BriefYear.run(design, runner), methane);
-            return new Run(outputs, VaryTelling.loadingCaution(design, grid.named(index)));
+            return new Run(outputs, loading(design, grid.named(index)));
         } catch (StudyRefused refused) {
             throw new InputRefused(refused.faults());
         }
     }
 
+    /** A caution where the loading is high for the temperature. */
+    private static Optional<Warning> loading(Design design, String named) {
+        double loading = GasByVolume.loading(design);
+        double most = GasByVolume.cautiousLoading(design);
+        return loading > most
+                ? Optional.of(new Warning(
+                        "loading",
+                        "At " + named + " the organic loading rate of " + Words.number(loading)
+                                + " kg of volatile solids per cubic metre and day is high for "
+                                + Words.celsius(design.control().setpointC()) + ": above " + Words.number(most)
+                                + " (3 at 35 °C, lowered as digestion slows; common practice, no source) a tank may turn"
+                                + " sour, which this model does not show.",
+                        1,
+                        loading))
+                : Optional.empty();
+    }
+
     private List<String> twoOutputs(String text) {
         String[] names = text.split(",", -1);
         if (names.length != 2) {
-            throw new ParameterException(spec.commandLine(), "--pareto " + text + ", expected two outputs, a,b");
+            throw run().wrong("--pareto " + text + ", expected two outputs, a,b");
         }
         if (names[0].strip().equals(names[1].strip())) {
-            throw new ParameterException(spec.commandLine(), "--pareto " + text + ", expected two different outputs");
+            throw run().wrong("--pareto " + text + ", expected two different outputs");
         }
         return List.of(output(names[0].strip()), output(names[1].strip()));
     }
@@ -177,22 +158,8 @@ final class VaryCommand implements Callable<Integer> {
             return name;
         }
         String fact = "\"" + name + "\" is no output";
-        throw new ParameterException(
-                spec.commandLine(),
-                InputRefused.nearest(name, Outputs.NAMES)
-                        .map(near -> fact + ", did you mean " + near + "?")
-                        .orElse(fact + ", expected one of " + String.join(", ", Outputs.NAMES)));
-    }
-
-    private interface Reading<T> {
-        T read();
-    }
-
-    private <T> T wanted(Reading<T> reading) {
-        try {
-            return reading.read();
-        } catch (IllegalArgumentException wrong) {
-            throw new ParameterException(spec.commandLine(), wrong.getMessage(), wrong);
-        }
+        throw run().wrong(InputRefused.nearest(name, Outputs.NAMES)
+                .map(near -> fact + ", did you mean " + near + "?")
+                .orElse(fact + ", expected one of " + String.join(", ", Outputs.NAMES)));
     }
 }

@@ -178,11 +178,11 @@ class YearCommandTest {
         Path out = folder.resolve("out");
         assertEquals(0, program.run("year", design, "--out", out.toString(), "--payback"), program.err());
         String limit =
-                "Already the step from 10 mm of foam in the wall to 20 mm does not pay for itself within 15 years";
+                "Already the step from 10 mm of insulation in the wall to 20 mm does not pay for itself within 15 years";
         assertTrue(program.out().contains(limit), program.out());
         assertTrue(program.out().contains("The design has no collector."), program.out());
-        assertTrue(program.out().contains("foam in the wall, mm  costs more, EUR"), program.out());
-        assertTrue(Files.readString(out.resolve("report.html")).contains("More foam, more collector"));
+        assertTrue(program.out().contains("insulation in the wall, mm  costs more, EUR"), program.out());
+        assertTrue(Files.readString(out.resolve("report.html")).contains("More insulation, more collector"));
         String summary = Files.readString(out.resolve("summary.json"));
         assertTrue(summary.contains(limit), summary);
         assertTrue(summary.contains("\"foam_mm\" : ["), summary);
@@ -197,7 +197,7 @@ class YearCommandTest {
                 program.out().contains("covers 24 hours, less than a year, so that no payback is told."),
                 program.out());
         assertEquals(0, year(design(), weather(24), "--out", out.toString(), "--replace"), program.err());
-        assertFalse(program.out().contains("Would more foam"), program.out());
+        assertFalse(program.out().contains("Would more insulation"), program.out());
         assertFalse(Files.readString(out.resolve("summary.json")).contains("\"payback\""));
     }
 

@@ -5,12 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
 import org.warmvat.study.PaybackStudy;
 
 /**
- * What more foam or more collector would save, told beside a run of the design.
+ * What more insulation or more collector would save, told beside a run of the design.
  *
  * @param design the design
  * @param hours length of the run
@@ -27,7 +28,8 @@ public record YearPayback(Design design, double hours, Optional<PaybackStudy.Res
             String part = PaybackStudy.foamOf(design).orElseThrow();
             return new PaybackWords(
                     steps,
-                    new PaybackWords.Amounts("foam in the " + part + ", mm", "", " mm of foam in the " + part, " mm"),
+                    new PaybackWords.Amounts(
+                            "insulation in the " + part + ", mm", "", " mm of insulation in the " + part, " mm"),
                     prices());
         });
     }
@@ -46,10 +48,11 @@ public record YearPayback(Design design, double hours, Optional<PaybackStudy.Res
             sentences.add(foam().map(PaybackWords::limit)
                     .orElse("Nothing in the envelope insulates that could be thicker or thinner."));
             sentences.add(collector().map(PaybackWords::limit).orElse("The design has no collector."));
-            sentences.add("In each step of foam wall, lid and floor grow alike; in each of collector its coil stays.");
+            sentences.add(
+                    "In each step of insulation wall, lid and floor grow alike; in each of collector its coil stays.");
             sentences.add(PaybackWords.counted(prices()));
         });
-        return new Paragraph("Would more foam or collector pay?", sentences);
+        return new Paragraph("Would more insulation or collector pay?", sentences);
     }
 
     /** The steps. */

@@ -46,7 +46,10 @@ public final class CarryAnswer {
         Course alone = result.alone().course();
         Course with = result.withBackup().course();
         return LineChart.overTime(
-                        "carry", "The sun alone, and with the backup heater", alone.start(), alone.end(alone.hours() - 1))
+                        "carry",
+                        "The sun alone, and with the backup heater",
+                        alone.start(),
+                        alone.end(alone.hours() - 1))
                 .caption(
                         "Top: the slurry with the sun alone and with the backup on; below the dotted minimum the tank is short"
                                 + " of heat. Bottom: heat the tank needed with the backup on, and what sun and backup gave, as means of"

@@ -62,8 +62,9 @@ public final class HoldAnswer {
                 .orElse(1);
         LineChart chart = LineChart.over(
                         "cooling", "When the heat fails at the worst moment", "hours since the failure", 0, longest)
-                .caption("The slurry from the failure on, for a failed heater and for a power cut, each from the moment from which"
-                        + " it reaches the highest of the temperatures soonest; below it the outdoor air in those hours.")
+                .caption(
+                        "The slurry from the failure on, for a failed heater and for a power cut, each from the moment from which"
+                                + " it reaches the highest of the temperatures soonest; below it the outdoor air in those hours.")
                 .strip("slurry, °C", 3);
         for (HoldResult.Failure failure : result.failures()) {
             chart.line(
@@ -88,8 +89,9 @@ public final class HoldAnswer {
                 .max()
                 .orElse(1);
         LineChart chart = LineChart.over("warm_up", "Warm-up from a cold fill", "hours since the fill", 0, longest)
-                .caption("The slurry from the cold fill to the set-point, with the sun and without; below it the heat of backup"
-                        + " heater and sun as means of each hour.")
+                .caption(
+                        "The slurry from the cold fill to the set-point, with the sun and without; below it the heat of backup"
+                                + " heater and sun as means of each hour.")
                 .strip("slurry, °C", 3);
         for (HoldResult.WarmUp one : result.warmUps()) {
             chart.line(

@@ -1,6 +1,10 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.vary;
 
 import java.util.List;
+import java.util.Map;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.Outputs;
 
 /**
  * Many runs of one design with some of its numbers varied.
@@ -32,14 +36,21 @@ public record Sweep(List<String> keys, int[] counts, List<double[]> values, List
     String named(int run) {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < keys.size(); i++) {
-            words.append(i == 0 ? "" : ", ").append(keys.get(i)).append(" = ").append(shortest(values.get(run)[i]));
+            words.append(i == 0 ? "" : ", ")
+                    .append(keys.get(i))
+                    .append(" = ")
+                    .append(Numerals.exact(values.get(run)[i]));
         }
         return words.toString();
     }
 
-    static String shortest(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9
-                ? Long.toString((long) value)
-                : Double.toString(value);
+    /** A run as figures: its keys with their values, and some of its outputs. */
+    Map<String, Object> row(int run, List<String> shown) {
+        Map<String, Object> row = Draft.row();
+        for (int i = 0; i < keys.size(); i++) {
+            row.put(keys.get(i), values.get(run)[i]);
+        }
+        shown.forEach(output -> row.putAll(Draft.row(output, output(run, output))));
+        return row;
     }
 }

@@ -1,10 +1,9 @@
-package org.warmvat.cli;
+package org.warmvat.cli.answer.vary;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.warmvat.cli.answer.Sweep;
-import org.warmvat.cli.answer.VaryTelling;
+import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.plot.CellChart;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
@@ -15,14 +14,11 @@ import org.warmvat.cli.plot.Points;
 /** Chooses the pictures of a sweep: a line over one number, cells over two, a few sheets of cells over three. */
 final class SweepDrawing {
 
-    /** Every name a picture may have. */
-    static final List<String> NAMES = List.of("varied", "varied_2", "varied_3", "varied_4", "varied_5", "pareto");
-
     private static final int MOST_SHEETS = 5;
 
     private SweepDrawing() {}
 
-    static List<Drawing> of(Sweep sweep, String shown, List<VaryTelling.Front> fronts) {
+    static List<Drawing> of(Sweep sweep, String shown, List<Front> fronts) {
         List<Drawing> pictures = new ArrayList<>();
         if (!hasNumbers(sweep, shown)) {
             return fronts(sweep, fronts);
@@ -41,9 +37,9 @@ final class SweepDrawing {
         return Arrays.stream(sweep.output(output)).anyMatch(Double::isFinite);
     }
 
-    private static List<Drawing> fronts(Sweep sweep, List<VaryTelling.Front> fronts) {
+    private static List<Drawing> fronts(Sweep sweep, List<Front> fronts) {
         List<Drawing> pictures = new ArrayList<>();
-        for (VaryTelling.Front front : fronts) {
+        for (Front front : fronts) {
             if (front.order().length == 0) {
                 continue;
             }
@@ -110,7 +106,8 @@ final class SweepDrawing {
             // evenly spread where there are more than can be drawn, the ends included
             int first = (drawn == 1 ? 0 : i * (all - 1) / (drawn - 1)) * rows * columns;
             String where = last == 2
-                    ? ", " + sweep.keys().get(0) + " = " + number(sweep.values().get(first)[0])
+                    ? ", " + sweep.keys().get(0) + " = "
+                            + Numerals.exact(sweep.values().get(first)[0])
                     : "";
             sheets.add(new CellChart(
                             i == 0 ? "varied" : "varied_" + (i + 1),
@@ -140,12 +137,8 @@ final class SweepDrawing {
         return cells;
     }
 
-    private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
-    }
-
     /** An output's name in words, its unit after a comma: net energy, kWh. */
-    private static String words(String output) {
+    static String words(String output) {
         return output.replaceFirst("_kwh$", ", kWh")
                 .replaceFirst("_nm3$", ", Nm³")
                 .replaceFirst("_c$", ", °C")

@@ -1,16 +1,19 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.payback;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
 import org.warmvat.design.Prices;
 import org.warmvat.study.Payback;
 import org.warmvat.study.PaybackStudy;
 
 /** Simple payback of more of one thing, step by step, in words, as a table and as figures. */
-final class PaybackWords {
+public final class PaybackWords {
 
     private final Payback payback;
     private final Amounts amounts;
@@ -21,28 +24,29 @@ final class PaybackWords {
      *
      * @param of the thing, heading of its column: {@code solar.area_m2}
      * @param before what stands before a first amount: {@code solar.area_m2 = }
-     * @param after what stands behind it: {@code  mm of foam in the wall}
+     * @param after what stands behind it: {@code  mm of insulation in the wall}
      * @param unit what stands behind a further amount: {@code  mm}
      */
-    record Amounts(String of, String before, String after, String unit) {
+    public record Amounts(String of, String before, String after, String unit) {
 
         String first(double amount) {
-            return before + Sweep.shortest(amount) + after;
+            return before + Numerals.exact(amount) + after;
         }
 
         String further(double amount) {
-            return Sweep.shortest(amount) + unit;
+            return Numerals.exact(amount) + unit;
         }
     }
 
-    PaybackWords(Payback payback, Amounts amounts, Prices prices) {
+    /** Words about steps. */
+    public PaybackWords(Payback payback, Amounts amounts, Prices prices) {
         this.payback = payback;
         this.amounts = amounts;
         this.prices = prices;
     }
 
     /** Why no payback is told in weather shorter than a year; empty where it is. */
-    static Optional<String> tooShort(double hours) {
+    public static Optional<String> tooShort(double hours) {
         return hours < PaybackStudy.YEAR_H
                 ? Optional.of("The weather file covers " + Words.hours(hours)
                         + " hours, less than a year, so that no payback is told.")
@@ -50,9 +54,9 @@ final class PaybackWords {
     }
 
     /** From where on more no longer pays. */
-    String limit() {
+    public String limit() {
         double years = prices.outlay().paysWithinYears();
-        String within = " for itself within " + Sweep.shortest(years) + " years";
+        String within = " for itself within " + Numerals.exact(years) + " years";
         List<Payback.Step> steps = payback.steps();
         Optional<Payback.Step> beyond = payback.firstBeyond(years);
         if (beyond.isEmpty()) {
@@ -63,35 +67,36 @@ final class PaybackWords {
         return (step.equals(steps.get(0))
                         ? "Already the step from " + amounts.first(step.from()) + " to " + amounts.further(step.to())
                                 + " does not pay"
-                        : "From " + amounts.first(step.from()) + " on the next step, to " + amounts.further(step.to())
+                        : "Beyond " + amounts.first(step.from()) + " the next step, to " + amounts.further(step.to())
                                 + ", no longer pays")
-                + within + ": it costs " + Words.fixed(step.costs(), 2) + " " + prices.currency() + " more and "
+                + within + ": it costs " + Words.number(step.costs()) + " " + prices.currency() + " more and "
                 + saving(step) + ".";
     }
 
     private String saving(Payback.Step step) {
         return step.savesAYear() > 0
-                ? "saves " + Words.fixed(step.savesAYear(), 2) + " " + prices.currency() + " a year, so that it takes "
+                ? "saves " + Words.number(step.savesAYear()) + " " + prices.currency() + " a year, so that it takes "
                         + Words.number(step.years()) + " years"
                 : "saves nothing";
     }
 
     /** What is counted and what is not. */
-    static String counted(Prices prices) {
-        return "Only the price of foam and collector is counted, at "
+    public static String counted(Prices prices) {
+        return "Only the price of insulation and collector is counted, at "
                 + Words.number(prices.outlay().foamPerM3()) + " per m³ and "
                 + Words.number(prices.outlay().collectorPerM2()) + " per m² in " + prices.currency()
                 + ", against energy bought and gas at the design's prices: no labour, interest or upkeep, and no advice"
                 + " to invest.";
     }
 
-    Table table() {
+    /** The steps as a table. */
+    public Table table() {
         List<List<String>> rows = new ArrayList<>();
         for (Payback.Step step : payback.steps()) {
             rows.add(List.of(
-                    Sweep.shortest(step.from()) + " to " + Sweep.shortest(step.to()),
-                    Words.fixed(step.costs(), 2),
-                    Words.fixed(step.savesAYear(), 2),
+                    Numerals.exact(step.from()) + " to " + Numerals.exact(step.to()),
+                    Words.number(step.costs()),
+                    Words.number(step.savesAYear()),
                     Double.isInfinite(step.years()) ? "never" : Words.number(step.years())));
         }
         String money = prices.currency();
@@ -102,17 +107,14 @@ final class PaybackWords {
     }
 
     /** The steps as figures; a payback that never comes is null. */
-    List<Map<String, Object>> figures() {
-        List<Map<String, Object>> figures = new ArrayList<>();
-        for (Payback.Step step : payback.steps()) {
-            Map<String, Object> figure = new LinkedHashMap<>();
-            figure.put("from", step.from());
-            figure.put("to", step.to());
-            figure.put("costs_more", step.costs());
-            figure.put("saves_a_year", step.savesAYear());
-            figure.put("payback_years", Double.isInfinite(step.years()) ? null : step.years());
-            figures.add(figure);
-        }
-        return figures;
+    public List<Map<String, Object>> figures() {
+        return payback.steps().stream()
+                .map(step -> Draft.row(
+                        "from", step.from(),
+                        "to", step.to(),
+                        "costs_more", step.costs(),
+                        "saves_a_year", step.savesAYear(),
+                        "payback_years", step.years()))
+                .toList();
     }
 }

@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.vary;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.warmvat.cli.answer.Outputs;
+import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Prices;
 import org.warmvat.study.Payback;
 
@@ -31,16 +33,16 @@ class PaybackWordsTest {
     @Test
     void tellsFromWhereOnTheNextStepNoLongerPays() {
         assertEquals(
-                "From 70 mm of foam in the wall on the next step, to 80 mm, no longer pays for itself within 5 years: it"
-                        + " costs 21.00 EUR more and saves 3.00 EUR a year, so that it takes 7.00 years.",
+                "Beyond 70 mm of foam in the wall the next step, to 80 mm, no longer pays for itself within 5 years: it"
+                        + " costs 21 EUR more and saves 3 EUR a year, so that it takes 7 years.",
                 limit(5));
         assertEquals(
-                "From 80 mm of foam in the wall on the next step, to 90 mm, no longer pays for itself within 100 years: it"
-                        + " costs 22.00 EUR more and saves nothing.",
+                "Beyond 80 mm of foam in the wall the next step, to 90 mm, no longer pays for itself within 100 years: it"
+                        + " costs 22 EUR more and saves nothing.",
                 limit(100));
         assertEquals(
                 "Already the step from 60 mm of foam in the wall to 70 mm does not pay for itself within 1 years: it costs"
-                        + " 20.00 EUR more and saves 10.00 EUR a year, so that it takes 2.00 years.",
+                        + " 20 EUR more and saves 10 EUR a year, so that it takes 2 years.",
                 limit(1));
         Payback two = new Payback(STEPS.steps().subList(0, 2));
         assertEquals(
@@ -52,8 +54,7 @@ class PaybackWordsTest {
     void aPaybackThatNeverComesIsSaidInTheTableAndNullInTheFigures() {
         PaybackWords words = new PaybackWords(STEPS, FOAM, within(15));
         assertEquals(
-                List.of("80 to 90", "22.00", "-1.00", "never"),
-                words.table().rows().get(2));
+                List.of("80 to 90", "22", "-1", "never"), words.table().rows().get(2));
         assertNull(words.figures().get(2).get("payback_years"));
         assertEquals(7.0, words.figures().get(1).get("payback_years"));
     }
@@ -85,7 +86,7 @@ class PaybackWordsTest {
                 along("envelope.insulation_mm", 8760, down, new double[] {5.5, 5, 0})
                         .sentences());
         assertTrue(
-                sentences.get(0).startsWith("From envelope.insulation_mm = 70 on the next step, to 80, no longer pays"),
+                sentences.get(0).startsWith("Beyond envelope.insulation_mm = 70 the next step, to 80, no longer pays"),
                 sentences.get(0));
     }
 

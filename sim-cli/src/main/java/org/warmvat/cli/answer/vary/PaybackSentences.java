@@ -1,15 +1,16 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.vary;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Prices;
 import org.warmvat.study.Payback;
 import org.warmvat.study.PaybackStudy;
 
-/** Whether more of what is varied along one axis pays: told of foam and collector, which have prices. */
+/** Whether more of what is varied along one axis pays: told of insulation and collector, which have prices. */
 final class PaybackSentences {
 
     private static final String OUTLAY = "outlay";
@@ -32,7 +33,7 @@ final class PaybackSentences {
         return sweep.values().get(run)[0];
     }
 
-    /** Whether there is one axis of foam or collector along which the outlay rises. */
+    /** Whether there is one axis of insulation or collector along which the outlay rises. */
     boolean apply() {
         return sweep.keys().size() == 1
                 && sweep.runs() > 1

@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.vary;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import org.warmvat.design.Design;
-import org.warmvat.study.GasByVolume;
+import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.Words;
 
 /** What a sweep says, in sentences. */
 final class VarySentences {
@@ -21,7 +21,7 @@ final class VarySentences {
         this.sweep = sweep;
     }
 
-    List<String> varied() {
+    List<String> varied(String shown) {
         List<String> axes = new ArrayList<>();
         for (int i = 0; i < sweep.keys().size(); i++) {
             int axis = i;
@@ -31,12 +31,18 @@ final class VarySentences {
                     sweep.values().stream().mapToDouble(v -> v[axis]).max().orElseThrow();
             axes.add(sweep.keys().get(i)
                     + (least == most
-                            ? " at " + Sweep.shortest(least)
-                            : " from " + Sweep.shortest(least) + " to " + Sweep.shortest(most) + " ("
+                            ? " at " + Numerals.exact(least)
+                            : " from " + Numerals.exact(least) + " to " + Numerals.exact(most) + " ("
                                     + sweep.counts()[i] + " values)"));
         }
-        return List.of(sweep.runs() + (sweep.runs() == 1 ? " design was run" : " designs were run")
+        List<String> sentences = new ArrayList<>();
+        sentences.add(sweep.runs() + (sweep.runs() == 1 ? " design was run" : " designs were run")
                 + " through the whole weather file: " + Words.list(axes) + ".");
+        if (!SweepDrawing.hasNumbers(sweep, shown)) {
+            sentences.add("No picture is drawn of " + shown
+                    + ", which means nothing for these designs; --show names another.");
+        }
+        return sentences;
     }
 
     List<String> best() {
@@ -51,20 +57,20 @@ final class VarySentences {
             return sentences;
         }
         sentences.add("The highest net energy is " + Words.kWh(sweep.output(best, NET)) + ", at " + sweep.named(best)
-                + "; there the tank is " + hours(best) + " below its floor.");
+                + "; there the tank is " + hours(best) + " below its minimum.");
         Optional<Integer> warm = most(NET, run -> sweep.output(run, SHORT) == 0);
         if (warm.isEmpty()) {
             sentences.add(warmest());
         } else if (warm.get() != best) {
-            sentences.add("Of those never below their floor the highest is " + Words.kWh(sweep.output(warm.get(), NET))
-                    + ", at " + sweep.named(warm.get()) + ".");
+            sentences.add("Of those never below their minimum the highest is "
+                    + Words.kWh(sweep.output(warm.get(), NET)) + ", at " + sweep.named(warm.get()) + ".");
         }
         sentences.add(
                 "The lowest net energy is " + Words.kWh(sweep.output(worst, NET)) + ", at " + sweep.named(worst) + ".");
         return sentences;
     }
 
-    /** How the runs stand to their floor, by the one that is short for the fewest hours. */
+    /** How the runs stand to their minimum, by the one that is short for the fewest hours. */
     private String warmest() {
         int least = IntStream.range(0, sweep.runs())
                 .boxed()
@@ -74,15 +80,15 @@ final class VarySentences {
                 .filter(run -> sweep.output(run, SHORT) == 0)
                 .count();
         if (sweep.runs() == 1) {
-            return "The tank is " + hours(least) + " below its floor.";
+            return "The tank is " + hours(least) + " below its minimum.";
         }
         double mostHours = Arrays.stream(sweep.output(SHORT)).max().orElseThrow();
         if (hours(least).equals(mostHours == 0 ? "never" : Words.hours(mostHours) + " hours")) {
-            return "Each run is " + hours(least) + " below its floor.";
+            return "Each run is " + hours(least) + " below its minimum.";
         }
         return warm > 0
-                ? warm + " of the " + sweep.runs() + " runs are never below their floor."
-                : "None stays above its floor all the time; the fewest hours short, "
+                ? warm + " of the " + sweep.runs() + " runs are never below their minimum."
+                : "None stays above its minimum all the time; the fewest hours short, "
                         + Words.hours(sweep.output(least, SHORT)) + ", are at " + sweep.named(least) + ".";
     }
 
@@ -137,18 +143,5 @@ final class VarySentences {
                 ? "no tank of any size would make as much gas as this one at its own set-point"
                 : "a tank of " + Words.number(litres)
                         + " litres would make as much gas at steady state as this one at its" + " own set-point";
-    }
-
-    /** A caution where the loading is high for the temperature. */
-    static Optional<String> loadingCaution(Design design, String named) {
-        double loading = GasByVolume.loading(design);
-        double most = GasByVolume.cautiousLoading(design);
-        return loading > most
-                ? Optional.of("At " + named + " the loading of " + Words.number(loading)
-                        + " kg of volatile solids per cubic metre and day is high for "
-                        + Words.celsius(design.control().setpointC()) + ": above " + Words.number(most)
-                        + " (3 at 35 °C, lowered as digestion slows; common practice, no source) a tank may turn sour,"
-                        + " which this model does not show.")
-                : Optional.empty();
     }
 }

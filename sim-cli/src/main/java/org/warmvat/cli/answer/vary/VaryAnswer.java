@@ -1,0 +1,171 @@
+package org.warmvat.cli.answer.vary;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.Outputs;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.result.Warning;
+
+/** The answer to {@code vary}. */
+public final class VaryAnswer {
+
+    private static final String CSV = "vary.csv";
+    private static final String PARETO_CSV = "pareto.csv";
+    private static final int MOST_ROWS = 400;
+    private static final List<String> SHOWN = List.of(
+            "net_energy_kwh",
+            "gas_energy_kwh",
+            "solar_heat_kwh",
+            "backup_bought_kwh",
+            "electricity_total_kwh",
+            "hours_below_floor",
+            "slurry_least_c",
+            "money_balance");
+    private static final List<String> WITH_SETPOINT =
+            List.of("loading_kg_vs_m3_day", "retention_days", "volume_for_equal_gas_l");
+
+    private final Sweep sweep;
+    private final List<Front> fronts;
+
+    private VaryAnswer(Sweep sweep, List<Front> fronts) {
+        this.sweep = sweep;
+        this.fronts = fronts;
+    }
+
+    /**
+     * A whole sweep.
+     *
+     * @param sweep all runs
+     * @param asked what they are about
+     * @param shown the output to draw
+     * @param pareto two outputs of which none is to be beaten in both, or none
+     * @param warnings what the runs warn of
+     */
+    public static Document whole(Sweep sweep, Asked asked, String shown, List<String> pareto, List<Warning> warnings) {
+        List<Front> fronts = pareto.isEmpty() ? List.of() : List.of(Front.of(sweep, pareto.get(0), pareto.get(1)));
+        return new VaryAnswer(sweep, fronts).told(asked, shown).warn(warnings).done();
+    }
+
+    private Draft told(Asked asked, String shown) {
+        VarySentences sentences = new VarySentences(sweep);
+        List<String> best = sentences.best();
+        Draft draft = Draft.of(asked, "varied")
+                .verdict(best.get(0), List.of())
+                .paragraph("What was varied?", sentences.varied(shown))
+                .paragraph("Which is best?", best.subList(1, best.size()))
+                .paragraph("What the set-point asks for", sentences.setpoint())
+                .table(table())
+                .figure("axes", sweep.keys())
+                .figure("runs", rows())
+                .csv(CSV, csv(true, IntStream.range(0, sweep.runs()).toArray()));
+        for (Front front : fronts) {
+            draft.paragraph("Which are not beaten?", List.of(sentence(front)))
+                    .csv(PARETO_CSV, csv(true, front.order()));
+        }
+        PaybackSentences payback = new PaybackSentences(sweep, asked.design().prices());
+        if (payback.apply()) {
+            draft.paragraph("Does more of it pay?", payback.sentences());
+            payback.steps().ifPresent(steps -> draft.table(steps.table()).figure("payback", steps.figures()));
+        }
+        return draft.pictures(SweepDrawing.of(sweep, shown, fronts));
+    }
+
+    /** A part of a sweep that runs elsewhere too. */
+    public static Document shard(Sweep sweep, Asked asked, int shard, int shards, List<Warning> warnings) {
+        int[] all = IntStream.range(0, sweep.runs()).toArray();
+        return Draft.of(asked, "varied, in part")
+                .verdict("Part " + shard + " of " + shards + " is done: " + sweep.runs() + " runs.", List.of())
+                .paragraph(
+                        "What was done?",
+                        List.of("Laid end to end in order, the files " + CSV
+                                + " of all parts are the file of the whole."))
+                .figure("shard", shard)
+                .figure("shards", shards)
+                .figure("runs_here", sweep.runs())
+                .csv(CSV, new VaryAnswer(sweep, List.of()).csv(shard == 1, all))
+                .warn(warnings)
+                .done();
+    }
+
+    /** Some of the runs. Parts of a sweep laid end to end give the table of the whole, byte for byte. */
+    private Csv csv(boolean headed, int... runs) {
+        List<String> headings = new ArrayList<>(sweep.keys());
+        headings.addAll(Outputs.NAMES);
+        Csv csv = headed ? Csv.of(headings) : Csv.headless();
+        for (int run : runs) {
+            csv.row(sweep.row(run, Outputs.NAMES).values().toArray());
+        }
+        return csv;
+    }
+
+    private static String sentence(Front front) {
+        if (front.order().length == 0) {
+            return "None is marked: " + front.first() + " or " + front.second() + " means nothing for these designs.";
+        }
+        return front.order().length + " of " + front.stands().length
+                + (front.order().length == 1 ? " is" : " are") + " not beaten by any other in both "
+                + front.first() + " (" + sense(front.first()) + ") and " + front.second() + " ("
+                + sense(front.second()) + "); marked, and in " + PARETO_CSV + ".";
+    }
+
+    private static String sense(String output) {
+        return Outputs.betterHigh(output) ? "the more the better" : "the less the better";
+    }
+
+    private List<String> shown() {
+        List<String> shown = new ArrayList<>(SHOWN);
+        if (sweep.keys().contains("control.setpoint_c")) {
+            shown.addAll(WITH_SETPOINT);
+        }
+        return shown;
+    }
+
+    private Table table() {
+        List<String> header = new ArrayList<>(sweep.keys());
+        shown().forEach(output -> header.add(SweepDrawing.words(output)));
+        header.addAll(Collections.nCopies(fronts.size(), "not beaten"));
+        List<List<String>> rows = IntStream.range(0, Math.min(MOST_ROWS, sweep.runs()))
+                .mapToObj(this::cells)
+                .toList();
+        String cut =
+                sweep.runs() > MOST_ROWS ? ": the first " + MOST_ROWS + " of " + sweep.runs() + ", all in " + CSV : "";
+        return new Table("The runs" + cut, header, rows);
+    }
+
+    private List<String> cells(int run) {
+        List<String> cells = new ArrayList<>();
+        for (double value : sweep.values().get(run)) {
+            cells.add(Numerals.exact(value));
+        }
+        shown().forEach(output -> cells.add(Words.number(sweep.output(run, output))));
+        fronts.forEach(front -> cells.add(front.stands()[run] ? "*" : ""));
+        return cells;
+    }
+
+    /** All runs as figures; each is made when it is written, since there may be very many. */
+    private List<Object> rows() {
+        return new AbstractList<>() {
+            @Override
+            public Object get(int run) {
+                Map<String, Object> row = sweep.row(run, shown());
+                fronts.forEach(front -> row.put("not_beaten", front.stands()[run]));
+                return row;
+            }
+
+            @Override
+            public int size() {
+                return sweep.runs();
+            }
+        };
+    }
+}
