@@ -1,6 +1,8 @@
 package org.warmvat.log;
 
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +26,8 @@ public record Log(
         Map<LogColumn, Steps> steps,
         List<String> notes) {
 
+    private static final double STEPS_OF_A_GAP = 3;
+
     /** Copies. */
     public Log {
         readings = Map.copyOf(readings);
@@ -39,6 +43,38 @@ public record Log(
     /** Rates of a column, where the log has it. */
     public Optional<Steps> steps(LogColumn column) {
         return Optional.ofNullable(steps.get(column));
+    }
+
+    /**
+     * The log cut wherever the slurry was not read for more than three steps: what went in meanwhile nobody knows, and each stretch
+     * starts afresh.
+     *
+     * @param fewest stretches of fewer readings are left out
+     */
+    public List<Log> stretches(int fewest) {
+        double[] times = slurryC.timesS();
+        double gapS = STEPS_OF_A_GAP * slurryC.medianStepS();
+        List<Log> stretches = new ArrayList<>();
+        int first = 0;
+        for (int i = 1; i <= times.length; i++) {
+            if (i == times.length || times[i] - times[i - 1] > gapS) {
+                if (i - first >= fewest) {
+                    stretches.add(stretch(first, i - 1));
+                }
+                first = i;
+            }
+        }
+        return stretches;
+    }
+
+    private Log stretch(int first, int last) {
+        double zeroS = slurryC.timesS()[first];
+        Map<LogColumn, Readings> lines = new EnumMap<>(LogColumn.class);
+        readings.forEach((column, line) -> lines.put(column, line.since(zeroS)));
+        Map<LogColumn, Steps> rates = new EnumMap<>(LogColumn.class);
+        steps.forEach((column, rate) -> rates.put(column, rate.since(zeroS)));
+        LocalDateTime begins = start.plusNanos(Math.round(1e9 * zeroS));
+        return new Log(begins, utcOffsetH, slurryC.between(first, last), lines, rates, notes);
     }
 
     /** From the first reading of the slurry to the last, s. */

@@ -109,8 +109,8 @@ final class LogAssembly {
         if (gaps > 0) {
             notes.add(String.format(
                     Locale.ROOT,
-                    "The slurry's readings have %d %s of more than three steps, the longest %.1f h; a heat, a feed or the sun"
-                            + " given at the end of a gap is taken for the whole of it.",
+                    "The slurry's readings have %d %s of more than three steps, the longest %.1f h; after each the tank"
+                            + " starts afresh.",
                     gaps,
                     gaps == 1 ? "gap" : "gaps",
                     longest / SECONDS_PER_HOUR));

@@ -37,6 +37,26 @@ public final class Readings {
         return values.clone();
     }
 
+    /** The middle one of the steps between readings; infinite for a single one. */
+    public double medianStepS() {
+        return timeS.length < 2 ? Double.POSITIVE_INFINITY : Rows.medianStepS(timeS);
+    }
+
+    /** The readings from one to another, both included, times counted from the first of them. */
+    Readings between(int first, int last) {
+        double[] cut = Arrays.copyOfRange(timeS, first, last + 1);
+        return new Readings(shifted(cut, timeS[first]), Arrays.copyOfRange(values, first, last + 1));
+    }
+
+    /** All readings, times counted from another moment. */
+    Readings since(double zeroS) {
+        return new Readings(shifted(timeS, zeroS), values);
+    }
+
+    private static double[] shifted(double[] timeS, double zeroS) {
+        return Arrays.stream(timeS).map(t -> t - zeroS).toArray();
+    }
+
     /** Value at a time. */
     public double at(double t) {
         int found = Arrays.binarySearch(timeS, t);

@@ -42,6 +42,14 @@ public final class Steps {
         return found >= 0 ? found + 1 : -found - 1;
     }
 
+    /** The steps from a moment on, counted from it. */
+    Steps since(double zeroS) {
+        int first = stepOf(zeroS);
+        double[] ends = Arrays.copyOfRange(endS, first, endS.length);
+        return new Steps(
+                Arrays.stream(ends).map(end -> end - zeroS).toArray(), Arrays.copyOfRange(rates, first, rates.length));
+    }
+
     /** Mean over a span. */
     public double mean(double fromS, double toS) {
         double sum = 0;

@@ -9,7 +9,8 @@ import java.util.List;
 public final class AutoregressiveFit {
 
     private static final int MOST_ROUNDS = 30;
-    private static final double SETTLED = 1e-3;
+    private static final int FREE_ROUNDS = 4;
+    private static final double SETTLED = 1e-2;
 
     private AutoregressiveFit() {}
 
@@ -39,7 +40,8 @@ public final class AutoregressiveFit {
             if (Math.abs(remembered - rho) < SETTLED * (1 - rho)) {
                 return new Fitted(parameters, best, line, rho);
             }
-            rho = remembered;
+            // parameters and memory may chase one another: from then on half-way only
+            rho = round < FREE_ROUNDS ? remembered : 1 - Math.sqrt((1 - rho) * (1 - remembered));
             best = squares.best(new Ar1Errors(observed, rho), best);
         }
         throw new FitFailure("parameters and the residuals' memory do not settle within " + MOST_ROUNDS + " rounds");

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -19,13 +20,66 @@ public final class Fitted {
     private final Linearised line;
     private final double rho;
     private final Optional<RealMatrix> covariance;
+    private final double widening;
 
     Fitted(List<Parameter> parameters, double[] values, Linearised line, double rho) {
+        this(
+                parameters,
+                values,
+                line,
+                rho,
+                line.isSingular() ? Optional.empty() : Optional.of(new Ar1Likelihood(line).covariance()),
+                1);
+    }
+
+    Fitted(
+            List<Parameter> parameters,
+            double[] values,
+            Linearised line,
+            double rho,
+            Optional<RealMatrix> covariance,
+            double widening) {
         this.parameters = List.copyOf(parameters);
         this.values = values.clone();
         this.line = line;
         this.rho = rho;
-        covariance = line.isSingular() ? Optional.empty() : Optional.of(new Ar1Likelihood(line).covariance());
+        this.covariance = covariance;
+        this.widening = widening;
+    }
+
+    /** The same with every interval and draw wider by a factor, where more is known of its scatter than the residuals say. */
+    public Fitted widened(double factor) {
+        return new Fitted(parameters, values, line, rho, covariance, widening * factor);
+    }
+
+    /**
+     * What a part of the series alone says of one parameter, its level left free.
+     *
+     * @param value the parameter's value there
+     * @param sd its standard deviation, from the whole series' variance
+     */
+    public record Local(double value, double sd) {}
+
+    /**
+     * Looks at a part of the series; not where {@link #isSingular}.
+     *
+     * @param index which parameter
+     * @param from first observation
+     * @param end after the last
+     */
+    public Local local(int index, int from, int end) {
+        double[] timeS = new double[end - from];
+        RealMatrix columns = new Array2DRowRealMatrix(timeS.length, 2);
+        for (int row = 0; row < timeS.length; row++) {
+            timeS[row] = line.at().timeS(from + row);
+            columns.setRow(row, new double[] {line.jacobian().getEntry(from + row, index), 1});
+        }
+        Observations part = new Observations(timeS, new double[timeS.length]);
+        Linearised.Best best = new Linearised(part, columns, line.residuals().getSubVector(from, timeS.length))
+                .under(new Ar1Errors(part, rho));
+        double variance = line.under(new Ar1Errors(line.at(), rho)).squares() / line.degreesOfFreedom();
+        double sd = best.root().getRowVector(0).getNorm() * Math.sqrt(variance);
+        return new Local(values[index] + best.step().getEntry(0), sd);
     }
 
     /** What was fitted, in order. */
@@ -95,7 +149,8 @@ public final class Fitted {
             slope.setEntry(i, (derived.applyAsDouble(up) - derived.applyAsDouble(down)) / (2 * step));
         }
         double sd = Math.sqrt(slope.dotProduct(covariance.orElseThrow().operate(slope)));
-        double half = new TDistribution(null, line.degreesOfFreedom()).inverseCumulativeProbability(0.975) * sd;
+        double half =
+                new TDistribution(null, line.degreesOfFreedom()).inverseCumulativeProbability(0.975) * sd * widening;
         double value = derived.applyAsDouble(values());
         return new Range95(value - half, value + half);
     }
@@ -142,7 +197,7 @@ public final class Fitted {
     private double[] moved(RealVector by) {
         double[] point = values();
         for (int i = 0; i < point.length; i++) {
-            point[i] = parameters.get(i).held(point[i] + by.getEntry(i));
+            point[i] = parameters.get(i).held(point[i] + widening * by.getEntry(i));
         }
         return point;
     }
