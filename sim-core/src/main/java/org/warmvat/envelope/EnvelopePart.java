@@ -139,7 +139,7 @@ public final class EnvelopePart implements SlowPart {
     }
 
     private static Meter loss(String key, Line line) {
-        return Meter.of(key).told(-1, line).hourly(-1, LOSS_W).passing(Balance.SLURRY, 1);
+        return Meter.of(key).told(-1, line).hourly(-1, LOSS_W).leaving(Balance.SLURRY, 1);
     }
 
     @Override

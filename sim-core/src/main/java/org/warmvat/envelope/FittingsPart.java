@@ -51,7 +51,7 @@ public final class FittingsPart implements SlowPart {
         meter = assembly.meter(Meter.of(FITTINGS)
                 .told(-1, LOSS)
                 .hourly(-1, EnvelopePart.LOSS_W)
-                .passing(Balance.SLURRY, 1));
+                .leaving(Balance.SLURRY, 1));
         double coldestShare =
                 losses.stream().mapToDouble(FittingLoss::tipShare).min().orElse(1);
         if (coldestShare < 1) {

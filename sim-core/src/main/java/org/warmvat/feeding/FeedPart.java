@@ -110,7 +110,7 @@ public final class FeedPart implements SlowPart {
                 feed.waterKgPerDay(),
                 feed.water().map(DilutionWater::temperature).orElse(feed.temperature()));
         heatMeter = assembly.meter(
-                Meter.of(FEED_HEAT).told(-1, FEED).hourly(-1, "feed_w").passing(Balance.SLURRY, 1));
+                Meter.of(FEED_HEAT).told(-1, FEED).hourly(-1, "feed_w").leaving(Balance.SLURRY, 1));
         augerMeter = assembly.meter(Meter.electricity("auger", "feed auger", "auger_electric_w"));
         shredderMeter = assembly.meter(Meter.electricity("shredder", "shredder"));
     }

@@ -121,7 +121,7 @@ public final class GasPart implements Part {
                 .hourly(HOUR_S, "methane_nm3_h")
                 .counted(Energy.GAS_MADE, GasEnergy.METHANE_J_PER_NM3));
         heatMeter = assembly.meter(
-                Meter.of(GAS_HEAT).told(-1, GAS_LOSS).hourly(-1, "loss_w").passing(Balance.SLURRY, 1));
+                Meter.of(GAS_HEAT).told(-1, GAS_LOSS).hourly(-1, "loss_w").leaving(Balance.SLURRY, 1));
         reactionMeter = assembly.meter(Meter.of(REACTION_HEAT).told(REACTION).posted(Balance.SLURRY, 1));
         airPumpMeter = assembly.meter(Meter.electricity("air_pump", "air pump"));
         airPumpW = gas.airDosing().map(air -> air.pumpW() * air.duty()).orElse(0.0);

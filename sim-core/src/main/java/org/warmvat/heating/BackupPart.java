@@ -118,7 +118,7 @@ public final class BackupPart implements Part {
         powerMeter = assembly.meter(Meter.of(BACKUP_POWER)
                 .told(POWER)
                 .told(1 / backup.efficiency(), BOUGHT)
-                .passing(BACKUP, 1)
+                .entering(BACKUP, 1)
                 .counted(side(backup.source()), 1 / backup.efficiency()));
         demand = assembly.switchOf(DEMAND, this::demandMargin);
         heater = backup.through() instanceof BackupCircuit.Circuit circuit
@@ -202,7 +202,7 @@ public final class BackupPart implements Part {
             stillWPerK = flow.conductanceWPerK(false);
             double capacityJPerK = circuit.waterKg() * Contents.WATER_J_PER_KG_K;
             node = assembly.node(new Network.Node(NODE, capacityJPerK, slurry, control.setpointC(), false));
-            aroundMeter = assembly.meter(Meter.of(BACKUP_AROUND).told(-1, LOSS).passing(BACKUP, 1));
+            aroundMeter = assembly.meter(Meter.of(BACKUP_AROUND).told(-1, LOSS).leaving(BACKUP, 1));
             pumpMeter = assembly.meter(PUMP);
             pump = assembly.switchOf(BACKUP_PUMP, this::pumpMargin);
             assembly.declare().starts(pump, STARTS);

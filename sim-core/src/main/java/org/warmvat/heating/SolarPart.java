@@ -130,8 +130,8 @@ public final class SolarPart implements Part {
                 .hourly("solar_heat_w")
                 .posted(COLLECTOR, -1)
                 .posted(Balance.SLURRY, 1));
-        absorbedMeter = assembly.meter(Meter.of(ABSORBED).told(ABSORBED_SUN).passing(COLLECTOR, 1));
-        airMeter = assembly.meter(Meter.of(COLLECTOR_AIR).told(-1, LOSS).passing(COLLECTOR, 1));
+        absorbedMeter = assembly.meter(Meter.of(ABSORBED).told(ABSORBED_SUN).entering(COLLECTOR, 1));
+        airMeter = assembly.meter(Meter.of(COLLECTOR_AIR).told(-1, LOSS).leaving(COLLECTOR, 1));
         pumpMeter = assembly.meter(Meter.electricity("solar_pump", "solar pump"));
         planeMeter = assembly.meter(Meter.of(PLANE_IRRADIATION).hourly("collector_irradiance_w_m2"));
         pump = assembly.switchOf(SOLAR_PUMP, this::pumpMargin);

@@ -44,10 +44,19 @@ public record Meter(String key, List<Told> told, List<Column> hourly, List<Posti
      *
      * @param balance the balance
      * @param factor times what was counted; positive into the balance
-     * @param passing whether it counts among what passes through the tank from outside to outside, against which the residual is
-     *     judged (model section 8)
+     * @param side whether it counts among what passes through the tank, against which the residual is judged (model section 8)
      */
-    public record Posting(Balance balance, double factor, boolean passing) {}
+    public record Posting(Balance balance, double factor, Side side) {}
+
+    /** Where a posting comes from or goes to. */
+    public enum Side {
+        /** Another balance, or a source that is not judged against. */
+        WITHIN,
+        /** Into the balance from outside. */
+        ENTERING,
+        /** From the balance to the outside. */
+        LEAVING
+    }
 
     /**
      * Added to a side of the account of net energy.
@@ -111,12 +120,21 @@ public record Meter(String key, List<Told> told, List<Column> hourly, List<Posti
 
     /** Received by a balance from another, or given to it where the factor is negative. */
     public Meter posted(Balance balance, double factor) {
-        return new Meter(key, told, hourly, with(posted, new Posting(balance, factor, false)), energy);
+        return posted(balance, factor, Side.WITHIN);
     }
 
-    /** Received by a balance from outside, or given to the outside where negative. */
-    public Meter passing(Balance balance, double factor) {
-        return new Meter(key, told, hourly, with(posted, new Posting(balance, factor, true)), energy);
+    /** Received by a balance from outside: what it counts goes into the balance, times a factor. */
+    public Meter entering(Balance balance, double factor) {
+        return posted(balance, factor, Side.ENTERING);
+    }
+
+    /** Given by a balance to the outside: what it counts goes into the balance, times a factor, and is mostly negative. */
+    public Meter leaving(Balance balance, double factor) {
+        return posted(balance, factor, Side.LEAVING);
+    }
+
+    private Meter posted(Balance balance, double factor, Side side) {
+        return new Meter(key, told, hourly, with(posted, new Posting(balance, factor, side)), energy);
     }
 
     /** Added to a side of the account of net energy. */

@@ -9,6 +9,9 @@ public interface Sums {
     /** What a meter counted: J, Nm3. */
     double meter(int meter);
 
+    /** How long a watched condition held, s. */
+    double watchS(int watch);
+
     /** How often a switch went on. */
     int starts(int index);
 

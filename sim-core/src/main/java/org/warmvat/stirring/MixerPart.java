@@ -41,7 +41,7 @@ public final class MixerPart implements SlowPart {
         this.mixer = mixer;
         this.surroundings = surroundings;
         this.slurry = slurry;
-        heatMeter = assembly.meter(Meter.of(SHAFT_HEAT).told(SHAFT).passing(Balance.SLURRY, 1));
+        heatMeter = assembly.meter(Meter.of(SHAFT_HEAT).told(SHAFT).entering(Balance.SLURRY, 1));
         electricityMeter = assembly.meter(Meter.electricity("mixer", "mixer", "mixer_electric_w"));
     }
 

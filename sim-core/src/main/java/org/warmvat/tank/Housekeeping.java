@@ -96,6 +96,7 @@ public final class Housekeeping implements Part {
         declare.store(slurry, design.contentsHeatCapacityJPerK(), STORED, Balance.SLURRY);
         declare.hourlyC(slurry, "slurry_c");
         declare.hourlyC("air_c", surroundings::airC);
+        declare.figure(Lines.HOURS, Sums::hours);
         declare.figure(LEAST_C, Sums::slurryLeastC);
         declare.figure(MEAN_C, sums -> sums.meter(temperatureMeter) / (sums.hours() * S_PER_HOUR));
         declare.figure(MOST_C, Sums::slurryMostC);

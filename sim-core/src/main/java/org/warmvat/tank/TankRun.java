@@ -1,10 +1,14 @@
 package org.warmvat.tank;
 
+import java.time.LocalDateTime;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
+import org.warmvat.account.Account;
+import org.warmvat.account.Books;
 import org.warmvat.engine.Engine;
+import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
 import org.warmvat.network.Network;
@@ -31,6 +35,39 @@ public final class TankRun {
      */
     public void over(Hours hours, HourSink sink) {
         engine.run(tank.network(), state, hours, sink);
+    }
+
+    /**
+     * Goes on over some weather hours from the present state and adds them up.
+     *
+     * @param hours the hours
+     * @param keep what is kept beyond sums
+     * @param fileStart beginning of the weather file
+     * @param listener told of each hour, given the account; false ends the run early
+     */
+    public Account account(Hours hours, Account.Keep keep, LocalDateTime fileStart, Listener listener) {
+        Account[] made = new Account[1];
+        made[0] = new Account(
+                new Books(tank.network(), Lines.ORDER),
+                state,
+                fileStart,
+                hours,
+                keep,
+                hour -> listener.accept(made[0], hour));
+        over(hours, made[0]);
+        return made[0];
+    }
+
+    /** The same to the end of the hours. */
+    public Account account(Hours hours, Account.Keep keep, LocalDateTime fileStart) {
+        return account(hours, keep, fileStart, (account, hour) -> true);
+    }
+
+    /** Listens to a run that is being added up. */
+    @FunctionalInterface
+    public interface Listener {
+        /** Takes an hour that was added; false ends the run. */
+        boolean accept(Account soFar, HourRecord hour);
     }
 
     /** Slurry temperature now, °C. */

@@ -1,0 +1,170 @@
+package org.warmvat.account;
+
+import java.util.Arrays;
+import java.util.List;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.network.Declarations;
+import org.warmvat.network.Energy;
+import org.warmvat.network.Line;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+import org.warmvat.network.Sums;
+
+/** What a span of hours added up to, added to while it runs. */
+final class Totals implements Sums {
+
+    private final Books books;
+    private final Declarations.Judgement[] judgements;
+    private final double[] meters;
+    private final double[] watchS;
+    private final double[] watchWorst;
+    private final int[] starts;
+    private final double[] highest;
+    private final double[] above;
+    private final State begin;
+    private final State end;
+    private double hours;
+    private double leastC = Double.POSITIVE_INFINITY;
+    private double mostC = Double.NEGATIVE_INFINITY;
+    private int leastHour = -1;
+
+    /** Nothing yet, from a state on. */
+    Totals(Books books, State begin) {
+        this.books = books;
+        this.begin = begin.copy();
+        end = begin.copy();
+        Network network = books.network();
+        List<Declarations.Judgement> judged = network.declarations().judgements();
+        judgements = judged.toArray(Declarations.Judgement[]::new);
+        meters = new double[network.declarations().meters().size()];
+        watchS = new double[network.watches().size()];
+        watchWorst = new double[network.watches().size()];
+        Arrays.fill(watchWorst, Double.NEGATIVE_INFINITY);
+        starts = new int[network.switches().size()];
+        highest = new double[judgements.length];
+        above = new double[judgements.length];
+    }
+
+    void add(HourRecord hour) {
+        hours++;
+        for (int i = 0; i < meters.length; i++) {
+            meters[i] += hour.meter(i);
+        }
+        for (int i = 0; i < watchS.length; i++) {
+            watchS[i] += hour.watchS(i);
+            watchWorst[i] = Math.max(watchWorst[i], hour.watchWorst(i));
+        }
+        for (int i = 0; i < starts.length; i++) {
+            starts[i] += hour.starts(i);
+        }
+        for (int i = 0; i < judgements.length; i++) {
+            double value = judgements[i].value().applyAsDouble(hour::meter);
+            highest[i] = Math.max(highest[i], value);
+            above[i] += value > judgements[i].limit() ? 1 : 0;
+        }
+        see(hour.slurryLeastC(), hour.slurryMostC(), hour.hour());
+        end.set(hour.state());
+    }
+
+    /** Adds a span that follows. */
+    void add(Totals next) {
+        hours += next.hours;
+        for (int i = 0; i < meters.length; i++) {
+            meters[i] += next.meters[i];
+        }
+        for (int i = 0; i < watchS.length; i++) {
+            watchS[i] += next.watchS[i];
+            watchWorst[i] = Math.max(watchWorst[i], next.watchWorst[i]);
+        }
+        for (int i = 0; i < starts.length; i++) {
+            starts[i] += next.starts[i];
+        }
+        for (int i = 0; i < judgements.length; i++) {
+            highest[i] = Math.max(highest[i], next.highest[i]);
+            above[i] += next.above[i];
+        }
+        see(next.leastC, next.mostC, next.leastHour);
+        end.set(next.end);
+    }
+
+    private void see(double least, double most, int hour) {
+        if (least < leastC) {
+            leastC = least;
+            leastHour = hour;
+        }
+        mostC = Math.max(mostC, most);
+    }
+
+    State end() {
+        return end;
+    }
+
+    double watchWorst(int watch) {
+        return watchWorst[watch];
+    }
+
+    /** Index of the weather hour with the lowest slurry temperature. */
+    int leastHour() {
+        return leastHour;
+    }
+
+    @Override
+    public double hours() {
+        return hours;
+    }
+
+    @Override
+    public double meter(int meter) {
+        return meters[meter];
+    }
+
+    @Override
+    public double watchS(int watch) {
+        return watchS[watch];
+    }
+
+    @Override
+    public int starts(int index) {
+        return starts[index];
+    }
+
+    @Override
+    public double riseK(int node) {
+        return end.nodeC(node) - begin.nodeC(node);
+    }
+
+    @Override
+    public double stockRise(int stock) {
+        return end.stock(stock) - begin.stock(stock);
+    }
+
+    @Override
+    public double slurryLeastC() {
+        return leastC;
+    }
+
+    @Override
+    public double slurryMostC() {
+        return mostC;
+    }
+
+    @Override
+    public double highest(int judgement) {
+        return highest[judgement];
+    }
+
+    @Override
+    public double hoursAbove(int judgement) {
+        return above[judgement];
+    }
+
+    @Override
+    public double of(Line line) {
+        return books.value(line, this);
+    }
+
+    @Override
+    public double kWh(Energy side) {
+        return books.kWh(side, this);
+    }
+}

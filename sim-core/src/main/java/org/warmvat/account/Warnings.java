@@ -1,0 +1,76 @@
+package org.warmvat.account;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.warmvat.network.Declarations;
+import org.warmvat.network.Warning;
+import org.warmvat.network.Watched;
+
+/** What runs warn of: conditions watched in every instant, judged hour by hour, and judged day by day. */
+public final class Warnings {
+
+    private static final double S_PER_HOUR = 3600;
+    private static final double MINUTES_PER_HOUR = 60;
+
+    private Warnings() {}
+
+    static List<Warning> of(Books books, Totals whole, DayChecks days) {
+        List<Warning> found = new ArrayList<>();
+        Declarations declared = books.network().declarations();
+        for (int i = 0; i < declared.watched().size(); i++) {
+            watched(declared.watched().get(i), whole.watchS(i) / S_PER_HOUR, whole.watchWorst(i), found);
+        }
+        for (int i = 0; i < declared.judgements().size(); i++) {
+            int hours = (int) whole.hoursAbove(i);
+            if (hours > 0) {
+                Declarations.Judgement judged = declared.judgements().get(i);
+                String sentence = judged.sentence().of(new int[] {hours}, whole.highest(i));
+                found.add(new Warning(judged.key(), sentence, hours, whole.highest(i)));
+            }
+        }
+        for (int i = 0; i < days.count(); i++) {
+            days.warning(i).ifPresent(found::add);
+        }
+        List<String> order = books.order().warnings();
+        found.sort(Comparator.comparingInt(warning -> place(order, warning)));
+        return List.copyOf(found);
+    }
+
+    private static int place(List<String> order, Warning warning) {
+        int place = order.indexOf(warning.key());
+        return place < 0 ? order.size() : place;
+    }
+
+    /** The worst value of a watch is its mark plus or minus the worst margin. */
+    private static void watched(Watched watched, double hours, double margin, List<Warning> found) {
+        if (hours > 0 && watched.warning().isPresent()) {
+            Watched.Caution caution = watched.warning().get();
+            double worst = caution.mark() + caution.sign() * margin;
+            String sentence = String.format(Locale.ROOT, caution.sentence(), duration(hours), worst);
+            found.add(new Warning(watched.key(), sentence, hours, worst));
+        }
+    }
+
+    /** Hours, or minutes where hours would round to little or nothing. */
+    private static String duration(double hours) {
+        return hours >= 1
+                ? String.format(Locale.ROOT, "%.1f h", hours)
+                : String.format(Locale.ROOT, "%.0f min", Math.ceil(hours * MINUTES_PER_HOUR));
+    }
+
+    /** Of each kind the warning of the run that had most of it, in the order of their first appearance. */
+    public static List<Warning> worst(Collection<List<Warning>> runs) {
+        Map<String, Warning> worst = new LinkedHashMap<>();
+        for (List<Warning> run : runs) {
+            for (Warning warning : run) {
+                worst.merge(warning.key(), warning, (one, other) -> other.count() > one.count() ? other : one);
+            }
+        }
+        return List.copyOf(worst.values());
+    }
+}

@@ -1,0 +1,116 @@
+package org.warmvat.tank;
+
+import java.util.List;
+import org.warmvat.account.Books;
+import org.warmvat.account.Order;
+import org.warmvat.envelope.EnvelopePart;
+import org.warmvat.envelope.FittingsPart;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Balance;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
+import org.warmvat.network.Unit;
+import org.warmvat.stirring.MixerPart;
+
+/**
+ * The lines that stand in the results of every tank, whatever parts it has, in the order in which files have told them since version
+ * 0.1.0. A new line needs no place here: its part declares it, and it follows those of its group.
+ */
+public final class Lines {
+
+    /** Length of a period. */
+    public static final Line HOURS = new Line("hours", "hours", Unit.TIMES);
+
+    /** The order. */
+    public static final Order ORDER = new Order(
+            List.of(
+                    HOURS,
+                    SolarPart.HEAT,
+                    BackupPart.HEAT,
+                    Housekeeping.SOLAR_SHARE,
+                    MixerPart.SHAFT,
+                    GasPart.REACTION,
+                    FeedPart.FEED,
+                    GasPart.GAS_LOSS,
+                    EnvelopePart.WALL_LOSS,
+                    EnvelopePart.DRY_WALL_LOSS,
+                    EnvelopePart.LID_LOSS,
+                    EnvelopePart.FLOOR_LOSS,
+                    FittingsPart.LOSS,
+                    SolarPart.ABSORBED_SUN,
+                    SolarPart.LOSS,
+                    BackupPart.POWER,
+                    BackupPart.LOSS,
+                    BackupPart.BOUGHT,
+                    Housekeeping.STORED,
+                    EnvelopePart.STORED,
+                    SolarPart.STORED,
+                    BackupPart.STORED,
+                    consumer("mixer", "mixer"),
+                    consumer("auger", "feed auger"),
+                    consumer("shredder", "shredder"),
+                    consumer("solar_pump", "solar pump"),
+                    consumer("backup_pump", "backup pump"),
+                    consumer("air_pump", "air pump"),
+                    consumer("electronics", "controls"),
+                    Meter.ELECTRICITY,
+                    GasPart.METHANE_MADE,
+                    GasPart.BIOGAS,
+                    GasPart.GAS_ENERGY,
+                    Housekeeping.NET,
+                    Housekeeping.NET_WEIGHTED,
+                    GasPart.HIGHEST_AIR_SHARE,
+                    Housekeeping.LEAST_C,
+                    Housekeeping.MEAN_C,
+                    Housekeeping.MOST_C,
+                    Housekeeping.BELOW_FLOOR_HOURS,
+                    SolarPart.STAGNATION_HOURS,
+                    SolarPart.CAKING_HOURS,
+                    BackupPart.CAKING_HOURS,
+                    SolarPart.FROZEN_HOURS,
+                    FittingsPart.COLD_PIPE_END_HOURS,
+                    GasPart.AIR_SHARE_HOURS,
+                    SolarPart.STARTS,
+                    BackupPart.STARTS,
+                    Books.RESIDUAL_FRACTION,
+                    Balance.SLURRY.residual(),
+                    SolarPart.COLLECTOR.residual(),
+                    BackupPart.BACKUP.residual(),
+                    Books.PASSED_THROUGH),
+            List.of(
+                    "slurry_c",
+                    "collector_c",
+                    "backup_circuit_c",
+                    "air_c",
+                    "solar_heat_w",
+                    "backup_heat_w",
+                    EnvelopePart.LOSS_W,
+                    "feed_w",
+                    "mixer_electric_w",
+                    "auger_electric_w",
+                    Meter.OTHER_ELECTRIC_W,
+                    "methane_nm3_h",
+                    "collector_irradiance_w_m2"),
+            List.of(
+                    Housekeeping.BELOW_FLOOR,
+                    Housekeeping.FREEZING,
+                    Housekeeping.TOO_COLD,
+                    Housekeeping.TOO_HOT,
+                    "daily_change",
+                    SolarPart.SOLAR_CAKING,
+                    SolarPart.STAGNATION,
+                    SolarPart.LOOP_FROZEN,
+                    BackupPart.BACKUP_CAKING,
+                    FittingsPart.COLD_PIPE_END,
+                    "air_share",
+                    "own_gas_short"));
+
+    private Lines() {}
+
+    private static Line consumer(String key, String name) {
+        return Meter.electricity(key, name).told().get(0).line();
+    }
+}
