@@ -91,6 +91,7 @@ public final class Account implements HourSink {
 
     private void endDay(int nextHour) {
         checks.add(day);
+        day.endDay();
         month.add(day);
         if (keep == Keep.HOURS) {
             days.add(new Period(dayStart.toLocalDate().toString(), books, day));

@@ -25,6 +25,7 @@ public final class Hourly {
     private final Map<String, double[]> columns = new LinkedHashMap<>();
     private final List<Rate> rates = new ArrayList<>();
     private final List<Declarations.Temperature> temperatures;
+    private final List<Declarations.Content> contents;
     private final List<String> watches;
     private final double[] leastC;
     private final double[][] watchS;
@@ -45,6 +46,8 @@ public final class Hourly {
                         i, column.factor(), columns.computeIfAbsent(column.name(), name -> new double[hours])));
             }
         }
+        contents = declared.contents();
+        contents.forEach(one -> columns.put(one.column(), new double[hours]));
         names = new ArrayList<>(books.order().columns());
         columns.keySet().stream().filter(name -> !names.contains(name)).forEach(names::add);
         watches = books.network().watches().stream().map(watch -> watch.name()).toList();
@@ -62,6 +65,11 @@ public final class Hourly {
         }
         for (Rate rate : rates) {
             rate.column()[index] += rate.factor() * hour.meter(rate.meter()) / HOUR_S + 0.0;
+        }
+        for (Declarations.Content one : contents) {
+            columns.get(one.column())[index] = one.stock().isPresent()
+                    ? hour.state().stock(one.stock().getAsInt())
+                    : hour.watchS(one.watch().orElseThrow());
         }
         leastC[index] = hour.slurryLeastC();
         for (int i = 0; i < watchS.length; i++) {

@@ -21,6 +21,11 @@ final class Totals implements Sums {
     private final int[] starts;
     private final double[] highest;
     private final double[] above;
+    private final double[] chosen;
+    private final double[] leastEndC;
+    private final double[] mostEndC;
+    private final double[] sumEndC;
+    private final double[] greatestDay;
     private final State begin;
     private final State end;
     private double hours;
@@ -43,6 +48,18 @@ final class Totals implements Sums {
         starts = new int[network.switches().size()];
         highest = new double[judgements.length];
         above = new double[judgements.length];
+        Declarations declared = network.declarations();
+        chosen = new double[declared.chosen().size()];
+        leastEndC = filled(declared.endsOfHours().size(), Double.POSITIVE_INFINITY);
+        mostEndC = filled(leastEndC.length, Double.NEGATIVE_INFINITY);
+        sumEndC = new double[leastEndC.length];
+        greatestDay = new double[declared.days().size()];
+    }
+
+    private static double[] filled(int length, double value) {
+        double[] array = new double[length];
+        Arrays.fill(array, value);
+        return array;
     }
 
     void add(HourRecord hour) {
@@ -64,6 +81,28 @@ final class Totals implements Sums {
         }
         see(hour.slurryLeastC(), hour.slurryMostC(), hour.hour());
         end.set(hour.state());
+        addDeclared(hour);
+    }
+
+    private void addDeclared(HourRecord hour) {
+        Declarations declared = books.network().declarations();
+        for (int i = 0; i < chosen.length; i++) {
+            Declarations.Chosen one = declared.chosen().get(i);
+            chosen[i] += one.hour().test(hour.hour()) ? one.value().applyAsDouble(hour::meter) : 0;
+        }
+        for (int i = 0; i < sumEndC.length; i++) {
+            double celsius = hour.state().nodeC(declared.endsOfHours().get(i));
+            leastEndC[i] = Math.min(leastEndC[i], celsius);
+            mostEndC[i] = Math.max(mostEndC[i], celsius);
+            sumEndC[i] += celsius;
+        }
+    }
+
+    /** Takes these hours for a day and looks at what is compared day by day. */
+    void endDay() {
+        for (int i = 0; i < greatestDay.length; i++) {
+            greatestDay[i] = books.network().declarations().days().get(i).applyAsDouble(this);
+        }
     }
 
     /** Adds a span that follows. */
@@ -85,6 +124,17 @@ final class Totals implements Sums {
         }
         see(next.leastC, next.mostC, next.leastHour);
         end.set(next.end);
+        for (int i = 0; i < chosen.length; i++) {
+            chosen[i] += next.chosen[i];
+        }
+        for (int i = 0; i < sumEndC.length; i++) {
+            leastEndC[i] = Math.min(leastEndC[i], next.leastEndC[i]);
+            mostEndC[i] = Math.max(mostEndC[i], next.mostEndC[i]);
+            sumEndC[i] += next.sumEndC[i];
+        }
+        for (int i = 0; i < greatestDay.length; i++) {
+            greatestDay[i] = Math.max(greatestDay[i], next.greatestDay[i]);
+        }
     }
 
     private void see(double least, double most, int hour) {
@@ -156,6 +206,31 @@ final class Totals implements Sums {
     @Override
     public double hoursAbove(int judgement) {
         return above[judgement];
+    }
+
+    @Override
+    public double chosen(int index) {
+        return chosen[index];
+    }
+
+    @Override
+    public double leastEndC(int index) {
+        return leastEndC[index];
+    }
+
+    @Override
+    public double meanEndC(int index) {
+        return sumEndC[index] / hours;
+    }
+
+    @Override
+    public double mostEndC(int index) {
+        return mostEndC[index];
+    }
+
+    @Override
+    public double greatestDay(int index) {
+        return greatestDay[index];
     }
 
     @Override

@@ -3,7 +3,9 @@ package org.warmvat.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 
@@ -20,6 +22,10 @@ public final class Declarations {
     private final List<Temperature> temperatures = new ArrayList<>();
     private final List<Watched> watched = new ArrayList<>();
     private final List<DayCheck> dayChecks = new ArrayList<>();
+    private final List<Chosen> chosen = new ArrayList<>();
+    private final List<Integer> endsOfHours = new ArrayList<>();
+    private final List<ToDoubleFunction<Sums>> days = new ArrayList<>();
+    private final List<Content> contents = new ArrayList<>();
 
     /**
      * What is held by a node or a stock.
@@ -68,6 +74,23 @@ public final class Declarations {
      * @param sentence what is said when any day was above the first mark
      */
     public record DayCheck(String key, ToDoubleFunction<Sums> value, List<Double> marks, Sentence sentence) {}
+
+    /**
+     * Something added up over chosen hours only.
+     *
+     * @param hour whether an hour counts, by its index in the weather file
+     * @param value what is added, given the integral of each meter over the hour
+     */
+    public record Chosen(IntPredicate hour, ToDoubleFunction<IntToDoubleFunction> value) {}
+
+    /**
+     * A column of what a stock holds at the ends of hours, or of the seconds for which a watch held in each.
+     *
+     * @param column its name
+     * @param stock the stock, if it is one
+     * @param watch the watch, if it is one
+     */
+    public record Content(String column, OptionalInt stock, OptionalInt watch) {}
 
     /** Words for what was above marks. */
     @FunctionalInterface
@@ -133,6 +156,39 @@ public final class Declarations {
         dayChecks.add(new DayCheck(key, value, List.copyOf(marks), sentence));
     }
 
+    /** A line added up over chosen hours only, such as those of a spell. */
+    public void during(Line line, IntPredicate hour, ToDoubleFunction<IntToDoubleFunction> value) {
+        int index = chosen.size();
+        chosen.add(new Chosen(hour, value));
+        figure(line, sums -> sums.chosen(index));
+    }
+
+    /** Lowest, mean and highest of a node's temperatures at the ends of hours. */
+    public void endsOfHours(int node, Line least, Line mean, Line most) {
+        int index = endsOfHours.size();
+        endsOfHours.add(node);
+        figure(least, sums -> sums.leastEndC(index));
+        figure(mean, sums -> sums.meanEndC(index));
+        figure(most, sums -> sums.mostEndC(index));
+    }
+
+    /** The largest of a day's value. */
+    public void greatestDay(Line line, ToDoubleFunction<Sums> day) {
+        int index = days.size();
+        days.add(day);
+        figure(line, sums -> sums.greatestDay(index));
+    }
+
+    /** What a stock holds at the ends of hours in a column of the hourly table. */
+    public void hourlyStock(int stock, String column) {
+        contents.add(new Content(column, OptionalInt.of(stock), OptionalInt.empty()));
+    }
+
+    /** The seconds of each hour for which a watch held in a column of the hourly table. */
+    public void hourlyWatch(int watch, String column) {
+        contents.add(new Content(column, OptionalInt.empty(), OptionalInt.of(watch)));
+    }
+
     /** A node's temperature in a column of the hourly table. */
     public void hourlyC(int node, String column) {
         temperatures.add(new Temperature(column, node, Optional.empty()));
@@ -166,6 +222,26 @@ public final class Declarations {
     /** What is judged day by day. */
     public List<DayCheck> dayChecks() {
         return dayChecks;
+    }
+
+    /** What is added up over chosen hours. */
+    public List<Chosen> chosen() {
+        return chosen;
+    }
+
+    /** Nodes looked at at the ends of hours. */
+    public List<Integer> endsOfHours() {
+        return endsOfHours;
+    }
+
+    /** What is compared day by day. */
+    public List<ToDoubleFunction<Sums>> days() {
+        return days;
+    }
+
+    /** Columns of stocks and watches. */
+    public List<Content> contents() {
+        return contents;
     }
 
     /** Columns of temperatures. */

@@ -33,6 +33,21 @@ public interface Sums {
     /** Hours whose value of an hourly judgement was above its limit. */
     double hoursAbove(int judgement);
 
+    /** What was added up over chosen hours. */
+    double chosen(int index);
+
+    /** Lowest temperature of a node at the ends of hours, °C. */
+    double leastEndC(int index);
+
+    /** Mean of the same. */
+    double meanEndC(int index);
+
+    /** Highest of the same. */
+    double mostEndC(int index);
+
+    /** Largest of a day's value. */
+    double greatestDay(int index);
+
     /** A line of the results. */
     double of(Line line);
 
