@@ -5,7 +5,7 @@ import java.util.Map;
 import org.warmvat.cli.input.DesignDocument;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
 import org.warmvat.engine.ReferenceEngine;
@@ -32,7 +32,7 @@ final class Demonstration {
 
     /** An engine by the name that it has on the command line. */
     static Engine engine(String name) {
-        return name.equals("reference") ? new ReferenceEngine() : new FastEngine();
+        return name.equals("reference") ? new ReferenceEngine() : new ExponentialEngine();
     }
 
     /** The demonstration's weather, its year repeated. */

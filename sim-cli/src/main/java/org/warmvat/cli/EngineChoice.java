@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.engine.ReferenceEngine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -15,7 +15,7 @@ enum EngineChoice {
     FAST {
         @Override
         Engine engine() {
-            return new FastEngine();
+            return new ExponentialEngine();
         }
     },
     /** The engine to be trusted. */

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.warmvat.cli.input.DesignDocument;
-import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.result.Heats;
 import org.warmvat.study.YearStudy;
@@ -68,7 +68,7 @@ class MadeAgainstRealTest {
     }
 
     private static Heats heats(Weather weather) throws Exception {
-        return YearStudy.run(DesignDocument.demonstration().design(), weather, new FastEngine(), HourSink.IGNORE)
+        return YearStudy.run(DesignDocument.demonstration().design(), weather, new ExponentialEngine(), HourSink.IGNORE)
                 .year()
                 .heats();
     }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.cli.input.DesignDocument;
-import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.study.BriefYear;
 import org.warmvat.tank.Runner;
 import org.warmvat.weather.Weather;
@@ -32,7 +32,7 @@ class StarterDesignTest {
     @ValueSource(strings = {"cold-continental", "cool-maritime-hills"})
     void noSizeIsShortOfHeat(String name) throws Exception {
         Weather weather = climate(name);
-        Runner runner = new Runner(weather, new FastEngine());
+        Runner runner = new Runner(weather, new ExponentialEngine());
         for (double litres : List.of(100.0, 900.0, 5000.0)) {
             DesignDocument document = starter(litres, weather);
             // the file states its lengths to the millimetre

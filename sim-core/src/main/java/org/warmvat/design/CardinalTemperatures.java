@@ -33,4 +33,17 @@ public record CardinalTemperatures(double leastC, double bestC, double mostC) {
         double bracket = span * (celsius - bestC) - (bestC - mostC) * (bestC + leastC - 2 * celsius);
         return (celsius - mostC) * fromLeast * fromLeast / (span * bracket);
     }
+
+    /** Derivative of {@link #relativeRate} by the temperature, 1/K; 0 outside least..most. */
+    public double relativeRateSlopePerK(double celsius) {
+        if (celsius <= leastC || celsius >= mostC) {
+            return 0;
+        }
+        double fromLeast = celsius - leastC;
+        double span = bestC - leastC;
+        double bracket = span * (celsius - bestC) - (bestC - mostC) * (bestC + leastC - 2 * celsius);
+        double bracketPerK = span + 2 * (bestC - mostC);
+        return (fromLeast * fromLeast + 2 * (celsius - mostC) * fromLeast - relativeRate(celsius) * span * bracketPerK)
+                / (span * bracket);
+    }
 }

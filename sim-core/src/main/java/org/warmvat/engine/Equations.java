@@ -1,128 +1,177 @@
 package org.warmvat.engine;
 
-import org.warmvat.network.Flows;
+import java.util.Arrays;
+import java.util.List;
+import org.warmvat.network.Chain;
+import org.warmvat.network.Circuit;
+import org.warmvat.network.Exchange;
 import org.warmvat.network.Network;
+import org.warmvat.network.Node;
+import org.warmvat.network.Source;
 import org.warmvat.network.State;
+import org.warmvat.network.Stock;
 
-/** The network's equations at an instant: rates of the nodes, found from the gathered flows. */
+/** The network's equations at an instant: heat into every node, rates of the stocks and of the meters. */
 final class Equations {
 
     private final Network network;
-    private final Flows live;
-    private final Flows slow;
-    private final int[] parent;
-    private final double[] capacity;
-    private final double[] conductance;
-    private final double[] source;
-    private final double[] link;
-    private final double[] lasting;
+    private final List<Node> nodes;
     private final double[] heatW;
+    private final double[] stockPerS;
+    private final double[] meterPerS;
 
     Equations(Network network) {
         this.network = network;
-        live = network.newLiveFlows();
-        slow = network.newSlowFlows();
-        parent = network.parents();
-        capacity = network.capacitiesJPerK();
-        conductance = new double[parent.length];
-        source = new double[parent.length];
-        link = new double[parent.length];
-        lasting = network.linksWPerK();
-        heatW = new double[parent.length];
+        nodes = network.nodes();
+        heatW = new double[nodes.size()];
+        stockPerS = new double[network.stocks().size()];
+        meterPerS = new double[network.meters().size()];
     }
 
-    /** Gathers the flows at a state and sums them up. */
+    /** Works everything out at a state, in which known nodes and rooms without mass are settled on the way. */
     void evaluate(double timeS, State state) {
-        network.contribute(timeS, state, live);
-        network.surround(timeS, slow);
-        for (int i = 0; i < link.length; i++) {
-            boolean isLive = i < network.liveNodes();
-            conductance[i] = slow.conductanceWPerK(i) + (isLive ? live.conductanceWPerK(i) : 0);
-            source[i] = slow.sourceW(i) + (isLive ? live.sourceW(i) : 0);
-            link[i] = isLive ? live.linkWPerK(i) : lasting[i];
+        network.look(timeS, state);
+        settleRooms(state);
+        network.decay(state);
+        network.ask(timeS, state);
+        Arrays.fill(heatW, 0);
+        Arrays.fill(meterPerS, 0);
+        exchange(state);
+        for (Chain chain : network.chains()) {
+            conduct(chain, state);
+        }
+        for (Circuit circuit : network.circuits()) {
+            circulate(circuit, state);
+        }
+        for (Source source : network.sources()) {
+            if (source.gate().isOpen(state)) {
+                give(source.node(), source.rate());
+                count(source.meter(), source.rate());
+            }
+        }
+        for (int i = 0; i < network.watches().size(); i++) {
+            if (network.depthMeter(i) >= 0) {
+                count(
+                        network.depthMeter(i),
+                        Math.max(0, network.watches().get(i).at(state)));
+            }
+        }
+        fill(state);
+    }
+
+    /** Heat into a node at the instant last evaluated, W. */
+    double heatW(int node) {
+        return heatW[node];
+    }
+
+    /** How fast a stock changes, per second. */
+    double stockPerS(int stock) {
+        return stockPerS[stock];
+    }
+
+    /** Rates of the meters. Shared: read only. */
+    double[] meterPerS() {
+        return meterPerS;
+    }
+
+    private void give(int node, double watts) {
+        if (node >= 0) {
+            heatW[node] += watts;
         }
     }
 
-    /**
-     * Rates of everything that an explicit method integrates, at a state whose junctions are settled on the way.
-     *
-     * @param timeS the instant
-     * @param state the state
-     * @param massive nodes with mass, in order
-     * @param rates K/s of these nodes, then per second of the stocks; overwritten as far as these go
-     */
-    void rates(double timeS, State state, int[] massive, double[] rates) {
-        evaluate(timeS, state);
-        settleJunctions(state);
-        heat(state);
-        for (int i = 0; i < massive.length; i++) {
-            rates[i] = heatW[massive[i]] / capacity[massive[i]];
-        }
-        for (int stock = 0; stock < network.stocks().size(); stock++) {
-            rates[massive.length + stock] = live.gainPerS(stock) - live.lossPerS(stock) * state.stock(stock);
+    private void count(int meter, double rate) {
+        if (meter >= 0) {
+            meterPerS[meter] += rate;
         }
     }
 
-    /** Adds the present flow of every meter. */
-    void addMeters(State state, double[] rates) {
-        live.addMeters(state, state, parent, 1, rates);
-        slow.addMeters(state, state, parent, 1, rates);
+    private void exchange(State state) {
+        for (Exchange exchange : network.exchanges()) {
+            double nodeC = state.nodeC(exchange.node());
+            double otherC = state.nodeC(exchange.other());
+            double watts = exchange.wPerK(nodeC, otherC) * (otherC - nodeC);
+            heatW[exchange.node()] += watts;
+            heatW[exchange.other()] -= watts;
+            count(exchange.meter(), watts);
+        }
     }
 
-    /** Sets the temperature of every junction without mass so that the heat entering it leaves it. */
-    void settleJunctions(State state) {
-        for (int i = network.liveNodes(); i < parent.length; i++) {
-            if (capacity[i] == 0) {
-                double weight = lasting[i] + slow.conductanceWPerK(i);
-                double sum = lasting[i] * state.nodeC(parent[i]) + slow.sourceW(i);
-                for (int child = i + 1; child < parent.length; child++) {
-                    if (parent[child] == i) {
-                        weight += lasting[child];
-                        sum += lasting[child] * state.nodeC(child);
+    private void conduct(Chain chain, State state) {
+        int before = chain.inside();
+        for (int i = 0; i < chain.size(); i++) {
+            int node = chain.first() + i;
+            double inwards = chain.linkWPerK(i) * (state.nodeC(node) - state.nodeC(before));
+            heatW[before] += inwards;
+            heatW[node] -= inwards;
+            before = node;
+        }
+        int outside = chain.face().outside();
+        double watts = chain.outerWPerK() * (state.nodeC(outside) - state.nodeC(before));
+        heatW[before] += watts;
+        heatW[outside] -= watts;
+        count(chain.face().meter(), watts);
+    }
+
+    private void circulate(Circuit circuit, State state) {
+        double celsius = state.nodeC(circuit.node());
+        if (state.isOn(circuit.coil().pump())) {
+            double watts = circuit.coilWPerK() * (celsius - state.nodeC(Network.SLURRY));
+            heatW[Network.SLURRY] += watts;
+            heatW[circuit.node()] -= watts;
+            count(circuit.coil().meter(), watts);
+        }
+        Circuit.Quadratic quadratic = circuit.quadratic();
+        if (quadratic.wPerK2() > 0) {
+            double differenceK = celsius - state.nodeC(quadratic.around());
+            double watts = -quadratic.wPerK2() * differenceK * Math.abs(differenceK);
+            heatW[circuit.node()] += watts;
+            count(quadratic.meter(), watts);
+        }
+        if (circuit.heater().gate().isOpen(state)) {
+            double watts = circuit.heater().powerW(celsius);
+            heatW[circuit.node()] += watts;
+            count(circuit.heater().meter(), watts);
+        }
+    }
+
+    private void fill(State state) {
+        for (Stock stock : network.stocks()) {
+            int number = stock.number();
+            double rate = stock.gainPerS() - stock.lossPerS() * state.stock(number);
+            for (Stock.Inflow inflow : stock.inflows()) {
+                rate += inflow.factor() * meterPerS[inflow.meter()];
+            }
+            boolean full = stock.bound().full() >= 0 && state.isOn(stock.bound().full());
+            stockPerS[number] = full ? Math.min(0, rate) : rate;
+            count(stock.bound().surplus(), rate - stockPerS[number]);
+        }
+    }
+
+    /** Sets the temperature of every room without mass so that the heat entering it leaves it. */
+    void settleRooms(State state) {
+        for (int room = 0; room < nodes.size(); room++) {
+            if (nodes.get(room).isMassless()) {
+                double weight = 0;
+                double sum = 0;
+                for (Exchange exchange : network.exchanges()) {
+                    if (exchange.node() == room || exchange.other() == room) {
+                        int other = exchange.node() == room ? exchange.other() : exchange.node();
+                        weight += exchange.wPerK();
+                        sum += exchange.wPerK() * state.nodeC(other);
                     }
                 }
-                state.setNodeC(i, sum / weight);
-            }
-        }
-    }
-
-    /** Heat into each node at the state, W. */
-    private void heat(State state) {
-        for (int i = 0; i < parent.length; i++) {
-            heatW[i] = source[i] - conductance[i] * state.nodeC(i);
-        }
-        for (int i = 1; i < parent.length; i++) {
-            double intoParent = link[i] * (state.nodeC(i) - state.nodeC(parent[i]));
-            heatW[i] -= intoParent;
-            heatW[parent[i]] += intoParent;
-        }
-    }
-
-    /**
-     * Brings the nodes marked to start steady into equilibrium with the others and the surroundings, by eliminating the tree
-     * from its leaves.
-     */
-    void settleSteadyNodes(State state) {
-        int count = parent.length;
-        double[] diagonal = conductance.clone();
-        double[] right = source.clone();
-        boolean[] free = new boolean[count];
-        for (int i = count - 1; i >= 1; i--) {
-            free[i] = network.nodes().get(i).startsSteady() || capacity[i] == 0;
-            double own = diagonal[i] + link[i];
-            if (free[i] && own > 0) {
-                diagonal[parent[i]] += link[i] - link[i] * link[i] / own;
-                right[parent[i]] += link[i] * right[i] / own;
-                diagonal[i] = own;
-            } else {
-                free[i] = false;
-                diagonal[parent[i]] += link[i];
-                right[parent[i]] += link[i] * state.nodeC(i);
-            }
-        }
-        for (int i = 1; i < count; i++) {
-            if (free[i]) {
-                state.setNodeC(i, (right[i] + link[i] * state.nodeC(parent[i])) / diagonal[i]);
+                for (Chain chain : network.chains()) {
+                    if (chain.inside() == room) {
+                        weight += chain.linkWPerK(0);
+                        sum += chain.linkWPerK(0) * state.nodeC(chain.first());
+                    }
+                    if (chain.face().outside() == room) {
+                        weight += chain.outerWPerK();
+                        sum += chain.outerWPerK() * state.nodeC(chain.first() + chain.size() - 1);
+                    }
+                }
+                state.setNodeC(room, sum / weight);
             }
         }
     }

@@ -1,37 +1,28 @@
 package org.warmvat.engine;
 
 import java.util.concurrent.CancellationException;
-import java.util.function.Consumer;
-import org.warmvat.network.Interval;
-import org.warmvat.network.Network;
+import java.util.function.IntConsumer;
 
-/** Cuts weather hours into intervals at every announced jump and hands the finished hours on; the same for every engine. */
-final class HourLoop {
+/** Hands finished hours on, and stops when asked; the same for every engine. */
+public final class HourLoop {
 
     private HourLoop() {}
 
     /**
      * Runs an engine over some hours.
      *
-     * @param network announces its jumps
      * @param record filled while an hour runs
      * @param hours the weather hours
-     * @param integrator integrates over an interval in which nothing scheduled jumps
+     * @param integrator integrates over an hour
      * @param sink receives each hour and may end the run early
      */
-    static void run(Network network, HourRecord record, Hours hours, Consumer<Interval> integrator, HourSink sink) {
+    public static void run(HourRecord record, Hours hours, IntConsumer integrator, HourSink sink) {
         for (int hour = hours.first(); hour < hours.end(); hour++) {
             if (Thread.currentThread().isInterrupted()) {
                 throw new CancellationException("stopped at hour " + hour);
             }
             record.begin(hour);
-            double timeS = hour * Hours.HOUR_S;
-            double endS = timeS + Hours.HOUR_S;
-            while (timeS < endS) {
-                double jumpS = Math.min(endS, network.nextJumpS(timeS));
-                integrator.accept(new Interval(timeS, jumpS, hour));
-                timeS = jumpS;
-            }
+            integrator.accept(hour);
             if (!sink.accept(record)) {
                 return;
             }

@@ -16,7 +16,8 @@ public final class HourRecord {
     private double slurryLeastC;
     private double slurryMostC;
 
-    HourRecord(Network network, State state) {
+    /** A record for the engine that runs a network on a state. */
+    public HourRecord(Network network, State state) {
         this.state = state;
         meters = new double[network.declarations().meters().size()];
         starts = new int[network.switches().size()];
@@ -24,7 +25,8 @@ public final class HourRecord {
         watchWorst = new double[network.watches().size()];
     }
 
-    void begin(int index) {
+    /** Begins an hour; for the engine. */
+    public void begin(int index) {
         hour = index;
         Arrays.fill(meters, 0);
         Arrays.fill(starts, 0);
@@ -34,25 +36,41 @@ public final class HourRecord {
         slurryMostC = state.nodeC(0);
     }
 
-    double[] meters() {
+    /** The meters, to be counted up; for the engine. */
+    public double[] meters() {
         return meters;
     }
 
-    void addStart(int index) {
+    /** Counts a start; for the engine. */
+    public void addStart(int index) {
         starts[index]++;
     }
 
-    void addWatch(int index, double seconds) {
+    /** Counts time of a watch; for the engine. */
+    public void addWatch(int index, double seconds) {
         watchS[index] += seconds;
     }
 
-    void seeWatch(int index, double margin) {
+    /** Sees a watch's margin; for the engine. */
+    public void seeWatch(int index, double margin) {
         watchWorst[index] = Math.max(watchWorst[index], margin);
     }
 
-    void seeSlurry(double celsius) {
+    /** Sees the slurry; for the engine. */
+    public void seeSlurry(double celsius) {
         slurryLeastC = Math.min(slurryLeastC, celsius);
         slurryMostC = Math.max(slurryMostC, celsius);
+    }
+
+    /** Takes over what another record of the same network counted; for the engine. */
+    public void set(HourRecord other) {
+        System.arraycopy(other.meters, 0, meters, 0, meters.length);
+        System.arraycopy(other.starts, 0, starts, 0, starts.length);
+        System.arraycopy(other.watchS, 0, watchS, 0, watchS.length);
+        System.arraycopy(other.watchWorst, 0, watchWorst, 0, watchWorst.length);
+        hour = other.hour;
+        slurryLeastC = other.slurryLeastC;
+        slurryMostC = other.slurryMostC;
     }
 
     /** Index of the weather hour. */

@@ -20,6 +20,6 @@ public final class ReferenceEngine implements Engine {
     @Override
     public void run(Network network, State state, Hours hours, HourSink sink) {
         HourRecord record = new HourRecord(network, state);
-        HourLoop.run(network, record, hours, new ReferenceIntegration(network, state, record)::over, sink);
+        HourLoop.run(record, hours, new ReferenceIntegration(network, state, record)::over, sink);
     }
 }

@@ -1,6 +1,5 @@
 package org.warmvat.engine;
 
-import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
 import org.apache.commons.math3.exception.MathIllegalStateException;
@@ -33,6 +32,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
     private final Equations equations;
     private final Switchboard switchboard;
     private final WatchKeeper watches;
+    private final double[] capacity;
     private final int[] massive;
     private final double[] vector;
     private final DormandPrince853Integrator integrator;
@@ -47,7 +47,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
         equations = new Equations(network);
         switchboard = new Switchboard(network);
         watches = new WatchKeeper(network, record);
-        double[] capacity = network.capacitiesJPerK();
+        capacity = network.capacitiesJPerK();
         massive =
                 IntStream.range(0, capacity.length).filter(i -> capacity[i] > 0).toArray();
         vector = new double[massive.length + network.stocks().size()];
@@ -55,23 +55,36 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
                 new DormandPrince853Integrator(SHORTEST_STEP_S, Hours.HOUR_S, ABSOLUTE_TOLERANCE, RELATIVE_TOLERANCE);
         integrator.setMaxEvaluations(MOST_EVALUATIONS);
         integrator.addStepHandler(this);
-        for (int i = 0; i < switchboard.size(); i++) {
+        for (int i = 0; i < network.switches().size(); i++) {
             integrator.addEventHandler(new Located(i), EVENT_CHECK_S, EVENT_CONVERGENCE_S, EVENT_ITERATIONS);
         }
     }
 
+    /** Integrates over an hour, interval after interval. */
+    void over(int hour) {
+        double timeS = hour * Hours.HOUR_S;
+        double endS = timeS + Hours.HOUR_S;
+        while (timeS < endS) {
+            double jumpS = Math.min(endS, network.nextJumpS(timeS));
+            over(new Interval(timeS, jumpS, hour));
+            timeS = jumpS;
+        }
+    }
+
     /** Integrates over an interval without jumps, restarting at every switching. */
-    void over(Interval interval) {
+    private void over(Interval interval) {
         network.enter(interval);
         double timeS = interval.startS();
         while (interval.endS() - timeS > leastSpanS(interval.endS())) {
-            switchboard.settle(timeS, state, record);
+            switchboard.settle(timeS, state, record, 0);
             timeS = integrate(timeS, interval.endS());
             if (triggered >= 0) {
                 switchboard.move(triggered, state, record);
             }
         }
-        switchboard.settle(timeS, state, record);
+        switchboard.settle(timeS, state, record, 0);
+        network.look(timeS, state);
+        network.reached(timeS, state);
     }
 
     /** The library refuses a span of a thousand units in the last place; a switching may leave less of an interval. */
@@ -97,8 +110,8 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
                     e);
         }
         unpack(ode.getPrimaryState(), state);
-        equations.evaluate(ode.getTime(), state);
-        equations.settleJunctions(state);
+        network.look(ode.getTime(), state);
+        equations.settleRooms(state);
         double[] metered = ode.getSecondaryState(0);
         double[] totals = record.meters();
         for (int i = 0; i < totals.length; i++) {
@@ -129,7 +142,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
     /** The scratch state at a vector of the library's, with the switches as they stand. */
     private State at(double[] y) {
         unpack(y, scratch);
-        for (int i = 0; i < switchboard.size(); i++) {
+        for (int i = 0; i < network.switches().size(); i++) {
             scratch.setOn(i, state.isOn(i));
         }
         return scratch;
@@ -142,7 +155,13 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
 
     @Override
     public void computeDerivatives(double timeS, double[] y, double[] yDot) {
-        equations.rates(timeS, at(y), massive, yDot);
+        equations.evaluate(timeS, at(y));
+        for (int i = 0; i < massive.length; i++) {
+            yDot[i] = equations.heatW(massive[i]) / capacity[massive[i]];
+        }
+        for (int i = massive.length; i < vector.length; i++) {
+            yDot[i] = equations.stockPerS(i - massive.length);
+        }
     }
 
     @Override
@@ -159,7 +178,9 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
         }
         watches.overStep(fromS, toS, timeS -> {
             step.setInterpolatedTime(timeS);
-            return at(step.getInterpolatedState());
+            State seen = at(step.getInterpolatedState());
+            network.look(timeS, seen);
+            return seen;
         });
     }
 
@@ -178,7 +199,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
 
         @Override
         public double g(double timeS, double[] y) {
-            return switchboard.margin(index, timeS, at(y));
+            return network.switches().get(index).margin(at(y));
         }
 
         @Override
@@ -206,8 +227,7 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
 
         @Override
         public void computeDerivatives(double timeS, double[] y, double[] yDot, double[] metered, double[] meterRate) {
-            Arrays.fill(meterRate, 0);
-            equations.addMeters(scratch, meterRate);
+            System.arraycopy(equations.meterPerS(), 0, meterRate, 0, meterRate.length);
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.warmvat.engine;
 
+import java.util.List;
 import java.util.function.DoubleFunction;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
@@ -14,12 +15,11 @@ final class WatchKeeper {
     /** Crossings are located to this, s. */
     private static final double CROSSING_S = 1e-3;
 
-    private final Watch[] conditions;
+    private final List<Watch> conditions;
     private final HourRecord record;
 
     WatchKeeper(Network network, HourRecord record) {
-        conditions =
-                network.watches().stream().map(Network.NamedWatch::condition).toArray(Watch[]::new);
+        conditions = network.watches();
         this.record = record;
     }
 
@@ -29,7 +29,7 @@ final class WatchKeeper {
         for (int k = 1; k <= SAMPLES; k++) {
             double nextS = k == SAMPLES ? toS : fromS + (toS - fromS) * k / SAMPLES;
             double[] after = margins(nextS, stateAt);
-            for (int i = 0; i < conditions.length; i++) {
+            for (int i = 0; i < conditions.size(); i++) {
                 record.addWatch(i, held(i, sampleS, nextS, before[i], after[i], stateAt));
             }
             before = after;
@@ -40,9 +40,9 @@ final class WatchKeeper {
     private double[] margins(double timeS, DoubleFunction<State> stateAt) {
         State state = stateAt.apply(timeS);
         record.seeSlurry(state.nodeC(0));
-        double[] margins = new double[conditions.length];
+        double[] margins = new double[conditions.size()];
         for (int i = 0; i < margins.length; i++) {
-            margins[i] = conditions[i].margin(timeS, state);
+            margins[i] = conditions.get(i).at(state);
             record.seeWatch(i, margins[i]);
         }
         return margins;
@@ -58,7 +58,7 @@ final class WatchKeeper {
         double highS = toS;
         while (highS - lowS > CROSSING_S) {
             double middleS = 0.5 * (lowS + highS);
-            if (conditions[index].margin(middleS, stateAt.apply(middleS)) > 0 == before > 0) {
+            if (conditions.get(index).at(stateAt.apply(middleS)) > 0 == before > 0) {
                 lowS = middleS;
             } else {
                 highS = middleS;

@@ -1,5 +1,8 @@
 package org.warmvat.envelope;
 
+import org.warmvat.network.Film;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 import org.warmvat.sun.Irradiance;
 import org.warmvat.sun.SunHour;
@@ -28,10 +31,9 @@ public sealed interface Boundary {
     /**
      * A room.
      *
-     * @param roomC its temperature, °C
      * @param filmWPerM2K whole surface coefficient, W/(m2 K)
      */
-    record Room(double roomC, double filmWPerM2K) implements Boundary {}
+    record Room(double filmWPerM2K) implements Boundary {}
 
     /**
      * The ground.
@@ -40,17 +42,36 @@ public sealed interface Boundary {
      */
     record Soil(double soilResistanceM2KPerW) implements Boundary {}
 
-    /** A boundary followed through time: film and equivalent temperature at the instant last looked at. */
+    /** A boundary followed through time: the node that stands for all it meets, and the film before it. */
     final class Face {
         private final Boundary boundary;
         private final Surroundings surroundings;
+        private final int node;
+        private final Film film;
         private double irradianceWPerM2;
-        private double filmWPerM2K;
-        private double equivalentC;
 
-        Face(Boundary boundary, Surroundings surroundings) {
+        /**
+         * Follows a boundary.
+         *
+         * @param name of the face's equivalent temperature in the network
+         * @param boundary what the face meets
+         * @param surroundings what is outside
+         * @param around node of what is around the tank, which a face in a room meets
+         * @param assembly the network being gathered
+         */
+        Face(String name, Boundary boundary, Surroundings surroundings, int around, Network.Assembly assembly) {
             this.boundary = boundary;
             this.surroundings = surroundings;
+            if (boundary instanceof Room room) {
+                node = around;
+                film = new Film(room.filmWPerM2K());
+            } else if (boundary instanceof Soil soil) {
+                node = surroundings.ground();
+                film = new Film(1 / soil.soilResistanceM2KPerW());
+            } else {
+                node = assembly.known(name, 0);
+                film = new Film(0);
+            }
         }
 
         /** Takes the sun of an hour. */
@@ -64,30 +85,26 @@ public sealed interface Boundary {
         }
 
         /** Looks at an instant. */
-        void look(double timeS, double airC, double windMPerS, double skyC) {
+        void look(double airC, double windMPerS, double skyC, State state) {
             if (boundary instanceof Open open) {
                 double convection = open.film().convectionWPerM2K(windMPerS);
                 double radiation = open.film().radiationWPerM2K(airC);
-                filmWPerM2K = convection + radiation;
-                equivalentC = open.film().equivalentFluxWPerM2(convection, radiation, airC, skyC, irradianceWPerM2)
-                        / filmWPerM2K;
-            } else if (boundary instanceof Room room) {
-                filmWPerM2K = room.filmWPerM2K();
-                equivalentC = room.roomC();
-            } else if (boundary instanceof Soil soil) {
-                filmWPerM2K = 1 / soil.soilResistanceM2KPerW();
-                equivalentC = surroundings.groundC(timeS);
+                film.set(convection + radiation);
+                state.setNodeC(
+                        node,
+                        open.film().equivalentFluxWPerM2(convection, radiation, airC, skyC, irradianceWPerM2)
+                                / film.wPerM2K());
             }
         }
 
-        /** Conductance of the face's film per area, W/(m2 K); infinite without any resistance. */
-        double filmWPerM2K() {
-            return filmWPerM2K;
+        /** The node that stands for everything the face meets. */
+        int node() {
+            return node;
         }
 
-        /** Temperature that stands for everything the face meets, °C. */
-        double equivalentC() {
-            return equivalentC;
+        /** The film on the face. */
+        Film film() {
+            return film;
         }
     }
 }

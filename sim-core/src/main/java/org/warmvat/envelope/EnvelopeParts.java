@@ -79,8 +79,7 @@ public record EnvelopeParts(
     }
 
     private static Boundary room(Design design) {
-        Place.Indoors indoors = (Place.Indoors) design.tank().place();
-        return new Boundary.Room(indoors.roomC(), design.envelope().films().indoorWPerM2K());
+        return new Boundary.Room(design.envelope().films().indoorWPerM2K());
     }
 
     private static Boundary floorBoundary(Design design) {

@@ -1,24 +1,20 @@
 package org.warmvat.envelope;
 
-import java.util.List;
-import java.util.OptionalDouble;
-import org.warmvat.design.Design;
-import org.warmvat.design.Place;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Flows;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Network;
-import org.warmvat.network.SlowPart;
-import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
 import org.warmvat.network.Watched;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Meter;
+import org.warmvat.network.Line;
+import org.warmvat.network.Balance;
+import java.util.List;
+import org.warmvat.design.Design;
+import org.warmvat.network.Margin;
+import org.warmvat.network.Network;
 
 /**
- * All fittings together: a conductance from the slurry to the outside air, or to the room (equation 2.7). The meter counts
+ * All fittings together: a conductance from the slurry to what is around the tank, air or room (equation 2.7). The meter counts
  * the heat that the slurry receives: losses are negative.
  */
-public final class FittingsPart implements SlowPart {
+public final class FittingsPart {
 
     /** Heat lost through all fittings. */
     public static final Line LOSS = new Line("fittings_loss_kwh", "fittings", Unit.KWH);
@@ -32,33 +28,24 @@ public final class FittingsPart implements SlowPart {
     /** Watch: the coldest end of a pipe is below 0 °C. */
     public static final String COLD_PIPE_END = "cold_pipe_end";
 
-    private final Surroundings surroundings;
-    private final OptionalDouble roomC;
-    private final int slurry;
-    private final double uaWPerK;
-    private final int meter;
+    private FittingsPart() {}
 
     /** Adds the fittings to a network. */
-    public FittingsPart(Design design, Surroundings surroundings, Network.Assembly assembly, int slurry) {
-        this.surroundings = surroundings;
-        this.slurry = slurry;
-        roomC = design.tank().place() instanceof Place.Indoors indoors
-                ? OptionalDouble.of(indoors.roomC())
-                : OptionalDouble.empty();
+    public static void add(Design design, int around, Network.Assembly assembly) {
         List<FittingLoss> losses =
                 design.fittings().stream().map(FittingLoss::of).toList();
-        uaWPerK = losses.stream().mapToDouble(FittingLoss::uaWPerK).sum();
-        meter = assembly.meter(Meter.of(FITTINGS)
+        double uaWPerK = losses.stream().mapToDouble(FittingLoss::uaWPerK).sum();
+        int meter = assembly.meter(Meter.of(FITTINGS)
                 .told(-1, LOSS)
                 .hourly(-1, EnvelopePart.LOSS_W)
                 .leaving(Balance.SLURRY, 1));
+        assembly.exchange(Network.SLURRY, around, uaWPerK, meter);
         double coldestShare =
                 losses.stream().mapToDouble(FittingLoss::tipShare).min().orElse(1);
         if (coldestShare < 1) {
-            assembly.watch(watched(), (timeS, state) -> {
-                double aroundC = aroundC(timeS);
-                return -(aroundC + (state.nodeC(slurry) - aroundC) * coldestShare);
-            });
+            // T_around + share (T_s - T_around) below 0 °C
+            Margin cold = Margin.below(around, 0).plus(coldestShare, around).plus(-coldestShare, Network.SLURRY);
+            assembly.watch(watched(), cold);
         } else {
             assembly.declare().none(COLD_PIPE_END_HOURS);
         }
@@ -72,14 +59,5 @@ public final class FittingsPart implements SlowPart {
                         -1,
                         "The coldest end of a slurry pipe stood below 0 °C for %s; the coldest was %.1f °C. A frozen outlet"
                                 + " blocks.");
-    }
-
-    private double aroundC(double timeS) {
-        return roomC.isPresent() ? roomC.getAsDouble() : surroundings.airC(timeS);
-    }
-
-    @Override
-    public void surround(double timeS, Flows flows) {
-        flows.exchange(slurry, uaWPerK, aroundC(timeS), meter);
     }
 }

@@ -1,25 +1,25 @@
 package org.warmvat.feeding;
 
+import org.warmvat.network.Unit;
+import org.warmvat.network.Meter;
+import org.warmvat.network.Line;
+import org.warmvat.network.Balance;
 import org.warmvat.design.Design;
 import org.warmvat.design.DilutionWater;
 import org.warmvat.design.Feed;
 import org.warmvat.design.FeedTemperature;
-import org.warmvat.design.Place;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
-import org.warmvat.network.SlowPart;
+import org.warmvat.network.Part;
+import org.warmvat.network.Source;
+import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
 
 /**
  * Heat taken by feed and dilution water, less what an effluent exchanger gives back, and electricity of auger and shredder
  * (equations 3.1 to 3.3). The heat meter counts what the slurry receives: usually negative.
  */
-public final class FeedPart implements SlowPart {
+public final class FeedPart implements Part {
 
     /** Heat taken by feed and water. */
     public static final Line FEED = new Line("feed_heat_kwh", "feed", Unit.KWH);
@@ -40,13 +40,12 @@ public final class FeedPart implements SlowPart {
     private final Design design;
     private final Surroundings surroundings;
     private final FeedFlow flow;
-    private final int slurry;
+    private final int around;
     private final double contentsJPerKgK;
     private final Stream feedstocks;
     private final Stream water;
-    private final int heatMeter;
-    private final int augerMeter;
-    private final int shredderMeter;
+    private final Source auger;
+    private final Source shredder;
     private boolean open;
 
     /** A stream with its flow while open and where its temperature comes from. */
@@ -54,12 +53,19 @@ public final class FeedPart implements SlowPart {
         private final FeedStream properties;
         private final double kgPerS;
         private final FeedTemperature source;
+        private final int follows;
+        private final Source heat;
         private double hourlyC;
 
-        Stream(FeedStream properties, double kgPerDay, FeedTemperature source) {
+        Stream(FeedStream properties, double kgPerDay, FeedTemperature source, Network.Assembly assembly) {
             this.properties = properties;
             this.kgPerS = flow.whileOpenKgPerS(kgPerDay);
             this.source = source;
+            follows = source instanceof FeedTemperature.Ground
+                    ? surroundings.ground()
+                    : source instanceof FeedTemperature.Room ? around : Network.NOWHERE;
+            heat = assembly.source(Network.SLURRY, assembly.meter(
+                    Meter.of(FEED_HEAT).told(-1, FEED).hourly(-1, "feed_w").leaving(Balance.SLURRY, 1)));
         }
 
         void enter(int hour) {
@@ -68,35 +74,38 @@ public final class FeedPart implements SlowPart {
                 hourlyC = surroundings.weather().airC().mean(endS - DAY_S, endS);
             } else if (source instanceof FeedTemperature.Fixed fixed) {
                 hourlyC = fixed.celsius();
-            } else if (source instanceof FeedTemperature.Room) {
-                hourlyC = ((Place.Indoors) design.tank().place()).roomC();
             }
         }
 
         /** Temperature of the stream; feed kept from frost stands at 0 °C or more. */
-        double celsius(double timeS) {
-            double celsius = source instanceof FeedTemperature.Ground ? surroundings.groundC(timeS) : hourlyC;
+        double celsius(State state) {
+            double celsius = follows >= 0 ? state.nodeC(follows) : hourlyC;
             return design.feed().handling().mayFreeze() ? celsius : Math.max(0, celsius);
         }
 
-        void contribute(double timeS, Flows flows) {
-            double celsius = celsius(timeS);
+        void ask(State state) {
+            double celsius = celsius(state);
             double specificHeat = properties.specificHeatJPerKgK();
             double recovered =
                     design.feed().handling().exchangerEffectiveness() * Math.min(specificHeat, contentsJPerKgK);
-            flows.exchange(slurry, kgPerS * (specificHeat - recovered), 0, heatMeter);
-            flows.heat(
-                    slurry,
-                    kgPerS * (properties.enthalpyJPerKg(celsius) - recovered * Math.max(celsius, 0)),
-                    heatMeter);
+            double takenWPerK = kgPerS * (specificHeat - recovered);
+            double broughtW = kgPerS * (properties.enthalpyJPerKg(celsius) - recovered * Math.max(celsius, 0));
+            heat.set(broughtW - takenWPerK * state.nodeC(Network.SLURRY), -takenWPerK);
         }
     }
 
-    /** Adds the feed to a network. */
-    public FeedPart(Design design, Surroundings surroundings, Network.Assembly assembly, int slurry) {
+    /**
+     * Adds the feed to a network.
+     *
+     * @param design the design
+     * @param surroundings what is outside
+     * @param around node of what is around the tank, whose temperature feed from the room has
+     * @param assembly the network being gathered
+     */
+    public FeedPart(Design design, Surroundings surroundings, int around, Network.Assembly assembly) {
         this.design = design;
         this.surroundings = surroundings;
-        this.slurry = slurry;
+        this.around = around;
         Feed feed = design.feed();
         flow = new FeedFlow(feed, surroundings);
         contentsJPerKgK = design.contentsSpecificHeatJPerKgK();
@@ -104,15 +113,16 @@ public final class FeedPart implements SlowPart {
         feedstocks = new Stream(
                 new FeedStream(design.contents(), feed.feedstockTotalSolidsFraction(), freezingRangeK),
                 feed.feedstockKgPerDay(),
-                feed.temperature());
+                feed.temperature(),
+                assembly);
         water = new Stream(
                 new FeedStream(design.contents(), 0, freezingRangeK),
                 feed.waterKgPerDay(),
-                feed.water().map(DilutionWater::temperature).orElse(feed.temperature()));
-        heatMeter = assembly.meter(
-                Meter.of(FEED_HEAT).told(-1, FEED).hourly(-1, "feed_w").leaving(Balance.SLURRY, 1));
-        augerMeter = assembly.meter(Meter.electricity("auger", "feed auger", "auger_electric_w"));
-        shredderMeter = assembly.meter(Meter.electricity("shredder", "shredder"));
+                feed.water().map(DilutionWater::temperature).orElse(feed.temperature()),
+                assembly);
+        auger = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("auger", "feed auger", "auger_electric_w")));
+        shredder = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("shredder", "shredder")));
+        assembly.part(this);
     }
 
     /** Whether feed enters in the interval entered. */
@@ -128,21 +138,23 @@ public final class FeedPart implements SlowPart {
     @Override
     public void enter(Interval interval) {
         open = flow.isOpen(interval);
+        double kgPerS = open ? feedstocks.kgPerS : 0;
+        auger.set(kgPerS * design.feed().handling().augerWhPerKg() * J_PER_WH);
+        shredder.set(kgPerS * design.feed().handling().shredderWhPerKg() * J_PER_WH);
         if (open) {
             feedstocks.enter(interval.hour());
             water.enter(interval.hour());
+        } else {
+            feedstocks.heat.set(0);
+            water.heat.set(0);
         }
     }
 
     @Override
-    public void surround(double timeS, Flows flows) {
-        if (!open) {
-            return;
+    public void ask(double timeS, State state) {
+        if (open) {
+            feedstocks.ask(state);
+            water.ask(state);
         }
-        feedstocks.contribute(timeS, flows);
-        water.contribute(timeS, flows);
-        double kgPerS = feedstocks.kgPerS;
-        flows.meter(augerMeter, kgPerS * design.feed().handling().augerWhPerKg() * J_PER_WH);
-        flows.meter(shredderMeter, kgPerS * design.feed().handling().shredderWhPerKg() * J_PER_WH);
     }
 }

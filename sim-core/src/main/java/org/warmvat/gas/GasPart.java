@@ -1,25 +1,26 @@
 package org.warmvat.gas;
 
+import java.util.Locale;
+import org.warmvat.network.Declarations;
+import org.warmvat.network.Energy;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Meter;
+import org.warmvat.network.Line;
+import org.warmvat.network.Balance;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.AirDosing;
 import org.warmvat.design.Design;
 import org.warmvat.design.Feedstock;
 import org.warmvat.design.Gas;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Declarations;
-import org.warmvat.network.Energy;
-import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
+import org.warmvat.network.Source;
 import org.warmvat.network.State;
+import org.warmvat.network.Stock;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
 
 /**
  * Biodegradable solids of every feedstock as a first-order reaction in a fully mixed tank, and what the gas carries off
@@ -69,21 +70,20 @@ public final class GasPart implements Part {
     private final Gas gas;
     private final Surroundings surroundings;
     private final BooleanSupplier feeding;
-    private final int slurry;
     private final double volumeM3;
     private final double dilutionPerSWhileOpen;
-    private final double airPumpW;
     private final double referenceRate;
     private final List<Solids> solids = new ArrayList<>();
-    private final int methaneMeter;
-    private final int heatMeter;
-    private final int reactionMeter;
-    private final int airPumpMeter;
+    private final Source methane;
+    private final Source heat;
+    private final Source reaction;
+    private double rateFactor;
+    private double rateFactorPerK;
     private boolean open;
     private double pressurePa;
 
     /** The solids of one feedstock: gain while feed enters, kg VS/(m3 s), and rate at the reference temperature, 1/s. */
-    private record Solids(int stock, double gainWhileOpen, double ratePerS, double potentialNm3PerKg) {}
+    private record Solids(Stock stock, double gainWhileOpen, double ratePerS, double potentialNm3PerKg) {}
 
     /**
      * Adds the gas side to a network.
@@ -92,14 +92,11 @@ public final class GasPart implements Part {
      * @param surroundings what is outside
      * @param feeding whether feed enters in the present interval
      * @param assembly the network being gathered
-     * @param slurry the slurry's node
      */
-    public GasPart(
-            Design design, Surroundings surroundings, BooleanSupplier feeding, Network.Assembly assembly, int slurry) {
+    public GasPart(Design design, Surroundings surroundings, BooleanSupplier feeding, Network.Assembly assembly) {
         gas = design.gas().orElseThrow();
         this.surroundings = surroundings;
         this.feeding = feeding;
-        this.slurry = slurry;
         referenceRate = gas.temperatures().relativeRate(gas.referenceC());
         volumeM3 = design.tank().liquidVolumeM3();
         double openS = design.feed().schedule().openSecondsPerDay();
@@ -110,30 +107,38 @@ public final class GasPart implements Part {
             double lossPerDay = dilutionPerDay
                     + feedstock.ratePerDay() * gas.rateFactor(design.control().setpointC());
             double steady = perDay == 0 || lossPerDay == 0 ? 0 : perDay / lossPerDay;
-            int stock = assembly.stock(new Network.Stock(feedstock.name(), steady));
+            Stock stock = assembly.stock(feedstock.name(), steady);
             solids.add(
                     new Solids(stock, perDay / openS, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
         }
-        methaneMeter = assembly.meter(Meter.of(METHANE)
+        int methaneMeter = assembly.meter(Meter.of(METHANE)
                 .told(METHANE_MADE)
                 .told(1 / gas.methaneFraction(), BIOGAS)
                 .told(GasEnergy.METHANE_J_PER_NM3, GAS_ENERGY)
                 .hourly(HOUR_S, "methane_nm3_h")
                 .counted(Energy.GAS_MADE, GasEnergy.METHANE_J_PER_NM3));
-        heatMeter = assembly.meter(
-                Meter.of(GAS_HEAT).told(-1, GAS_LOSS).hourly(-1, "loss_w").leaving(Balance.SLURRY, 1));
-        reactionMeter = assembly.meter(Meter.of(REACTION_HEAT).told(REACTION).posted(Balance.SLURRY, 1));
-        airPumpMeter = assembly.meter(Meter.electricity("air_pump", "air pump"));
-        airPumpW = gas.airDosing().map(air -> air.pumpW() * air.duty()).orElse(0.0);
+        methane = assembly.source(Network.NOWHERE, methaneMeter);
+        heat = assembly.source(
+                Network.SLURRY,
+                assembly.meter(Meter.of(GAS_HEAT)
+                        .told(-1, GAS_LOSS)
+                        .hourly(-1, "loss_w")
+                        .leaving(Balance.SLURRY, 1)));
+        reaction = assembly.source(
+                Network.SLURRY,
+                assembly.meter(Meter.of(REACTION_HEAT).told(REACTION).posted(Balance.SLURRY, 1)));
+        assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("air_pump", "air pump")))
+                .set(gas.airDosing().map(air -> air.pumpW() * air.duty()).orElse(0.0));
         gas.airDosing()
                 .filter(dosing -> dosedAirNm3PerH(dosing) > 0)
                 .ifPresentOrElse(
-                        dosing -> judgeAir(dosing, assembly.declare()),
+                        dosing -> judgeAir(dosing, methaneMeter, assembly.declare()),
                         () -> assembly.declare().none(AIR_SHARE_HOURS));
+        assembly.part(this);
     }
 
     /** Share of dosed air, air over dry biogas in Nm3, hour by hour (equation 7.4); infinite in an hour without gas. */
-    private void judgeAir(AirDosing dosing, Declarations declare) {
+    private void judgeAir(AirDosing dosing, int methaneMeter, Declarations declare) {
         double airNm3 = dosedAirNm3PerH(dosing);
         double limit = dosing.warningShare();
         declare.judgeHours(
@@ -178,21 +183,38 @@ public final class GasPart implements Part {
     }
 
     @Override
-    public void contribute(double timeS, State state, Flows flows) {
-        double slurryC = state.nodeC(slurry);
-        double methane = 0;
-        double rateFactor = gas.temperatures().relativeRate(slurryC) / referenceRate;
+    public void decay(State state) {
+        double slurryC = state.nodeC(Network.SLURRY);
+        rateFactor = gas.temperatures().relativeRate(slurryC) / referenceRate;
+        rateFactorPerK = gas.temperatures().relativeRateSlopePerK(slurryC) / referenceRate;
+        for (int i = 0; i < solids.size(); i++) {
+            Solids one = solids.get(i);
+            one.stock()
+                    .set(
+                            open ? one.gainWhileOpen() : 0,
+                            one.ratePerS() * rateFactor + (open ? dilutionPerSWhileOpen : 0),
+                            one.ratePerS() * rateFactorPerK);
+        }
+    }
+
+    @Override
+    public void ask(double timeS, State state) {
+        double slurryC = state.nodeC(Network.SLURRY);
+        double airC = state.nodeC(surroundings.air());
+        double made = 0;
         for (int i = 0; i < solids.size(); i++) {
             Solids one = solids.get(i);
             double rate = one.ratePerS() * rateFactor;
-            flows.stock(one.stock(), open ? one.gainWhileOpen() : 0, rate + (open ? dilutionPerSWhileOpen : 0));
-            methane += one.potentialNm3PerKg() * rate * state.stock(one.stock()) * volumeM3;
+            made += one.potentialNm3PerKg() * rate * state.stock(one.stock().number()) * volumeM3;
         }
-        flows.meter(methaneMeter, methane);
-        flows.meter(airPumpMeter, airPumpW);
-        flows.heat(slurry, methane * gas.reactionHeatKJPerNm3Methane() * J_PER_KJ, reactionMeter);
-        double heatJPerNm3 =
-                GasVapour.heatJPerNm3(slurryC, surroundings.airC(timeS), pressurePa, gas.heatCapacityJPerM3K());
-        flows.heat(slurry, -methane / gas.methaneFraction() * heatJPerNm3, heatMeter);
+        double madePerK = rateFactor == 0 ? 0 : made * rateFactorPerK / rateFactor;
+        methane.set(made, madePerK);
+        double reactionJPerNm3 = gas.reactionHeatKJPerNm3Methane() * J_PER_KJ;
+        reaction.set(made * reactionJPerNm3, madePerK * reactionJPerNm3);
+        double c = gas.heatCapacityJPerM3K();
+        double heatJPerNm3 = GasVapour.heatJPerNm3(slurryC, airC, pressurePa, c);
+        double slope = GasVapour.heatSlopeJPerNm3K(slurryC, airC, pressurePa, c);
+        double biogas = made / gas.methaneFraction();
+        heat.set(-biogas * heatJPerNm3, -(madePerK / gas.methaneFraction() * heatJPerNm3 + biogas * slope));
     }
 }

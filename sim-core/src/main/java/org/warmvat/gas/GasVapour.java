@@ -65,4 +65,21 @@ public final class GasVapour {
         double perM3 = densityKgPerM3(celsius) * latentHeatJPerKg(celsius) + heatCapacityJPerM3K * (celsius - airC);
         return wetM3PerNm3(celsius, pressurePa) * perM3;
     }
+
+    /** Derivative of {@link #heatJPerNm3} by the slurry's temperature, J/(Nm3 K). */
+    public static double heatSlopeJPerNm3K(double celsius, double airC, double pressurePa, double heatCapacityJPerM3K) {
+        double kelvin = celsius + PhysicalConstants.ZERO_CELSIUS_K;
+        double saturationPa = saturationPa(celsius);
+        double saturationShare = 17.62 * 243.12 / ((243.12 + celsius) * (243.12 + celsius));
+        double density = saturationPa / (VAPOUR_GAS_CONSTANT_J_PER_KG_K * kelvin);
+        double vapour = density * latentHeatJPerKg(celsius);
+        double wet = kelvin
+                / PhysicalConstants.ZERO_CELSIUS_K
+                * PhysicalConstants.STANDARD_PRESSURE_PA
+                / (pressurePa - saturationPa);
+        double wetShare = 1 / kelvin + saturationPa * saturationShare / (pressurePa - saturationPa);
+        double perM3 = vapour + heatCapacityJPerM3K * (celsius - airC);
+        double perM3PerK = vapour * (saturationShare - 1 / kelvin) - 2361 * density + heatCapacityJPerM3K;
+        return wet * (perM3 * wetShare + perM3PerK);
+    }
 }

@@ -1,25 +1,26 @@
 package org.warmvat.heating;
 
+import org.warmvat.design.BackupSource;
+import org.warmvat.network.Energy;
+import org.warmvat.network.Watched;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Meter;
+import org.warmvat.network.Line;
+import org.warmvat.network.Balance;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.BackupSource;
 import org.warmvat.design.Contents;
 import org.warmvat.design.Control;
 import org.warmvat.design.Design;
-import org.warmvat.design.Place;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Energy;
-import org.warmvat.network.Flows;
+import org.warmvat.network.Circuit;
+import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
+import org.warmvat.network.Margin;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
-import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Watched;
+import org.warmvat.network.Switch;
 
 /**
  * The backup heater: its thermostat, and either a water circuit with pump and coil or an element in the slurry (equations 6.1
@@ -79,58 +80,54 @@ public final class BackupPart implements Part {
     public static final String BACKUP_CAKING = "backup_caking";
 
     private final BackupCircuit backup;
-    private final Control control;
     private final Surroundings surroundings;
-    private final int slurry;
-    private final int demand;
-    private final int heatMeter;
-    private final int powerMeter;
-    private final Heater heater;
+    private final BooleanSupplier mixing;
+    private final Gate calling;
+    private final OptionalInt node;
+    private Runnable whenMixing = () -> {};
     private boolean permitted;
-
-    /** What carries the heater's power. */
-    private interface Heater {
-        default void enter() {}
-
-        void contribute(double timeS, State state, Flows flows);
-    }
 
     /**
      * Adds the backup to a network.
      *
      * @param design a design with a backup
-     * @param surroundings what is outside
+     * @param surroundings the clock
+     * @param around node of what is around the tank, to which the circuit loses heat
      * @param mixing whether the mixer turns in the present interval
      * @param assembly the network being gathered
-     * @param slurry the slurry's node
      */
     public BackupPart(
-            Design design, Surroundings surroundings, BooleanSupplier mixing, Network.Assembly assembly, int slurry) {
+            Design design, Surroundings surroundings, int around, BooleanSupplier mixing, Network.Assembly assembly) {
         backup = design.backup().orElseThrow();
-        control = design.control();
         this.surroundings = surroundings;
-        this.slurry = slurry;
-        heatMeter = assembly.meter(Meter.of(BACKUP_HEAT)
+        this.mixing = mixing;
+        Switch demand = demand(design.control(), assembly);
+        calling = state -> permitted && state.isOn(demand.number());
+        int heatMeter = assembly.meter(Meter.of(BACKUP_HEAT)
                 .told(HEAT)
                 .hourly("backup_heat_w")
                 .posted(BACKUP, -1)
                 .posted(Balance.SLURRY, 1));
-        powerMeter = assembly.meter(Meter.of(BACKUP_POWER)
+        int powerMeter = assembly.meter(Meter.of(BACKUP_POWER)
                 .told(POWER)
                 .told(1 / backup.efficiency(), BOUGHT)
                 .entering(BACKUP, 1)
                 .counted(side(backup.source()), 1 / backup.efficiency()));
-        demand = assembly.switchOf(DEMAND, this::demandMargin);
-        heater = backup.through() instanceof BackupCircuit.Circuit circuit
-                ? new WaterCircuit(circuit, design, mixing, assembly)
-                : immersed(assembly);
+        if (backup.through() instanceof BackupCircuit.Circuit circuit) {
+            node = OptionalInt.of(water(
+                    circuit, design.control().setpointC(), around, assembly, new Meters(heatMeter, powerMeter)));
+        } else {
+            node = OptionalInt.empty();
+            assembly.source(Network.SLURRY, heatMeter, calling).set(backup.ratedW());
+            assembly.source(Network.NOWHERE, powerMeter, calling).set(backup.ratedW());
+            assembly.declare().starts(demand.number(), STARTS);
+            assembly.declare().none(LOSS, STORED, CAKING_HOURS, PUMP.told().get(0).line());
+        }
+        assembly.part(this);
     }
 
-    private Heater immersed(Network.Assembly assembly) {
-        assembly.declare().starts(demand, STARTS);
-        assembly.declare().none(LOSS, STORED, CAKING_HOURS, PUMP.told().get(0).line());
-        return this::contributeImmersed;
-    }
+    /** Meters of the heat given and of the power put in. */
+    private record Meters(int heat, int power) {}
 
     private static Energy side(BackupSource source) {
         return switch (source) {
@@ -140,20 +137,70 @@ public final class BackupPart implements Part {
         };
     }
 
+    /** Thermostat on the slurry (equation 6.2); remembers its demand through barred hours. */
+    private static Switch demand(Control control, Network.Assembly assembly) {
+        double half = control.bandK() / 2;
+        return assembly.switchOf(DEMAND)
+                .startsWhen(Gate.OPEN, Margin.below(Network.SLURRY, control.setpointC() - half))
+                .stopsWhen(Gate.OPEN, Margin.above(Network.SLURRY, control.setpointC() + half));
+    }
+
+    /** Water heated by the source and pumped through the coil (equations 6.1 and 6.2). */
+    private int water(
+            BackupCircuit.Circuit circuit, double startC, int around, Network.Assembly assembly, Meters meters) {
+        CoilFlow flow = new CoilFlow(circuit.coil(), circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K);
+        double mixedWPerK = flow.conductanceWPerK(true);
+        double stillWPerK = flow.conductanceWPerK(false);
+        double capacityJPerK = circuit.waterKg() * Contents.WATER_J_PER_KG_K;
+        int water = assembly.body(NODE, capacityJPerK, startC);
+        Switch pump = pump(circuit, water, assembly);
+        Gate pumping = state -> state.isOn(pump.number());
+        Circuit loop = assembly.circuit(
+                water,
+                new Circuit.Coil(pump.number(), meters.heat()),
+                Circuit.Quadratic.NONE,
+                new Circuit.Heater(
+                        backup.ratedW(),
+                        circuit.flow().limitC(),
+                        circuit.flow().bandK(),
+                        calling,
+                        meters.power()));
+        whenMixing = () -> loop.setCoil(mixing.getAsBoolean() ? mixedWPerK : stillWPerK);
+        assembly.exchange(water, around, circuit.lossUaWPerK(), assembly.meter(Meter.of(BACKUP_AROUND).told(-1, LOSS).leaving(BACKUP, 1)));
+        assembly.source(Network.NOWHERE, assembly.meter(PUMP), pumping)
+                .set(circuit.loop().pumpW());
+        assembly.declare().starts(pump.number(), STARTS);
+        assembly.declare().store(water, capacityJPerK, STORED, BACKUP);
+        assembly.declare().hourlyC(water, "backup_circuit_c");
+        assembly.watch(caking(circuit), pumping, state -> {
+            double coilW = loop.coilWPerK() * (state.nodeC(water) - state.nodeC(Network.SLURRY));
+            return flow.inletC(state.nodeC(water), coilW) - circuit.cakingC();
+        });
+        return water;
+    }
+
+    private static Watched caking(BackupCircuit.Circuit circuit) {
+        return Watched.of(BACKUP_CAKING)
+                .told(CAKING_HOURS)
+                .warns(
+                        circuit.cakingC(),
+                        1,
+                        "Water entered the backup coil above " + Watched.degrees(circuit.cakingC())
+                                + ", where slurry may cake on it, for %s; the hottest was %.1f °C.");
+    }
+
+    /** Starts when calling with water no colder than the slurry; overruns after the call until the water is used up. */
+    private Switch pump(BackupCircuit.Circuit circuit, int water, Network.Assembly assembly) {
+        return assembly.switchOf(BACKUP_PUMP)
+                .startsWhen(calling, Margin.above(water, 0).plus(-1, Network.SLURRY))
+                .stopsWhen(
+                        state -> !calling.isOpen(state),
+                        Margin.below(water, circuit.flow().overrunDifferenceK()).plus(1, Network.SLURRY));
+    }
+
     /** The water circuit's node; none for an immersed element. */
     public OptionalInt node() {
-        return heater instanceof WaterCircuit circuit ? OptionalInt.of(circuit.node) : OptionalInt.empty();
-    }
-
-    /** Thermostat on the slurry (equation 6.2); remembers its demand through barred hours. */
-    private double demandMargin(double timeS, State state, boolean on) {
-        double slurryC = state.nodeC(slurry);
-        double half = control.bandK() / 2;
-        return on ? slurryC - (control.setpointC() + half) : control.setpointC() - half - slurryC;
-    }
-
-    private boolean isCalling(State state) {
-        return permitted && state.isOn(demand);
+        return node;
     }
 
     @Override
@@ -163,112 +210,7 @@ public final class BackupPart implements Part {
 
     @Override
     public void enter(Interval interval) {
-        heater.enter();
+        whenMixing.run();
         permitted = backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
-    }
-
-    @Override
-    public void contribute(double timeS, State state, Flows flows) {
-        heater.contribute(timeS, state, flows);
-    }
-
-    /** An element in the slurry: rated power while calling (equation 6.4). */
-    private void contributeImmersed(double timeS, State state, Flows flows) {
-        if (isCalling(state)) {
-            flows.heat(slurry, backup.ratedW(), heatMeter);
-            flows.meter(powerMeter, backup.ratedW());
-        }
-    }
-
-    /** Water heated by the source and pumped through the coil (equations 6.1 and 6.2). */
-    private final class WaterCircuit implements Heater {
-        private final BackupCircuit.Circuit circuit;
-        private final BooleanSupplier mixing;
-        private final Place place;
-        private final double mixedWPerK;
-        private final double stillWPerK;
-        private final int node;
-        private final int pump;
-        private final int aroundMeter;
-        private final int pumpMeter;
-        private double coilWPerK;
-
-        WaterCircuit(BackupCircuit.Circuit circuit, Design design, BooleanSupplier mixing, Network.Assembly assembly) {
-            this.circuit = circuit;
-            this.mixing = mixing;
-            place = design.tank().place();
-            CoilFlow flow = new CoilFlow(circuit.coil(), circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K);
-            mixedWPerK = flow.conductanceWPerK(true);
-            stillWPerK = flow.conductanceWPerK(false);
-            double capacityJPerK = circuit.waterKg() * Contents.WATER_J_PER_KG_K;
-            node = assembly.node(new Network.Node(NODE, capacityJPerK, slurry, control.setpointC(), false));
-            aroundMeter = assembly.meter(Meter.of(BACKUP_AROUND).told(-1, LOSS).leaving(BACKUP, 1));
-            pumpMeter = assembly.meter(PUMP);
-            pump = assembly.switchOf(BACKUP_PUMP, this::pumpMargin);
-            assembly.declare().starts(pump, STARTS);
-            assembly.declare().store(node, capacityJPerK, STORED, BACKUP);
-            assembly.declare().hourlyC(node, "backup_circuit_c");
-            assembly.watch(
-                    caking(),
-                    (timeS, state) -> state.isOn(pump)
-                            ? flow.inletC(state.nodeC(node), coilWPerK * differenceK(state)) - circuit.cakingC()
-                            : Double.NEGATIVE_INFINITY);
-        }
-
-        private Watched caking() {
-            return Watched.of(BACKUP_CAKING)
-                    .told(CAKING_HOURS)
-                    .warns(
-                            circuit.cakingC(),
-                            1,
-                            "Water entered the backup coil above " + Watched.degrees(circuit.cakingC())
-                                    + ", where slurry may cake on it, for %s; the hottest was %.1f °C.");
-        }
-
-        private double aroundC(double timeS) {
-            return place instanceof Place.Indoors indoors ? indoors.roomC() : surroundings.airC(timeS);
-        }
-
-        private double differenceK(State state) {
-            return state.nodeC(node) - state.nodeC(slurry);
-        }
-
-        @Override
-        public void enter() {
-            coilWPerK = mixing.getAsBoolean() ? mixedWPerK : stillWPerK;
-        }
-
-        /** Starts when calling with water no colder than the slurry; overruns after the call until the water is used up. */
-        private double pumpMargin(double timeS, State state, boolean on) {
-            boolean calling = isCalling(state);
-            if (on) {
-                return calling ? -1 : circuit.flow().overrunDifferenceK() - differenceK(state);
-            }
-            return calling ? differenceK(state) : -1;
-        }
-
-        @Override
-        public void contribute(double timeS, State state, Flows flows) {
-            double waterC = state.nodeC(node);
-            if (isCalling(state)) {
-                double bandK = circuit.flow().bandK();
-                double share = (circuit.flow().limitC() - waterC) / bandK;
-                boolean inBand = share > 0 && share < 1;
-                // the corners at both ends of the band: near them a slope must not be followed far
-                boolean nearBand = share > -1 && share < 2;
-                flows.heat(
-                        node,
-                        backup.ratedW() * Math.max(0, Math.min(1, share)),
-                        inBand ? -backup.ratedW() / bandK : 0,
-                        0,
-                        powerMeter);
-                flows.corner(node, nearBand ? backup.ratedW() / (bandK * bandK) : 0);
-            }
-            flows.exchange(node, circuit.lossUaWPerK(), aroundC(timeS), aroundMeter);
-            if (state.isOn(pump)) {
-                flows.link(node, coilWPerK, heatMeter);
-                flows.meter(pumpMeter, circuit.loop().pumpW());
-            }
-        }
     }
 }

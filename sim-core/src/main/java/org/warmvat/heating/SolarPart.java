@@ -1,20 +1,23 @@
 package org.warmvat.heating;
 
+import org.warmvat.network.Watched;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Meter;
+import org.warmvat.network.Line;
+import org.warmvat.network.Balance;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.Design;
 import org.warmvat.design.PumpControl;
 import org.warmvat.design.SolarCircuit;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Flows;
+import org.warmvat.network.Circuit;
+import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
+import org.warmvat.network.Margin;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
-import org.warmvat.network.State;
+import org.warmvat.network.Source;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Watched;
+import org.warmvat.network.Switch;
 
 /**
  * The solar circuit: one mean fluid temperature of collector and loop, a coil, a difference-controlled pump (equations 5.1 to
@@ -80,23 +83,13 @@ public final class SolarPart implements Part {
     public static final String LOOP_FROZEN = "loop_frozen";
 
     private final SolarCircuit circuit;
-    private final CollectorHeat collector;
     private final CollectorSun sun;
-    private final Surroundings surroundings;
     private final BooleanSupplier mixing;
-    private final int slurry;
-    private final int node;
-    private final int pump;
+    private final Circuit loop;
     private final double mixedWPerK;
     private final double stillWPerK;
-    private final int heatMeter;
-    private final int absorbedMeter;
-    private final int airMeter;
-    private final int pumpMeter;
-    private final int planeMeter;
-    private double coilWPerK;
-    private double absorbedW;
-    private double planeWPerM2;
+    private final Source absorbed;
+    private final Source plane;
 
     /**
      * Adds the circuit to a network.
@@ -106,45 +99,52 @@ public final class SolarPart implements Part {
      * @param surroundings what is outside
      * @param mixing whether the mixer turns in the present interval
      * @param assembly the network being gathered
-     * @param slurry the slurry's node
      */
     public SolarPart(
             Design design,
             CollectorSun sun,
             Surroundings surroundings,
             BooleanSupplier mixing,
-            Network.Assembly assembly,
-            int slurry) {
-        this.circuit = design.solar().orElseThrow();
+            Network.Assembly assembly) {
+        circuit = design.solar().orElseThrow();
         this.sun = sun;
-        this.surroundings = surroundings;
         this.mixing = mixing;
-        this.slurry = slurry;
-        collector = new CollectorHeat(circuit.collector());
+        CollectorHeat collector = new CollectorHeat(circuit.collector());
         CoilFlow flow = new CoilFlow(circuit.coil(), circuit.loop().capacityRateWPerK());
         mixedWPerK = flow.conductanceWPerK(true);
         stillWPerK = flow.conductanceWPerK(false);
-        node = assembly.node(new Network.Node(NODE, circuit.capacityJPerK(), slurry, 0, false));
-        heatMeter = assembly.meter(Meter.of(SOLAR_HEAT)
-                .told(HEAT)
-                .hourly("solar_heat_w")
-                .posted(COLLECTOR, -1)
-                .posted(Balance.SLURRY, 1));
-        absorbedMeter = assembly.meter(Meter.of(ABSORBED).told(ABSORBED_SUN).entering(COLLECTOR, 1));
-        airMeter = assembly.meter(Meter.of(COLLECTOR_AIR).told(-1, LOSS).leaving(COLLECTOR, 1));
-        pumpMeter = assembly.meter(Meter.electricity("solar_pump", "solar pump"));
-        planeMeter = assembly.meter(Meter.of(PLANE_IRRADIATION).hourly("collector_irradiance_w_m2"));
-        pump = assembly.switchOf(SOLAR_PUMP, this::pumpMargin);
-        assembly.declare().starts(pump, STARTS);
+        int air = surroundings.air();
+        int node = assembly.body(NODE, circuit.capacityJPerK(), 0);
+        Switch pump = pump(assembly, node);
+        Gate pumping = state -> state.isOn(pump.number());
+        int airMeter = assembly.meter(Meter.of(COLLECTOR_AIR).told(-1, LOSS).leaving(COLLECTOR, 1));
+        loop = assembly.circuit(
+                node,
+                new Circuit.Coil(
+                        pump.number(),
+                        assembly.meter(Meter.of(SOLAR_HEAT)
+                                .told(HEAT)
+                                .hourly("solar_heat_w")
+                                .posted(COLLECTOR, -1)
+                                .posted(Balance.SLURRY, 1))),
+                new Circuit.Quadratic(collector.quadraticWPerK2(), air, airMeter),
+                Circuit.Heater.NONE);
+        absorbed = assembly.source(node, assembly.meter(Meter.of(ABSORBED).told(ABSORBED_SUN).entering(COLLECTOR, 1)));
+        double lossWPerK = collector.linearWPerK() + circuit.loop().pipeUaWPerK();
+        assembly.exchange(node, air, lossWPerK, airMeter);
+        assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("solar_pump", "solar pump")), pumping)
+                .set(circuit.loop().pumpW());
+        plane = assembly.source(Network.NOWHERE, assembly.meter(Meter.of(PLANE_IRRADIATION).hourly("collector_irradiance_w_m2")));
+        assembly.declare().starts(pump.number(), STARTS);
         assembly.declare().store(node, circuit.capacityJPerK(), STORED, COLLECTOR);
         assembly.declare().hourlyC(node, "collector_c");
-        assembly.watch(stagnation(), (timeS, state) -> state.nodeC(node) - circuit.stagnationC());
-        assembly.watch(
-                caking(),
-                (timeS, state) -> state.isOn(pump)
-                        ? flow.inletC(state.nodeC(node), coilW(state)) - circuit.cakingC()
-                        : Double.NEGATIVE_INFINITY);
-        assembly.watch(frozen(), (timeS, state) -> circuit.loop().freezesC() - state.nodeC(node));
+        assembly.watch(stagnation(), Margin.above(node, circuit.stagnationC()));
+        assembly.watch(caking(), pumping, state -> {
+            double coilW = loop.coilWPerK() * (state.nodeC(node) - state.nodeC(Network.SLURRY));
+            return flow.inletC(state.nodeC(node), coilW) - circuit.cakingC();
+        });
+        assembly.watch(frozen(), Margin.below(node, circuit.loop().freezesC()));
+        assembly.part(this);
     }
 
     private Watched stagnation() {
@@ -178,53 +178,31 @@ public final class SolarPart implements Part {
                                 + Watched.degrees(circuit.loop().freezesC()) + " for %s; the coldest was %.1f °C.");
     }
 
+    /** Pump control (equation 5.3). */
+    private Switch pump(Network.Assembly assembly, int node) {
+        PumpControl control = circuit.pumpControl();
+        double restartC = control.tankHighLimitC() - control.restartBelowLimitK();
+        return assembly.switchOf(SOLAR_PUMP)
+                .startsWhen(
+                        Gate.OPEN,
+                        Margin.above(node, control.startDifferenceK()).plus(-1, Network.SLURRY),
+                        Margin.below(Network.SLURRY, restartC),
+                        Margin.below(node, control.startBarC()))
+                .stopsWhen(
+                        Gate.OPEN,
+                        Margin.below(node, control.stopDifferenceK()).plus(1, Network.SLURRY),
+                        Margin.above(Network.SLURRY, control.tankHighLimitC()));
+    }
+
     /** The circuit's node. */
     public int node() {
-        return node;
-    }
-
-    /** Pump control (equation 5.3). */
-    private double pumpMargin(double timeS, State state, boolean on) {
-        PumpControl control = circuit.pumpControl();
-        double slurryC = state.nodeC(slurry);
-        double differenceK = state.nodeC(node) - slurryC;
-        if (on) {
-            return Math.max(control.stopDifferenceK() - differenceK, slurryC - control.tankHighLimitC());
-        }
-        return Math.min(
-                Math.min(
-                        differenceK - control.startDifferenceK(),
-                        control.tankHighLimitC() - control.restartBelowLimitK() - slurryC),
-                control.startBarC() - state.nodeC(node));
-    }
-
-    private double coilW(State state) {
-        return coilWPerK * (state.nodeC(node) - state.nodeC(slurry));
+        return loop.node();
     }
 
     @Override
     public void enter(Interval interval) {
-        coilWPerK = mixing.getAsBoolean() ? mixedWPerK : stillWPerK;
-        absorbedW = sun.absorbedWPerM2(interval.hour()) * circuit.collector().areaM2();
-        planeWPerM2 = sun.totalWPerM2(interval.hour());
-    }
-
-    @Override
-    public void contribute(double timeS, State state, Flows flows) {
-        double airC = surroundings.airC(timeS);
-        double differenceK = state.nodeC(node) - airC;
-        flows.heat(node, absorbedW, absorbedMeter);
-        flows.exchange(node, collector.linearWPerK() + circuit.loop().pipeUaWPerK(), airC, airMeter);
-        flows.heat(
-                node,
-                collector.quadraticW(differenceK),
-                collector.quadraticSlopeWPerK(differenceK),
-                collector.quadraticBendWPerK2(differenceK),
-                airMeter);
-        flows.meter(planeMeter, planeWPerM2);
-        if (state.isOn(pump)) {
-            flows.link(node, coilWPerK, heatMeter);
-            flows.meter(pumpMeter, circuit.loop().pumpW());
-        }
+        loop.setCoil(mixing.getAsBoolean() ? mixedWPerK : stillWPerK);
+        absorbed.set(sun.absorbedWPerM2(interval.hour()) * circuit.collector().areaM2());
+        plane.set(sun.totalWPerM2(interval.hour()));
     }
 }

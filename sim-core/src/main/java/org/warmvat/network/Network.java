@@ -1,140 +1,168 @@
 package org.warmvat.network;
 
+import java.util.function.ToDoubleFunction;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * A tank as the engines see it: a tree of nodes rooted at the slurry, stocks, meters, switches and watches, and the parts
- * that make them live. Immutable but for its parts, which belong to one run.
+ * A tank as the engines see it: nodes, what passes heat between them, stocks, meters, switches and watches, and the parts that keep
+ * these up to date. Belongs to one run.
  */
 public final class Network {
 
+    /** The node of the slurry. */
+    public static final int SLURRY = 0;
+
+    /** Meter of a flow that is not counted. */
+    public static final int UNMETERED = -1;
+
+    /** No node, no stock, no switch. */
+    public static final int NOWHERE = -1;
+
     private final List<Node> nodes;
-    private final int[] parent;
-    private final double[] capacityJPerK;
-    private final double[] linkWPerK;
-    private final int liveNodes;
+    private final List<Chain> chains;
+    private final List<Exchange> exchanges;
+    private final List<Circuit> circuits;
+    private final List<Source> sources;
     private final List<Stock> stocks;
     private final Declarations declarations;
-    private final List<NamedSwitch> switches;
-    private final List<NamedWatch> watches;
-    private final Scheduled[] scheduled;
+    private final List<Switch> switches;
+    private final List<Watch> watches;
+    private final int[] depthMeters;
     private final Part[] parts;
-    private final SlowPart[] slowParts;
-
-    /**
-     * A node. Live nodes, slurry and circuits, come first; those that start steady, the layers of the envelope, follow, and what
-     * flows into them depends on time alone.
-     *
-     * @param name its name
-     * @param capacityJPerK heat capacity; 0 for a junction without mass, which starts steady and whose parent and
-     *     children must have mass
-     * @param parent index of its parent; the root's is -1
-     * @param initialC temperature at the start; for a steady node a first guess
-     * @param startsSteady whether it starts in equilibrium with its surroundings at the first instant
-     * @param linkWPerK conductance to its parent, W/K, which a node that starts steady keeps for good
-     */
-    public record Node(
-            String name, double capacityJPerK, int parent, double initialC, boolean startsSteady, double linkWPerK) {
-
-        /** A node whose link, if any, is what a part says ({@link Flows#link}). */
-        public Node(String name, double capacityJPerK, int parent, double initialC, boolean startsSteady) {
-            this(name, capacityJPerK, parent, initialC, startsSteady, 0);
-        }
-    }
-
-    /**
-     * Something else than heat that is kept account of, such as biodegradable solids.
-     *
-     * @param name its name
-     * @param initial content at the start
-     */
-    public record Stock(String name, double initial) {}
-
-    /**
-     * A switch with its name.
-     *
-     * @param name its name
-     * @param control what moves it
-     */
-    public record NamedSwitch(String name, Switch control) {}
-
-    /**
-     * A watch with its name.
-     *
-     * @param name its name
-     * @param condition what is watched
-     */
-    public record NamedWatch(String name, Watch condition) {}
 
     private Network(Assembly assembly) {
         nodes = List.copyOf(assembly.nodes);
-        parent = nodes.stream().mapToInt(Node::parent).toArray();
-        capacityJPerK = nodes.stream().mapToDouble(Node::capacityJPerK).toArray();
-        linkWPerK = nodes.stream().mapToDouble(Node::linkWPerK).toArray();
-        liveNodes = (int) nodes.stream().filter(node -> !node.startsSteady()).count();
+        chains = List.copyOf(assembly.chains);
+        exchanges = List.copyOf(assembly.exchanges);
+        circuits = List.copyOf(assembly.circuits);
+        sources = List.copyOf(assembly.sources);
         stocks = List.copyOf(assembly.stocks);
         declarations = assembly.declarations;
         switches = List.copyOf(assembly.switches);
         watches = List.copyOf(assembly.watches);
-        scheduled = assembly.scheduled.toArray(Scheduled[]::new);
+        depthMeters = assembly.depthMeters.stream().mapToInt(Integer::intValue).toArray();
         parts = assembly.parts.toArray(Part[]::new);
-        slowParts = assembly.slowParts.toArray(SlowPart[]::new);
     }
 
-    /** Gathers a network: nodes first from the root outwards, then the parts that use them. */
+    /** Gathers a network: the slurry first, then everything else in any order. */
     public static final class Assembly {
         private final List<Node> nodes = new ArrayList<>();
+        private final List<Chain> chains = new ArrayList<>();
+        private final List<Exchange> exchanges = new ArrayList<>();
+        private final List<Circuit> circuits = new ArrayList<>();
+        private final List<Source> sources = new ArrayList<>();
         private final List<Stock> stocks = new ArrayList<>();
         private final Declarations declarations = new Declarations();
-        private final List<NamedSwitch> switches = new ArrayList<>();
-        private final List<NamedWatch> watches = new ArrayList<>();
-        private final List<Scheduled> scheduled = new ArrayList<>();
+        private final List<Switch> switches = new ArrayList<>();
+        private final List<Watch> watches = new ArrayList<>();
+        private final List<Integer> depthMeters = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
-        private final List<SlowPart> slowParts = new ArrayList<>();
 
-        /**
-         * Adds a node after its parent.
-         *
-         * @throws IllegalArgumentException when the parent does not exist yet, two junctions without mass would touch, a live node
-         *     has no mass or would follow a steady one, or a steady node would hang on a live one other than the first
-         */
-        public int node(Node node) {
-            boolean root = nodes.isEmpty();
-            if (root != (node.parent() < 0) || node.parent() >= nodes.size()) {
-                throw new IllegalArgumentException("node " + node.name() + ": parent " + node.parent()
-                        + ", expected one of the " + nodes.size() + " nodes before it, -1 for the first");
-            }
-            if (!root && node.capacityJPerK() == 0 && nodes.get(node.parent()).capacityJPerK() == 0) {
-                throw new IllegalArgumentException(
-                        "node " + node.name() + ": two junctions without mass may not touch");
-            }
-            checkOrder(node);
+        /** Begins with the slurry, node 0. */
+        public Assembly(double slurryJPerK, double initialC) {
+            nodes.add(new Node("slurry", Node.Kind.SLURRY, slurryJPerK, initialC));
+        }
+
+        private int node(Node node) {
             nodes.add(node);
             return nodes.size() - 1;
         }
 
-        private void checkOrder(Node node) {
-            if (!node.startsSteady()
-                    && !nodes.isEmpty()
-                    && nodes.get(nodes.size() - 1).startsSteady()) {
-                throw new IllegalArgumentException("node " + node.name() + ": live nodes come before steady ones");
+        /** Adds a temperature that a part prescribes. */
+        public int known(String name, double initialC) {
+            return node(new Node(name, Node.Kind.KNOWN, 0, initialC));
+        }
+
+        /** Adds a room, without mass or with some. */
+        public int room(String name, double capacityJPerK, double initialC) {
+            return node(new Node(name, Node.Kind.ROOM, capacityJPerK, initialC));
+        }
+
+        /** Adds the node of a circuit. */
+        public int body(String name, double capacityJPerK, double initialC) {
+            return node(new Node(name, Node.Kind.CIRCUIT, capacityJPerK, initialC));
+        }
+
+        /** Joins a body to the slurry. */
+        public Circuit circuit(int body, Circuit.Coil coil, Circuit.Quadratic quadratic, Circuit.Heater heater) {
+            check("circuit", body, Node.Kind.CIRCUIT);
+            circuits.add(new Circuit(body, coil, quadratic, heater));
+            return circuits.get(circuits.size() - 1);
+        }
+
+        /**
+         * Adds a chain and its nodes.
+         *
+         * @param name of the nodes
+         * @param inside node inside of it, the slurry or a room
+         * @param capacityJPerK of its nodes from inside to outside, at least one
+         * @param linkWPerK of each to the one inside of it
+         * @param face its outer end
+         * @param guessC temperature to begin with
+         */
+        public Chain chain(
+                String name, int inside, double[] capacityJPerK, double[] linkWPerK, Chain.Face face, double guessC) {
+            check(name, inside, Node.Kind.SLURRY, Node.Kind.ROOM);
+            check(name, face.outside(), Node.Kind.KNOWN, Node.Kind.ROOM);
+            int first = nodes.size();
+            for (double capacity : capacityJPerK) {
+                node(new Node(name, Node.Kind.LAYER, capacity, guessC));
             }
-            if (!node.startsSteady() && node.capacityJPerK() == 0) {
-                throw new IllegalArgumentException("node " + node.name() + ": a junction without mass starts steady");
+            chains.add(new Chain(inside, first, capacityJPerK, linkWPerK, face));
+            return chains.get(chains.size() - 1);
+        }
+
+        /** A conductance between two nodes; the meter counts what the first receives. */
+        public Exchange exchange(int node, int other, double wPerK, int meter) {
+            return exchange(node, other, wPerK, meter, Exchange.Opening.NEVER);
+        }
+
+        /** The same, opening as the first gets warm. */
+        public Exchange exchange(int node, int other, double wPerK, int meter, Exchange.Opening opening) {
+            check("exchange", node, Node.Kind.SLURRY, Node.Kind.ROOM, Node.Kind.CIRCUIT);
+            check("exchange", other, Node.Kind.SLURRY, Node.Kind.ROOM, Node.Kind.KNOWN);
+            if (nodes.get(node).isMassless() && nodes.get(other).isMassless()) {
+                throw new IllegalArgumentException("exchange: two rooms without mass may not touch");
             }
-            boolean hangsOnCircuit =
-                    node.parent() > 0 && !nodes.get(node.parent()).startsSteady();
-            if (node.startsSteady() && (nodes.isEmpty() || hangsOnCircuit)) {
-                throw new IllegalArgumentException(
-                        "node " + node.name() + ": a steady node hangs on the first node or on a steady one");
+            exchanges.add(new Exchange(node, other, wPerK, meter, opening));
+            return exchanges.get(exchanges.size() - 1);
+        }
+
+        /** A source of heat into the slurry, a room or a circuit, or with {@link Network#NOWHERE} of what is only metered. */
+        public Source source(int node, int meter, Gate gate) {
+            if (node != NOWHERE) {
+                check("source", node, Node.Kind.SLURRY, Node.Kind.ROOM, Node.Kind.CIRCUIT);
             }
+            sources.add(new Source(node, meter, gate));
+            return sources.get(sources.size() - 1);
+        }
+
+        /** A source that is always on. */
+        public Source source(int node, int meter) {
+            return source(node, meter, Gate.OPEN);
         }
 
         /** Adds a stock. */
-        public int stock(Stock stock) {
-            stocks.add(stock);
-            return stocks.size() - 1;
+        public Stock stock(String name, double initial) {
+            stocks.add(new Stock(name, initial, stocks.size()));
+            return stocks.get(stocks.size() - 1);
+        }
+
+        /**
+         * Lets a stock overflow at a content.
+         *
+         * @param scale makes of the stock's unit something like a kelvin, for the switch that tells that it is full
+         * @return that switch
+         */
+        public Switch bounded(Stock stock, double most, double scale, int surplusMeter) {
+            double clearlyBelow = most * (1 - 1e-6);
+            Switch full = switchOf(stock.name() + "_full")
+                    .startsWhen(Gate.OPEN, Margin.ofStock(stock, most, scale))
+                    .stopsWhen(Gate.OPEN, Margin.ofStock(stock, clearlyBelow, -scale));
+            stock.bound(new Stock.Bound(most, full.number(), surplusMeter));
+            return full;
         }
 
         /** The meter of a key, added at its first use. */
@@ -152,34 +180,42 @@ public final class Network {
             return declarations;
         }
 
-        /** Adds a switch; it starts off. */
-        public int switchOf(String name, Switch control) {
-            switches.add(new NamedSwitch(name, control));
-            return switches.size() - 1;
+        /** Adds a switch; it starts off and stays so until it is told what moves it. */
+        public Switch switchOf(String name) {
+            switches.add(new Switch(name, switches.size()));
+            return switches.get(switches.size() - 1);
         }
 
-        /** Adds a watch. */
-        public int watch(Watched watched, Watch condition) {
+        /** Adds a watch that always looks. */
+        public int watch(Watched watched, Margin margin) {
+            return watch(watched, Gate.OPEN, margin::at, UNMETERED);
+        }
+
+        /** Adds a watch that looks while a gate is open. */
+        public int watch(Watched watched, Gate gate, ToDoubleFunction<State> margin) {
+            return watch(watched, gate, margin, UNMETERED);
+        }
+
+        /** Adds a watch whose margin a meter integrates while it holds. */
+        public int watch(Watched watched, Gate gate, ToDoubleFunction<State> margin, int depthMeter) {
             declarations.watched(watched);
-            watches.add(new NamedWatch(watched.key(), condition));
+            watches.add(new Watch(watched.key(), gate, margin));
+            depthMeters.add(depthMeter);
             return watches.size() - 1;
         }
 
-        /** Adds a watch of which nothing is told. */
-        public int watch(String key, Watch condition) {
-            return watch(Watched.of(key), condition);
-        }
-
-        /** Adds a part that temperatures, stocks and switches drive. */
+        /** Adds a part that keeps its pieces up to date. */
         public void part(Part part) {
-            scheduled.add(part);
             parts.add(part);
         }
 
-        /** Adds a part that depends on time alone. */
-        public void slowPart(SlowPart part) {
-            scheduled.add(part);
-            slowParts.add(part);
+        private void check(String what, int node, Node.Kind... allowed) {
+            if (node < 0
+                    || node >= nodes.size()
+                    || !List.of(allowed).contains(nodes.get(node).kind())) {
+                throw new IllegalArgumentException(
+                        what + ": node " + node + ", expected one of kind " + List.of(allowed));
+            }
         }
 
         /** The finished network. */
@@ -193,24 +229,36 @@ public final class Network {
         return nodes;
     }
 
-    /** Parent of each node, -1 for the first. Shared: read only. */
-    public int[] parents() {
-        return parent;
+    /** Numbers of the nodes of a kind. */
+    public int[] nodes(Node.Kind kind) {
+        return IntStream.range(0, nodes.size())
+                .filter(i -> nodes.get(i).kind() == kind)
+                .toArray();
     }
 
-    /** Heat capacity of each node, J/K. Shared: read only. */
+    /** Heat capacity of each node, J/K. */
     public double[] capacitiesJPerK() {
-        return capacityJPerK;
+        return nodes.stream().mapToDouble(Node::capacityJPerK).toArray();
     }
 
-    /** Lasting conductance of each steady-starting node to its parent, W/K; 0 for live ones. Shared: read only. */
-    public double[] linksWPerK() {
-        return linkWPerK;
+    /** The chains. */
+    public List<Chain> chains() {
+        return chains;
     }
 
-    /** How many nodes are live: these come first, the steady-starting ones after them. */
-    public int liveNodes() {
-        return liveNodes;
+    /** The exchanges. */
+    public List<Exchange> exchanges() {
+        return exchanges;
+    }
+
+    /** The circuits. */
+    public List<Circuit> circuits() {
+        return circuits;
+    }
+
+    /** The sources. */
+    public List<Source> sources() {
+        return sources;
     }
 
     /** The stocks. */
@@ -229,13 +277,18 @@ public final class Network {
     }
 
     /** The switches. */
-    public List<NamedSwitch> switches() {
+    public List<Switch> switches() {
         return switches;
     }
 
     /** The watches. */
-    public List<NamedWatch> watches() {
+    public List<Watch> watches() {
         return watches;
+    }
+
+    /** Meter of a watch's depth, or {@link #UNMETERED}. */
+    public int depthMeter(int watch) {
+        return depthMeters[watch];
     }
 
     /** State at the start: initial temperatures and stocks, every switch off. */
@@ -246,20 +299,10 @@ public final class Network {
                 new boolean[switches.size()]);
     }
 
-    /** An empty gathering place for what temperatures and switches drive. */
-    public Flows newLiveFlows() {
-        return new Flows(liveNodes, liveNodes, stocks.size());
-    }
-
-    /** An empty gathering place for what depends on time alone. */
-    public Flows newSlowFlows() {
-        return new Flows(nodes.size(), 0, 0);
-    }
-
     /** The earliest jump any part announces strictly after a time, s. */
     public double nextJumpS(double timeS) {
         double next = Double.POSITIVE_INFINITY;
-        for (Scheduled part : scheduled) {
+        for (Part part : parts) {
             next = Math.min(next, part.nextJumpS(timeS));
         }
         return next;
@@ -267,24 +310,36 @@ public final class Network {
 
     /** Lets every part enter an interval. */
     public void enter(Interval interval) {
-        for (Scheduled part : scheduled) {
+        for (Part part : parts) {
             part.enter(interval);
         }
     }
 
-    /** Gathers what temperatures and switches drive at an instant. */
-    public void contribute(double timeS, State state, Flows flows) {
-        flows.clear(state);
+    /** Renews what depends on time alone. */
+    public void look(double timeS, State state) {
         for (Part part : parts) {
-            part.contribute(timeS, state, flows);
+            part.look(timeS, state);
         }
     }
 
-    /** Gathers what depends on time alone at an instant. */
-    public void surround(double timeS, Flows flows) {
-        flows.clear();
-        for (SlowPart part : slowParts) {
-            part.surround(timeS, flows);
+    /** Renews gain and loss of the stocks. */
+    public void decay(State state) {
+        for (Part part : parts) {
+            part.decay(state);
+        }
+    }
+
+    /** Renews the sources that depend on the state. */
+    public void ask(double timeS, State state) {
+        for (Part part : parts) {
+            part.ask(timeS, state);
+        }
+    }
+
+    /** Tells every part of the state at the end of an interval. */
+    public void reached(double timeS, State state) {
+        for (Part part : parts) {
+            part.reached(timeS, state);
         }
     }
 }

@@ -5,30 +5,56 @@ import java.util.function.DoubleUnaryOperator;
 import org.warmvat.weather.Weather;
 
 /**
- * What a part sees outside at an instant: weather, ground and the clock. Times are seconds since the start of the weather
- * file.
+ * What the parts meet outside: weather, ground and the clock. Air and ground are known nodes of the network. Times are seconds since
+ * the start of the weather file.
  */
-public final class Surroundings {
+public final class Surroundings implements Part {
 
     private static final double DAY_S = 86_400;
 
     private final Weather weather;
     private final DoubleUnaryOperator groundC;
     private final double startSecondOfDay;
-    private double airAtS = Double.NaN;
-    private double airC;
+    private final Network.Assembly assembly;
+    private final int air;
+    private int ground = Network.NOWHERE;
 
     /**
-     * Surroundings of a run.
+     * Surroundings of a run, added to its network.
      *
      * @param weather the hourly weather
      * @param groundC ground temperature in °C as a function of seconds since the start
+     * @param assembly the network being gathered
      */
-    public Surroundings(Weather weather, DoubleUnaryOperator groundC) {
+    public Surroundings(Weather weather, DoubleUnaryOperator groundC, Network.Assembly assembly) {
         this.weather = weather;
         this.groundC = groundC;
         startSecondOfDay =
                 ChronoUnit.SECONDS.between(weather.start().toLocalDate().atStartOfDay(), weather.start());
+        this.assembly = assembly;
+        air = assembly.known("air", airC(0));
+        assembly.part(this);
+    }
+
+    @Override
+    public void look(double timeS, State state) {
+        state.setNodeC(air, airC(timeS));
+        if (ground >= 0) {
+            state.setNodeC(ground, groundC.applyAsDouble(timeS));
+        }
+    }
+
+    /** Node of the outdoor air. */
+    public int air() {
+        return air;
+    }
+
+    /** Node of the ground at the depth that counts; nobody works it out until a part wants it. */
+    public int ground() {
+        if (ground < 0) {
+            ground = assembly.known("ground", groundC.applyAsDouble(0));
+        }
+        return ground;
     }
 
     /** The hourly weather. */
@@ -38,21 +64,12 @@ public final class Surroundings {
 
     /** Outdoor air, °C. */
     public double airC(double timeS) {
-        if (timeS != airAtS) {
-            airC = weather.airC().at(timeS);
-            airAtS = timeS;
-        }
-        return airC;
+        return weather.airC().at(timeS);
     }
 
     /** Wind at 10 m, m/s. */
     public double windMPerS(double timeS) {
         return weather.windMPerS().at(timeS);
-    }
-
-    /** Ground at the depth that counts, °C. */
-    public double groundC(double timeS) {
-        return groundC.applyAsDouble(timeS);
     }
 
     /** Second of the local day, 0 up to but not including 86 400. */

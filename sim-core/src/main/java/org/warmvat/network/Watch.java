@@ -1,14 +1,18 @@
 package org.warmvat.network;
 
-/** A condition on the state whose duration is counted and whose worst margin is kept. */
-@FunctionalInterface
-public interface Watch {
+import java.util.function.ToDoubleFunction;
 
-    /**
-     * By how much the condition holds: positive while it does, negative otherwise; continuous between jumps and switchings.
-     *
-     * @param timeS seconds since the start of the weather file
-     * @param state temperatures and switch positions
-     */
-    double margin(double timeS, State state);
+/**
+ * A condition on the state whose duration is counted and whose worst margin is kept.
+ *
+ * @param name its name
+ * @param gate when it is looked at
+ * @param margin by how much it holds: positive while it does; continuous between jumps and switchings
+ */
+public record Watch(String name, Gate gate, ToDoubleFunction<State> margin) {
+
+    /** By how much the condition holds, minus infinity while nobody looks. */
+    public double at(State state) {
+        return gate.isOpen(state) ? margin.applyAsDouble(state) : Double.NEGATIVE_INFINITY;
+    }
 }

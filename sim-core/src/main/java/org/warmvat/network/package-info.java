@@ -1,10 +1,10 @@
 /**
- * The seam between physics and solver: nodes that hold heat, conductances, named flows, switches and jumps.
+ * The seam between physics and solver: a tank as data of a few general kinds, which both engines read.
  *
- * <p>Parts of the tank add what flows at an instant to {@link org.warmvat.network.Flows} and announce the times at which they
- * jump: a {@link org.warmvat.network.Part} is driven by circuits and switches, a {@link org.warmvat.network.SlowPart} knows
- * neither. An engine turns what flows into temperatures. Entry type: {@link org.warmvat.network.Network}. The nodes form a tree on the slurry, so that one implicit
- * step costs a number of operations proportional to the number of nodes. Left out: what the flows mean (the parts know) and
- * how they are integrated (the engines know).
+ * <p>Nodes are temperatures: the slurry, circuits, rooms, layers and what the weather prescribes. {@link org.warmvat.network.Chain}s,
+ * {@link org.warmvat.network.Exchange}s, {@link org.warmvat.network.Circuit}s and {@link org.warmvat.network.Source}s pass heat between
+ * them; {@link org.warmvat.network.Stock}s, {@link org.warmvat.network.Switch}es and {@link org.warmvat.network.Watch}es say what else
+ * goes on. A {@link org.warmvat.network.Part} of the tank makes its pieces once and renews their numbers when asked. Entry type: {@link
+ * org.warmvat.network.Network}. Left out: what the pieces mean (the parts know) and how they are integrated (the engines know).
  */
 package org.warmvat.network;

@@ -1,21 +1,21 @@
 package org.warmvat.stirring;
 
-import org.warmvat.design.Mixer;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Flows;
-import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Network;
-import org.warmvat.network.SlowPart;
-import org.warmvat.network.Surroundings;
 import org.warmvat.network.Unit;
+import org.warmvat.network.Meter;
+import org.warmvat.network.Line;
+import org.warmvat.network.Balance;
+import org.warmvat.design.Mixer;
+import org.warmvat.network.Interval;
+import org.warmvat.network.Network;
+import org.warmvat.network.Part;
+import org.warmvat.network.Source;
+import org.warmvat.network.Surroundings;
 
 /**
  * The mixer: runs all the time or some minutes from the start of each clock hour; its shaft power heats the slurry, the
  * drive's losses and idle power do not (equation 3.3).
  */
-public final class MixerPart implements SlowPart {
+public final class MixerPart implements Part {
 
     /** Heat of the shaft. */
     public static final Line SHAFT = new Line("shaft_heat_kwh", "shaft", Unit.KWH);
@@ -31,18 +31,17 @@ public final class MixerPart implements SlowPart {
 
     private final Mixer mixer;
     private final Surroundings surroundings;
-    private final int slurry;
-    private final int heatMeter;
-    private final int electricityMeter;
+    private final Source heat;
+    private final Source electricity;
     private boolean running;
 
     /** Adds the mixer to a network. */
-    public MixerPart(Mixer mixer, Surroundings surroundings, Network.Assembly assembly, int slurry) {
+    public MixerPart(Mixer mixer, Surroundings surroundings, Network.Assembly assembly) {
         this.mixer = mixer;
         this.surroundings = surroundings;
-        this.slurry = slurry;
-        heatMeter = assembly.meter(Meter.of(SHAFT_HEAT).told(SHAFT).entering(Balance.SLURRY, 1));
-        electricityMeter = assembly.meter(Meter.electricity("mixer", "mixer", "mixer_electric_w"));
+        heat = assembly.source(Network.SLURRY, assembly.meter(Meter.of(SHAFT_HEAT).told(SHAFT).entering(Balance.SLURRY, 1)));
+        electricity = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("mixer", "mixer", "mixer_electric_w")));
+        assembly.part(this);
     }
 
     /** Whether the paddle turns in the interval entered; the coils pass heat better while it does. */
@@ -65,13 +64,7 @@ public final class MixerPart implements SlowPart {
     public void enter(Interval interval) {
         double secondOfHour = surroundings.secondOfDay(interval.middleS()) % HOUR_S;
         running = secondOfHour < mixer.runSecondsPerHour();
-    }
-
-    @Override
-    public void surround(double timeS, Flows flows) {
-        if (running) {
-            flows.heat(slurry, mixer.shaftW(), heatMeter);
-            flows.meter(electricityMeter, mixer.electricW());
-        }
+        heat.set(running ? mixer.shaftW() : 0);
+        electricity.set(running ? mixer.electricW() : 0);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
 import org.warmvat.network.Network;
+import org.warmvat.network.Node;
 import org.warmvat.network.State;
 import org.warmvat.tank.TankNetwork;
 
@@ -24,7 +25,7 @@ final class HourLog implements HourSink {
     private final HourSink progress;
     private final int firstHour;
     private final double[] capacity;
-    private final List<Network.Node> nodes;
+    private final List<Node> nodes;
 
     /**
      * A log that starts at a state.

@@ -9,6 +9,7 @@ import org.warmvat.design.Gas;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.gas.GasPart;
 import org.warmvat.network.Network;
+import org.warmvat.network.Node;
 import org.warmvat.network.State;
 import org.warmvat.tank.TankNetwork;
 
@@ -36,7 +37,7 @@ final class RunningSums implements SpanSums {
 
         static Stores of(TankNetwork tank, State state) {
             double[] capacity = tank.network().capacitiesJPerK();
-            List<Network.Node> nodes = tank.network().nodes();
+            List<Node> nodes = tank.network().nodes();
             double envelope = 0;
             for (int node = 0; node < capacity.length; node++) {
                 if (nodes.get(node).startsSteady()) {

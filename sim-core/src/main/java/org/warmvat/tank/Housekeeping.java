@@ -1,5 +1,8 @@
 package org.warmvat.tank;
 
+import org.warmvat.network.Source;
+import org.warmvat.network.Margin;
+import org.warmvat.network.Gate;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.design.BackupCircuit;
@@ -14,7 +17,6 @@ import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Declarations;
 import org.warmvat.network.Energy;
-import org.warmvat.network.Flows;
 import org.warmvat.network.Line;
 import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
@@ -76,21 +78,15 @@ public final class Housekeeping implements Part {
     private static final double S_PER_HOUR = 3600;
     private static final int DAY_H = 24;
 
-    private final int slurry;
-    private final double floorC;
-    private final double electronicsW;
-    private final int temperatureMeter;
-    private final int shortfallMeter;
-    private final int electronicsMeter;
+    private final Source temperature;
 
     /** Adds it to a network. */
-    public Housekeeping(Design design, Surroundings surroundings, Network.Assembly assembly, int slurry) {
-        this.slurry = slurry;
-        floorC = design.control().floorC();
-        electronicsW = design.control().electronicsW();
-        temperatureMeter = assembly.meter(SLURRY_TEMPERATURE);
-        shortfallMeter = assembly.meter(SHORTFALL);
-        electronicsMeter = assembly.meter(Meter.electricity("electronics", "controls"));
+    public Housekeeping(Design design, Surroundings surroundings, Network.Assembly assembly) {
+        int slurry = Network.SLURRY;
+        int temperatureMeter = assembly.meter(SLURRY_TEMPERATURE);
+        temperature = assembly.source(Network.NOWHERE, temperatureMeter);
+        assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("electronics", "controls")))
+                .set(design.control().electronicsW());
         watch(design, assembly);
         Declarations declare = assembly.declare();
         declare.store(slurry, design.contentsHeatCapacityJPerK(), STORED, Balance.SLURRY);
@@ -103,6 +99,7 @@ public final class Housekeeping implements Part {
         declare.figure(SOLAR_SHARE, Housekeeping::solarShare);
         declareNet(design.prices().primaryEnergyFactor(), declare);
         judgeDays(design, declare);
+        assembly.part(this);
     }
 
     private static double solarShare(Sums sums) {
@@ -129,7 +126,9 @@ public final class Housekeeping implements Part {
                         - primaryEnergyFactor * sums.kWh(Energy.MACHINERY));
     }
 
-    private void watch(Design design, Network.Assembly assembly) {
+    private static void watch(Design design, Network.Assembly assembly) {
+        double floorC = design.control().floorC();
+        Margin belowFloor = Margin.below(Network.SLURRY, floorC);
         assembly.watch(
                 Watched.of(BELOW_FLOOR)
                         .told(BELOW_FLOOR_HOURS)
@@ -138,7 +137,9 @@ public final class Housekeeping implements Part {
                                 -1,
                                 "The slurry stood below the floor temperature of " + Watched.degrees(floorC)
                                         + " for %s; the lowest was %.1f °C."),
-                (timeS, state) -> floorC - state.nodeC(slurry));
+                Gate.OPEN,
+                belowFloor::at,
+                assembly.meter(SHORTFALL));
         assembly.watch(
                 Watched.of(FREEZING)
                         .warns(
@@ -146,11 +147,11 @@ public final class Housekeeping implements Part {
                                 -1,
                                 "The slurry stood below 0 °C for %s, the lowest %.1f °C: freezing is not modelled, so the"
                                         + " results are no longer valid from there."),
-                (timeS, state) -> -state.nodeC(slurry));
+                Margin.below(Network.SLURRY, 0));
         design.gas().map(Gas::temperatures).ifPresent(limits -> watchDigestion(limits, assembly));
     }
 
-    private void watchDigestion(CardinalTemperatures limits, Network.Assembly assembly) {
+    private static void watchDigestion(CardinalTemperatures limits, Network.Assembly assembly) {
         assembly.watch(
                 Watched.of(TOO_COLD)
                         .warns(
@@ -158,7 +159,7 @@ public final class Housekeeping implements Part {
                                 -1,
                                 "The slurry stood below the feedstocks' least temperature of "
                                         + Watched.degrees(limits.leastC()) + " for %s; the lowest was %.1f °C."),
-                (timeS, state) -> limits.leastC() - state.nodeC(slurry));
+                Margin.below(Network.SLURRY, limits.leastC()));
         assembly.watch(
                 Watched.of(TOO_HOT)
                         .warns(
@@ -166,14 +167,14 @@ public final class Housekeeping implements Part {
                                 1,
                                 "The slurry stood above the feedstocks' highest temperature of "
                                         + Watched.degrees(limits.mostC()) + " for %s; the highest was %.1f °C."),
-                (timeS, state) -> state.nodeC(slurry) - limits.mostC());
+                Margin.above(Network.SLURRY, limits.mostC()));
     }
 
-    private void judgeDays(Design design, Declarations declare) {
+    private static void judgeDays(Design design, Declarations declare) {
         Control.DailyChange change = design.control().dailyChange();
         declare.judgeDays(
                 "daily_change",
-                day -> day.hours() == DAY_H ? Math.abs(day.riseK(slurry)) : 0,
+                day -> day.hours() == DAY_H ? Math.abs(day.riseK(Network.SLURRY)) : 0,
                 List.of(change.noticeK(), change.warningK()),
                 (days, worst) -> String.format(
                         Locale.ROOT,
@@ -208,10 +209,7 @@ public final class Housekeeping implements Part {
     }
 
     @Override
-    public void contribute(double timeS, State state, Flows flows) {
-        double slurryC = state.nodeC(slurry);
-        flows.meter(temperatureMeter, slurryC);
-        flows.meter(shortfallMeter, Math.max(0, floorC - slurryC));
-        flows.meter(electronicsMeter, electronicsW);
+    public void ask(double timeS, State state) {
+        temperature.set(state.nodeC(Network.SLURRY), 1);
     }
 }

@@ -1,5 +1,6 @@
 package org.warmvat.tank;
 
+import org.warmvat.design.Place;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.warmvat.design.Design;
@@ -36,38 +37,30 @@ public record TankNetwork(Network network, int slurry, OptionalInt collector, Op
      * @param sun the sun on the collector's plane, present with a solar circuit
      */
     public static TankNetwork of(Design design, Weather weather, Optional<CollectorSun> sun) {
-        Surroundings surroundings = new Surroundings(weather, GroundTemperature.of(design, weather));
-        Network.Assembly assembly = new Network.Assembly();
-        int slurry = assembly.node(new Network.Node(
-                "slurry",
-                design.contentsHeatCapacityJPerK(),
-                -1,
-                design.control().setpointC(),
-                false));
-        MixerPart mixer = new MixerPart(design.mixer(), surroundings, assembly, slurry);
-        assembly.slowPart(mixer);
-        FeedPart feed = new FeedPart(design, surroundings, assembly, slurry);
-        assembly.slowPart(feed);
+        Network.Assembly assembly = new Network.Assembly(
+                design.contentsHeatCapacityJPerK(), design.control().setpointC());
+        Surroundings surroundings = new Surroundings(weather, GroundTemperature.of(design, weather), assembly);
+        int around = design.tank().place() instanceof Place.Indoors indoors
+                ? assembly.known("room", indoors.roomC())
+                : surroundings.air();
+        MixerPart mixer = new MixerPart(design.mixer(), surroundings, assembly);
+        FeedPart feed = new FeedPart(design, surroundings, around, assembly);
         OptionalInt collector = OptionalInt.empty();
         if (design.solar().isPresent()) {
-            SolarPart solar =
-                    new SolarPart(design, sun.orElseThrow(), surroundings, mixer::isRunning, assembly, slurry);
-            assembly.part(solar);
+            SolarPart solar = new SolarPart(design, sun.orElseThrow(), surroundings, mixer::isRunning, assembly);
             collector = OptionalInt.of(solar.node());
         }
         OptionalInt backupWater = OptionalInt.empty();
         if (design.backup().isPresent()) {
-            BackupPart backup = new BackupPart(design, surroundings, mixer::isRunning, assembly, slurry);
-            assembly.part(backup);
-            backupWater = backup.node();
+            backupWater = new BackupPart(design, surroundings, around, mixer::isRunning, assembly).node();
         }
-        assembly.slowPart(new EnvelopePart(design, surroundings, assembly, slurry));
-        assembly.slowPart(new FittingsPart(design, surroundings, assembly, slurry));
+        new EnvelopePart(design, surroundings, around, assembly);
+        FittingsPart.add(design, around, assembly);
         if (design.gas().isPresent()) {
-            assembly.part(new GasPart(design, surroundings, feed::isOpen, assembly, slurry));
+            new GasPart(design, surroundings, feed::isOpen, assembly);
         }
-        assembly.part(new Housekeeping(design, surroundings, assembly, slurry));
-        return new TankNetwork(assembly.build(), slurry, collector, backupWater);
+        new Housekeeping(design, surroundings, assembly);
+        return new TankNetwork(assembly.build(), Network.SLURRY, collector, backupWater);
     }
 
     /** The starting state at the start of an hour: slurry at the set-point, envelope steady, collector at the air's temperature. */

@@ -8,7 +8,8 @@ import org.warmvat.design.Layer;
 import org.warmvat.design.Material;
 import org.warmvat.engine.SteadyStart;
 import org.warmvat.envelope.LayerChain;
-import org.warmvat.network.Flows;
+import org.warmvat.network.Chain;
+import org.warmvat.network.Film;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 
@@ -56,7 +57,8 @@ final class Chains {
             Network network = network(insideC, outsideC);
             State state = network.initialState();
             SteadyStart.settle(network, state, 0);
-            return chain.innerWPerK(innerFilmWPerM2K) * (insideC - state.nodeC(1));
+            return chain.innerWPerK(innerFilmWPerM2K)
+                    * (insideC - state.nodeC(network.chains().get(0).first()));
         }
 
         /** Steady conductance, W/K. */
@@ -66,16 +68,21 @@ final class Chains {
 
         /** The chain as a network on a fluid that nothing cools. */
         Network network(double insideC, double outsideC) {
-            Network.Assembly assembly = new Network.Assembly();
-            int last = assembly.node(new Network.Node("inside", 1e15, -1, insideC, false));
-            for (int i = 0; i < chain.slices().size(); i++) {
-                double capacityJPerK = chain.slices().get(i).capacityJPerK();
-                double linkWPerK = i == 0 ? chain.innerWPerK(innerFilmWPerM2K) : chain.betweenWPerK(i);
-                last = assembly.node(new Network.Node("layer", capacityJPerK, last, outsideC, true, linkWPerK));
+            Network.Assembly assembly = new Network.Assembly(1e15, insideC);
+            int count = chain.slices().size();
+            double[] capacity = new double[count];
+            double[] link = new double[count];
+            for (int i = 0; i < count; i++) {
+                capacity[i] = chain.slices().get(i).capacityJPerK();
+                link[i] = i == 0 ? chain.innerWPerK(innerFilmWPerM2K) : chain.betweenWPerK(i);
             }
-            int face = last;
-            double outerWPerK = 1 / (chain.outerHalfKPerW() + 1 / (outerFilmWPerM2K * chain.outerAreaM2()));
-            assembly.slowPart((timeS, flows) -> flows.exchange(face, outerWPerK, outsideC, Flows.UNMETERED));
+            Chain.Face face = new Chain.Face(
+                    chain.outerHalfKPerW(),
+                    chain.outerAreaM2(),
+                    new Film(outerFilmWPerM2K),
+                    assembly.known("outside", outsideC),
+                    Network.UNMETERED);
+            assembly.chain("layer", Network.SLURRY, capacity, link, face, outsideC);
             return assembly.build();
         }
     }

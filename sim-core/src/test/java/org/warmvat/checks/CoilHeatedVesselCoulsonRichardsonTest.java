@@ -1,7 +1,6 @@
 package org.warmvat.checks;
 
 import org.warmvat.design.Coil;
-import org.warmvat.network.Flows;
 
 /**
  * Published: J. M. Coulson and J. F. Richardson, Chemical Engineering vol. 1, solution of problem 9.65: reaction vessel with
@@ -25,10 +24,7 @@ class CoilHeatedVesselCoulsonRichardsonTest implements Published {
     private static Vessel vessel(double capacityJPerK) {
         double coil = new Coil(0.2, 300, 300, 0).uaWPerK(true);
         double wall = 8 * new Chains.Wall(Chains.plane(Chains.layer(0.05, 0.05)), Chains.NO_FILM, 10).wattsPerK();
-        return new Vessel(capacityJPerK, 293, (timeS, state, flows) -> {
-            flows.exchange(0, coil, 393, Flows.UNMETERED);
-            flows.exchange(0, wall, 293, Flows.UNMETERED);
-        });
+        return new Vessel(capacityJPerK, 293, (timeS, kelvin) -> coil * (393 - kelvin) + wall * (293 - kelvin));
     }
 
     @Override

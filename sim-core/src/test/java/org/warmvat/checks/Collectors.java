@@ -30,7 +30,9 @@ final class Collectors {
             IncidenceModifiers modifiers = new IncidenceModifiers(collector.incidence());
             double takenWPerM2 = modifiers.beam(light.incidenceDeg()) * light.beamWPerM2()
                     + modifiers.diffuse() * (light.skyDiffuseWPerM2() + light.groundWPerM2());
-            return eta0 * takenWPerM2 - heat.linearWPerK() * aboveAirK + heat.quadraticW(aboveAirK);
+            return eta0 * takenWPerM2
+                    - heat.linearWPerK() * aboveAirK
+                    - heat.quadraticWPerK2() * aboveAirK * Math.abs(aboveAirK);
         }
     }
 }

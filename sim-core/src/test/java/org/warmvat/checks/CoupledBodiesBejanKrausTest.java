@@ -1,7 +1,5 @@
 package org.warmvat.checks;
 
-import org.warmvat.network.Flows;
-
 /**
  * From a published equation: A. Bejan and A. D. Kraus (eds), Heat Transfer Handbook, equation 3.286 (film that grows with the
  * temperature difference). Equation seen, numbers derived. Tolerance: 1e-6, what the engine's tolerance leaves open.
@@ -21,11 +19,7 @@ class CoupledBodiesBejanKrausTest implements Published {
 
     @Override
     public void fill(Sheet sheet) {
-        Vessel body = new Vessel(2e5, 40, (timeS, state, flows) -> {
-            double difference = state.nodeC(0);
-            double ua = 5 * 2 * Math.pow(difference / 40, 0.25);
-            flows.heat(0, -ua * difference, -1.25 * ua, 0.3125 * ua / difference, Flows.UNMETERED);
-        });
+        Vessel body = new Vessel(2e5, 40, (timeS, difference) -> -5 * 2 * Math.pow(difference / 40, 0.25) * difference);
         sheet.table(Provenance.DERIVED)
                 .value("share of the difference left", 0.2262184, body.afterS(36_000) / 40, 1e-6);
     }

@@ -12,7 +12,6 @@ import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
 import org.warmvat.envelope.LayerChain;
-import org.warmvat.network.Flows;
 import org.warmvat.tank.DerivedFigures;
 
 /**
@@ -70,7 +69,7 @@ class DigesterHeatingLiuLiptak1997Test implements Published {
     private static double coolingKPerDay() {
         Design design = Designs.of(TANK, Designs.bare());
         double capacity = design.contentsHeatCapacityJPerK() / TANK.liquidVolumeM3();
-        Vessel cooling = new Vessel(capacity, 35, (timeS, state, flows) -> flows.heat(0, -26.9, Flows.UNMETERED));
+        Vessel cooling = new Vessel(capacity, 35, (timeS, celsius) -> -26.9);
         return 35 - cooling.afterS(86_400);
     }
 

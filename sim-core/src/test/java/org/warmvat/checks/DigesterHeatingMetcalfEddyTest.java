@@ -11,7 +11,6 @@ import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
 import org.warmvat.envelope.LayerChain;
-import org.warmvat.network.Flows;
 import org.warmvat.tank.DerivedFigures;
 
 /**
@@ -67,7 +66,7 @@ class DigesterHeatingMetcalfEddyTest implements Published {
         double capacity =
                 VOLUME_M3 * Designs.of(TANK, Designs.bare()).contentsHeatCapacityJPerK() / TANK.liquidVolumeM3();
         Vessel cooling =
-                new Vessel(capacity, INSIDE_C, (timeS, state, flows) -> flows.heat(0, -losses - feed, Flows.UNMETERED));
+                new Vessel(capacity, INSIDE_C, (timeS, celsius) -> -losses - feed);
         sheet.table(Provenance.MEMORY)
                 .value("fall in a day without heat, feed going on, K", 0.81, INSIDE_C - cooling.afterS(DAY_S), 0.005);
     }

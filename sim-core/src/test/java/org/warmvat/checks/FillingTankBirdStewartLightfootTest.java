@@ -1,7 +1,6 @@
 package org.warmvat.checks;
 
 import org.warmvat.design.Coil;
-import org.warmvat.network.Flows;
 
 /**
  * Published: R. B. Bird, W. E. Stewart and E. N. Lightfoot, Transport Phenomena, example 15.5-1: a stirred tank that is
@@ -37,10 +36,10 @@ class FillingTankBirdStewartLightfootTest implements Published {
 
     private static double fullC() {
         double n = transferUnits();
-        return new Vessel(1, 20, (timeS, state, flows) -> {
-                    flows.exchange(0, 1 / (timeS + 1e-6 * FILL_S), 20, Flows.UNMETERED);
-                    flows.exchange(0, n / FILL_S, 105, Flows.UNMETERED);
-                })
+        return new Vessel(
+                        1,
+                        20,
+                        (timeS, celsius) -> (20 - celsius) / (timeS + 1e-6 * FILL_S) + n / FILL_S * (105 - celsius))
                 .afterS(FILL_S);
     }
 

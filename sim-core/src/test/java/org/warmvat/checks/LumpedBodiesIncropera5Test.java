@@ -1,7 +1,5 @@
 package org.warmvat.checks;
 
-import org.warmvat.network.Flows;
-
 /**
  * Published: F. P. Incropera and others, Fundamentals of Heat and Mass Transfer, examples 5.1 (thermocouple), 5.2 (the same
  * with radiation) and 5.3 (curing oven and cooling, two stages). Transcribed or from memory as marked. Conditions: radiation
@@ -31,16 +29,11 @@ class LumpedBodiesIncropera5Test implements Published {
 
     /** A square metre with convection and radiation. */
     private static Vessel radiating(double capacity, double startC, double filmWPerM2K, double airC, Walls walls) {
-        return new Vessel(capacity, startC, (timeS, state, flows) -> {
-            double kelvin = state.nodeC(0) + ZERO_K;
+        return new Vessel(capacity, startC, (timeS, celsius) -> {
+            double kelvin = celsius + ZERO_K;
             double wallK = walls.celsius() + ZERO_K;
-            flows.exchange(0, filmWPerM2K, airC, Flows.UNMETERED);
-            flows.heat(
-                    0,
-                    walls.emissivity() * SIGMA * (Math.pow(wallK, 4) - Math.pow(kelvin, 4)),
-                    -4 * walls.emissivity() * SIGMA * Math.pow(kelvin, 3),
-                    12 * walls.emissivity() * SIGMA * kelvin * kelvin,
-                    Flows.UNMETERED);
+            return filmWPerM2K * (airC - celsius)
+                    + walls.emissivity() * SIGMA * (Math.pow(wallK, 4) - Math.pow(kelvin, 4));
         });
     }
 

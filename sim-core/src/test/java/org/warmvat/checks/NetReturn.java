@@ -6,8 +6,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
 import org.warmvat.design.Mixer;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.study.YearStudy;
 import org.warmvat.tank.StudyRefused;
@@ -73,7 +73,7 @@ final class NetReturn {
     /** Net return of a year: gas less element, motor and everything electric, kWh. */
     static double kWh(Design design) {
         try {
-            return YearStudy.run(design, WEATHER, new FastEngine(), HourSink.IGNORE)
+            return YearStudy.run(design, WEATHER, new ExponentialEngine(), HourSink.IGNORE)
                     .year()
                     .gas()
                     .netEnergyKWh();

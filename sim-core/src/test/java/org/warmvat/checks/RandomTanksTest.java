@@ -16,8 +16,8 @@ import org.warmvat.design.Place;
 import org.warmvat.design.PumpControl;
 import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
@@ -33,7 +33,7 @@ class RandomTanksTest {
 
     private static RunResult run(Design design, Weather weather) {
         try {
-            return YearStudy.run(design, weather, new FastEngine(), HourSink.IGNORE);
+            return YearStudy.run(design, weather, new ExponentialEngine(), HourSink.IGNORE);
         } catch (StudyRefused e) {
             throw new IllegalStateException(e);
         }

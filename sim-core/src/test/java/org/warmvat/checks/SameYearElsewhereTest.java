@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.BackupSource;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.Period;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
@@ -28,7 +28,7 @@ class SameYearElsewhereTest {
     private static Period year(Weather weather) throws StudyRefused {
         TankPlan plan = new TankPlan();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.ELECTRIC, 1, 500, 8));
-        return YearStudy.run(plan.build(), weather, new FastEngine(), HourSink.IGNORE)
+        return YearStudy.run(plan.build(), weather, new ExponentialEngine(), HourSink.IGNORE)
                 .year();
     }
 

@@ -1,13 +1,9 @@
 package org.warmvat.checks;
 
-import org.warmvat.engine.FastEngine;
-import org.warmvat.engine.HourSink;
-import org.warmvat.engine.Hours;
 import org.warmvat.envelope.LayerChain;
-import org.warmvat.network.Flows;
-import org.warmvat.network.Interval;
+import org.warmvat.network.Chain;
+import org.warmvat.network.Film;
 import org.warmvat.network.Network;
-import org.warmvat.network.Part;
 import org.warmvat.network.State;
 
 /**
@@ -22,19 +18,27 @@ record Slab(LayerChain chain, double startC, double filmWPerM2K, double fluidC) 
 
     /** Temperatures of the sub-nodes from inside to outside after a time, °C. */
     double[] afterS(double seconds) {
-        Network.Assembly assembly = new Network.Assembly();
-        int last = -1;
-        for (LayerChain.Slice slice : chain.slices()) {
-            last = assembly.node(new Network.Node("layer", slice.capacityJPerK(), last, startC, false));
+        int count = chain.slices().size();
+        double[] capacity = new double[count - 1];
+        double[] link = new double[count - 1];
+        for (int i = 1; i < count; i++) {
+            capacity[i - 1] = chain.slices().get(i).capacityJPerK();
+            link[i - 1] = chain.betweenWPerK(i);
         }
-        assembly.part(new Stack(this, seconds));
-        Network network = assembly.build();
-        State state = network.initialState();
-        int hours = (int) Math.ceil(seconds / Hours.HOUR_S);
-        new FastEngine().run(network, state, new Hours(0, hours), HourSink.IGNORE);
-        double[] celsius = new double[chain.slices().size()];
-        for (int i = 0; i < celsius.length; i++) {
-            celsius[i] = state.nodeC(i);
+        Network.Assembly assembly = new Network.Assembly(chain.slices().get(0).capacityJPerK(), startC);
+        Chain.Face face = new Chain.Face(
+                chain.outerHalfKPerW(),
+                chain.outerAreaM2(),
+                new Film(filmWPerM2K),
+                assembly.known("fluid", fluidC),
+                Network.UNMETERED);
+        int first = assembly.chain("layer", Network.SLURRY, capacity, link, face, startC)
+                .first();
+        State then = Moment.of(seconds, assembly);
+        double[] celsius = new double[count];
+        celsius[0] = then.nodeC(Network.SLURRY);
+        for (int i = 1; i < count; i++) {
+            celsius[i] = then.nodeC(first + i - 1);
         }
         return celsius;
     }
@@ -43,40 +47,5 @@ record Slab(LayerChain chain, double startC, double filmWPerM2K, double fluidC) 
     double outerFaceC(double lastC) {
         double film = 1 / (filmWPerM2K * chain.outerAreaM2());
         return (lastC * film + fluidC * chain.outerHalfKPerW()) / (film + chain.outerHalfKPerW());
-    }
-
-    /** Everything flows until a time, nothing after it. */
-    private static final class Stack implements Part {
-        private final Slab slab;
-        private final double endS;
-        private final int last;
-        private boolean flowing;
-
-        Stack(Slab slab, double endS) {
-            this.slab = slab;
-            this.endS = endS;
-            last = slab.chain().slices().size() - 1;
-        }
-
-        @Override
-        public double nextJumpS(double timeS) {
-            return timeS < endS ? endS : Double.POSITIVE_INFINITY;
-        }
-
-        @Override
-        public void enter(Interval interval) {
-            flowing = interval.middleS() < endS;
-        }
-
-        @Override
-        public void contribute(double timeS, State state, Flows flows) {
-            if (flowing) {
-                for (int i = 1; i <= last; i++) {
-                    flows.link(i, slab.chain().betweenWPerK(i), Flows.UNMETERED);
-                }
-                double film = 1 / (slab.filmWPerM2K() * slab.chain().outerAreaM2());
-                flows.exchange(last, 1 / (slab.chain().outerHalfKPerW() + film), slab.fluidC(), Flows.UNMETERED);
-            }
-        }
     }
 }

@@ -35,7 +35,7 @@ public final class HipparchusEngine implements Engine {
     @Override
     public void run(Network network, State state, Hours hours, HourSink sink) {
         HourRecord record = new HourRecord(network, state);
-        HourLoop.run(network, record, hours, new Run(network, state, record)::over, sink);
+        HourLoop.run(record, hours, new Run(network, state, record)::over, sink);
     }
 
     /** One network's integration. */
@@ -71,22 +71,32 @@ public final class HipparchusEngine implements Engine {
             double[] relative = new double[length];
             Arrays.fill(relative, 0, metersFrom, 1e-9);
             integrator = new DormandPrince54Integrator(1e-9, Hours.HOUR_S, absolute, relative);
-            for (int i = 0; i < switchboard.size(); i++) {
+            for (int i = 0; i < network.switches().size(); i++) {
                 integrator.addEventDetector(new Detector(i, AdaptableInterval.of(120), 100, this));
             }
         }
 
-        void over(Interval interval) {
+        void over(int hour) {
+            double timeS = hour * Hours.HOUR_S;
+            double endS = timeS + Hours.HOUR_S;
+            while (timeS < endS) {
+                double jumpS = Math.min(endS, network.nextJumpS(timeS));
+                over(new Interval(timeS, jumpS, hour));
+                timeS = jumpS;
+            }
+        }
+
+        private void over(Interval interval) {
             network.enter(interval);
             double timeS = interval.startS();
             while (interval.endS() - timeS > LEAST_SPAN_S) {
-                switchboard.settle(timeS, state, record);
+                switchboard.settle(timeS, state, record, 0);
                 timeS = integrate(timeS, interval.endS());
                 if (triggered >= 0) {
                     switchboard.move(triggered, state, record);
                 }
             }
-            switchboard.settle(timeS, state, record);
+            switchboard.settle(timeS, state, record, 0);
         }
 
         private double integrate(double fromS, double toS) {
@@ -103,7 +113,6 @@ public final class HipparchusEngine implements Engine {
             double[] last = end.getPrimaryState();
             unpack(last, state);
             equations.evaluate(end.getTime(), state);
-            equations.settleJunctions(state);
             for (int i = metersFrom; i < length; i++) {
                 record.meters()[i - metersFrom] += last[i];
             }
@@ -121,7 +130,7 @@ public final class HipparchusEngine implements Engine {
 
         private State at(double[] y) {
             unpack(y, scratch);
-            for (int i = 0; i < switchboard.size(); i++) {
+            for (int i = 0; i < network.switches().size(); i++) {
                 scratch.setOn(i, state.isOn(i));
             }
             return scratch;
@@ -134,12 +143,16 @@ public final class HipparchusEngine implements Engine {
 
         @Override
         public double[] computeDerivatives(double timeS, double[] y) {
-            State now = at(y);
+            equations.evaluate(timeS, at(y));
             double[] rates = new double[length];
-            equations.rates(timeS, now, massive, rates);
-            double[] meters = new double[length - metersFrom];
-            equations.addMeters(now, meters);
-            System.arraycopy(meters, 0, rates, metersFrom, meters.length);
+            for (int i = 0; i < massive.length; i++) {
+                rates[i] = equations.heatW(massive[i])
+                        / network.nodes().get(massive[i]).capacityJPerK();
+            }
+            for (int i = massive.length; i < metersFrom; i++) {
+                rates[i] = equations.stockPerS(i - massive.length);
+            }
+            System.arraycopy(equations.meterPerS(), 0, rates, metersFrom, length - metersFrom);
             return rates;
         }
 
@@ -163,7 +176,7 @@ public final class HipparchusEngine implements Engine {
 
             @Override
             public double g(ODEStateAndDerivative at) {
-                return switchboard.margin(index, at.getTime(), Run.this.at(at.getPrimaryState()));
+                return network.switches().get(index).margin(Run.this.at(at.getPrimaryState()));
             }
 
             @Override

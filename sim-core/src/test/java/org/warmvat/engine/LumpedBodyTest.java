@@ -106,10 +106,9 @@ class LumpedBodyTest {
     @EnumSource
     void coolsThroughANaturalConvectionFilm(Engines engine) {
         Body body = new Body(2e5, 30);
-        body.assembly.part((timeS, state, flows) -> {
-            double differenceK = Math.max(1e-9, state.nodeC(0));
-            double ua = 10 * Math.pow(differenceK / 30, 0.25);
-            flows.heat(0, -ua * differenceK, -1.25 * ua, 0.3 * ua / differenceK, body.around);
+        body.receiving(celsius -> {
+            double differenceK = Math.max(1e-9, celsius);
+            return -10 * Math.pow(differenceK / 30, 0.25) * differenceK;
         });
         assertEquals(30 * 0.2262184, engine.run(body.build(), 10).nodeC(0), Math.max(3e-6, 10 * engine.withinK()));
     }
@@ -123,14 +122,10 @@ class LumpedBodyTest {
     void coolsByConvectionAndRadiation(Engines engine) {
         double sigma = 5.670374419e-8;
         Body body = new Body(1.2e5, 350 - 273.15);
-        body.assembly.part((timeS, state, flows) -> {
-            double kelvin = state.nodeC(0) + 273.15;
-            double cube = sigma * kelvin * kelvin * kelvin;
-            flows.heat(0, -8 * kelvin - cube * kelvin, -8 - 4 * cube, 12 * cube / kelvin, body.around);
-        });
+        body.receiving(celsius -> -8 * (celsius + 273.15) - sigma * Math.pow(celsius + 273.15, 4));
         double y = (engine.run(body.build(), 1).nodeC(0) + 273.15) / 350;
         double x = sigma * 350 * 350 * 350 / 8;
         double left = Math.log((1 + x * y * y * y) / ((1 + x) * y * y * y)) / 3;
-        assertEquals(8 * 3600 / 1.2e5, left, engine == Engines.REFERENCE ? 1e-8 : 1e-5);
+        assertEquals(8 * 3600 / 1.2e5, left, engine == Engines.REFERENCE ? 1e-8 : 2e-4);
     }
 }

@@ -10,6 +10,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 
@@ -21,9 +22,9 @@ class RunTest {
     @EnumSource
     void shortBurstsAreCountedExactly(Engines engine) {
         Body body = new Body(1e6, 20);
-        int heat = body.assembly.meter("heat");
         double third = 10_000 + 1.0 / 3;
-        body.assembly.part(new Steps(new double[] {5000, 5001, 10_000, third}, new double[] {7e3, 0, 9e3}, heat));
+        new Steps(new double[] {5000, 5001, 10_000, third}, new double[] {7e3, 0, 9e3}, "heat", body.assembly);
+        int heat = body.assembly.meter("heat");
         double[] total = new double[3];
         State end = engine.run(body.build(), 3, hour -> {
             total[hour.hour()] = hour.meter(heat);
@@ -88,7 +89,7 @@ class RunTest {
     @Test
     void enginesSayWhichTheyAre() {
         assertEquals("reference", new ReferenceEngine().name());
-        assertEquals("fast", new FastEngine().name());
+        assertEquals("fast", new ExponentialEngine().name());
     }
 
     @Test
@@ -106,8 +107,7 @@ class RunTest {
     void theReferenceEngineTellsWhereItFailed() {
         Body body = new Body(1e6, 20);
         // dT/dt = T^2/100000: from 20 °C it leaves every bound after 5000 s
-        body.assembly.part((timeS, state, flows) ->
-                flows.heat(0, 10 * state.nodeC(0) * state.nodeC(0), 20 * state.nodeC(0), 20, body.around));
+        body.receiving(celsius -> 10 * celsius * celsius);
         EngineFailure failure = assertThrows(EngineFailure.class, () -> Engines.REFERENCE.run(body.build(), 3));
         assertTrue(
                 failure.getMessage().startsWith("the reference engine could not go on at hour 1: "),

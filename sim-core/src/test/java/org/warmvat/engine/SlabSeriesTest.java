@@ -11,7 +11,8 @@ import org.warmvat.design.EnvelopeRules;
 import org.warmvat.design.Layer;
 import org.warmvat.design.Material;
 import org.warmvat.envelope.LayerChain;
-import org.warmvat.network.Flows;
+import org.warmvat.network.Chain;
+import org.warmvat.network.Film;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 
@@ -55,23 +56,24 @@ class SlabSeriesTest {
 
     private static double meanC(Engines engine, int slices) {
         LayerChain chain = LayerChain.plane(List.of(new Layer(EARTH, THICKNESS_M, slices)), 2, RULES);
-        Network.Assembly assembly = new Network.Assembly();
-        int node = -1;
-        for (LayerChain.Slice slice : chain.slices()) {
-            node = assembly.node(new Network.Node("slice", slice.capacityJPerK(), node, 40, false));
+        double[] capacity = new double[slices - 1];
+        double[] link = new double[slices - 1];
+        for (int i = 1; i < slices; i++) {
+            capacity[i - 1] = chain.slices().get(i).capacityJPerK();
+            link[i - 1] = chain.betweenWPerK(i);
         }
-        int outermost = node;
-        assembly.part((timeS, state, flows) -> {
-            for (int i = 1; i < slices; i++) {
-                flows.link(i, chain.betweenWPerK(i), Flows.UNMETERED);
-            }
-            double outerKPerW = chain.outerHalfKPerW() + 1 / (FILM * chain.outerAreaM2());
-            flows.exchange(outermost, 1 / outerKPerW, 0, Flows.UNMETERED);
-        });
+        Network.Assembly assembly = new Network.Assembly(chain.slices().get(0).capacityJPerK(), 40);
+        Chain.Face face = new Chain.Face(
+                chain.outerHalfKPerW(),
+                chain.outerAreaM2(),
+                new Film(FILM),
+                assembly.known("fluid", 0),
+                Network.UNMETERED);
+        int first = assembly.chain("slice", 0, capacity, link, face, 40).first();
         State end = engine.run(assembly.build(), 10);
-        double sum = 0;
-        for (int i = 0; i < slices; i++) {
-            sum += end.nodeC(i);
+        double sum = end.nodeC(0);
+        for (int i = 1; i < slices; i++) {
+            sum += end.nodeC(first + i - 1);
         }
         return sum / slices;
     }

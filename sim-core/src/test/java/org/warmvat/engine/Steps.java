@@ -1,22 +1,22 @@
 package org.warmvat.engine;
 
-import org.warmvat.network.Flows;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Network;
 import org.warmvat.network.Part;
-import org.warmvat.network.State;
+import org.warmvat.network.Source;
 
 /** Heat into the root that jumps at announced times. */
 final class Steps implements Part {
     private final double[] edgesS;
     private final double[] watts;
-    private final int meter;
-    private double now;
+    private final Source heat;
 
     /** Heat {@code watts[i]} from {@code edgesS[i]} to {@code edgesS[i + 1]}, nothing outside. */
-    Steps(double[] edgesS, double[] watts, int meter) {
+    Steps(double[] edgesS, double[] watts, String meter, Network.Assembly assembly) {
         this.edgesS = edgesS;
         this.watts = watts;
-        this.meter = meter;
+        heat = assembly.source(Network.SLURRY, assembly.meter(meter));
+        assembly.part(this);
     }
 
     @Override
@@ -31,16 +31,11 @@ final class Steps implements Part {
 
     @Override
     public void enter(Interval interval) {
-        now = 0;
+        heat.set(0);
         for (int i = 0; i < watts.length; i++) {
             if (interval.middleS() > edgesS[i] && interval.middleS() < edgesS[i + 1]) {
-                now = watts[i];
+                heat.set(watts[i]);
             }
         }
-    }
-
-    @Override
-    public void contribute(double timeS, State state, Flows flows) {
-        flows.heat(0, now, meter);
     }
 }

@@ -6,14 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.warmvat.network.Flows;
+import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.network.Circuit;
+import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Margin;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
-import org.warmvat.network.State;
+import org.warmvat.network.Source;
 
 /**
  * Switches that are hard to place: those whose margin only grazes the threshold, and those that reach it steeply a hair after a step
@@ -52,15 +54,10 @@ class SwitchPlacingTest {
     @EnumSource
     void aShortHumpAfterAJumpIsSeen(Engines engine) {
         Body body = new Body(4e6, 30);
-        int circuit = body.assembly.node(new Network.Node("circuit", 6000, body.slurry, 30, false));
-        body.assembly.part(new Hump(circuit));
-        body.assembly.switchOf(
-                "hot",
-                (timeS, state, on) ->
-                        on ? THRESHOLD_C + 3 - state.nodeC(circuit) : state.nodeC(circuit) - (THRESHOLD_C + 3.5));
+        new Hump(body.assembly);
         int[] starts = new int[3];
         engine.run(body.build(), starts.length, hour -> {
-            starts[hour.hour()] = hour.starts(0);
+            starts[hour.hour()] = hour.starts(1);
             return true;
         });
         assertArrayEquals(new int[] {0, 1, 0}, starts);
@@ -74,74 +71,60 @@ class SwitchPlacingTest {
     @EnumSource
     void aShortTimeBetweenTwoBarsIsSeen(Engines engine) {
         Body body = new Body(1e6, 30.8).losing(500.0 / 30.4, timeS -> 0);
-        int circuit = body.assembly.node(new Network.Node("circuit", 1e4, body.slurry, 38, false));
-        body.assembly.part((timeS, state, flows) -> flows.heat(circuit, 100, Flows.UNMETERED));
-        body.assembly.switchOf(
-                "between",
-                (timeS, state, on) -> on ? -1 : Math.min(30 - state.nodeC(body.slurry), 60 - state.nodeC(circuit)));
-        body.assembly.switchOf("far", (timeS, state, on) -> -3);
+        int off = body.assembly.switchOf("off").number();
+        int node = body.assembly.body("circuit", 1e4, 38);
+        body.assembly.circuit(
+                node, new Circuit.Coil(off, Network.UNMETERED), Circuit.Quadratic.NONE, Circuit.Heater.NONE);
+        body.assembly.source(node, Network.UNMETERED).set(100);
+        body.assembly.switchOf("between").startsWhen(Gate.OPEN, Margin.below(0, 30), Margin.below(node, 60));
+        body.assembly.switchOf("far").startsWhen(Gate.OPEN, Margin.above(0, 1000));
         int[] starts = new int[2];
         engine.run(body.build(), starts.length, hour -> {
-            starts[hour.hour()] = hour.starts(0);
+            starts[hour.hour()] = hour.starts(1);
             return true;
         });
         assertArrayEquals(new int[] {1, 0}, starts);
     }
 
-    /**
-     * From the end of a step to a switching a hair beside it the margin's slope shows the way; from further off it would be a leap in the
-     * dark, over switchings that may lie between: a step that ends too early is left as it is, one too late is searched afresh.
-     */
-    @ParameterizedTest
-    @CsvSource({"999, 1000", "1001, 1000", "996, 1000", "900, Infinity", "1100, 1000", "3000, 1000"})
-    void aSlopeIsFollowedToWhatIsNear(double stepS, double foundS) {
-        Body body = new Body(1e6, 20);
-        body.assembly.switchOf("by the clock", (timeS, state, on) -> 1e-3 * (timeS - 1000));
-        Network network = body.build();
-        State state = network.initialState();
-        Switchboard switchboard = new Switchboard(network);
-        ModalStep step = new ModalStep(network, switchboard, state, new int[] {0});
-        step.begin(new ModeShelf(network).suiting(step.ask(0, state)));
-        step.attempt(0, stepS);
-        assertEquals(foundS, new SwitchSearch(switchboard, step).nearbyS(0), 0.02);
-    }
-
-    /** Heat of 500 W from the second hour on, a loss of 100 W/K to air that falls by 20 K an hour from then on. */
+    /** A circuit heated by 500 W from the second hour on, with 100 W/K to air that falls by 20 K an hour from then on. */
     private static final class Hump implements Part {
-        private final int circuit;
-        private int hour;
+        private final Source heat;
 
-        Hump(int circuit) {
-            this.circuit = circuit;
+        Hump(Network.Assembly assembly) {
+            int air = Body.known(assembly, "air", timeS -> THRESHOLD_C - 20 * Math.max(0, timeS / Body.HOUR_S - 1));
+            int off = assembly.switchOf("off").number();
+            int node = assembly.body("circuit", 6000, 30);
+            assembly.circuit(
+                    node, new Circuit.Coil(off, Network.UNMETERED), Circuit.Quadratic.NONE, Circuit.Heater.NONE);
+            heat = assembly.source(node, Network.UNMETERED);
+            assembly.exchange(node, air, 100, Network.UNMETERED);
+            assembly.switchOf("hot")
+                    .startsWhen(Gate.OPEN, Margin.above(node, THRESHOLD_C + 3.5))
+                    .stopsWhen(Gate.OPEN, Margin.below(node, THRESHOLD_C + 3));
+            assembly.part(this);
         }
 
         @Override
         public void enter(Interval interval) {
-            hour = interval.hour();
-        }
-
-        @Override
-        public void contribute(double timeS, State state, Flows flows) {
-            double airC = THRESHOLD_C - 20 * Math.max(0, timeS / Body.HOUR_S - 1);
-            flows.exchange(circuit, 100, airC, Flows.UNMETERED);
-            flows.heat(circuit, hour > 0 ? 500 : 0, Flows.UNMETERED);
+            heat.set(interval.hour() > 0 ? 500 : 0);
         }
     }
 
     private static int starts(Body body, int hours) {
         AtomicInteger evaluations = new AtomicInteger();
-        body.assembly.part((timeS, state, flows) -> {
+        body.assembly.source(Network.NOWHERE, Network.UNMETERED, state -> {
             if (evaluations.incrementAndGet() > MOST_EVALUATIONS) {
-                throw new AssertionError("no end of trials at " + timeS + " s");
+                throw new AssertionError("no end of segments");
             }
+            return true;
         });
-        body.assembly.switchOf(
-                "full",
-                (timeS, state, on) ->
-                        on ? THRESHOLD_C - 1 - state.nodeC(body.slurry) : state.nodeC(body.slurry) - THRESHOLD_C);
+        body.assembly
+                .switchOf("full")
+                .startsWhen(Gate.OPEN, Margin.above(0, THRESHOLD_C))
+                .stopsWhen(Gate.OPEN, Margin.below(0, THRESHOLD_C - 1));
         Network network = body.build();
         int[] starts = new int[1];
-        new FastEngine().run(network, network.initialState(), new Hours(0, hours), hour -> {
+        new ExponentialEngine().run(network, network.initialState(), new Hours(0, hours), hour -> {
             starts[0] += hour.starts(0);
             return true;
         });

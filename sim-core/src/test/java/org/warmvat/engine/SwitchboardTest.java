@@ -5,14 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.warmvat.network.Gate;
+import org.warmvat.network.Interval;
+import org.warmvat.network.Margin;
 import org.warmvat.network.Network;
+import org.warmvat.network.Part;
 import org.warmvat.network.State;
+import org.warmvat.network.Switch;
 
 /** Switches that lean on each other, start in the wrong place or never come to rest. */
 class SwitchboardTest {
+
+    private static Margin reached() {
+        return Margin.above(0, -1000);
+    }
 
     /** The second follows the first at the same instant, whichever of the two was added first. */
     @Test
@@ -21,18 +31,14 @@ class SwitchboardTest {
             Body body = new Body(1e6, 30);
             int leader = leaderFirst ? 0 : 1;
             int follower = 1 - leader;
-            for (int i = 0; i < 2; i++) {
-                int own = i;
-                body.assembly.switchOf(
-                        own == leader ? "leader" : "follower",
-                        (timeS, state, on) ->
-                                own == leader ? (on ? -1 : 36 - state.nodeC(0)) : (state.isOn(leader) == on ? -1 : 1));
-            }
+            Switch[] both = {body.assembly.switchOf("one"), body.assembly.switchOf("other")};
+            both[leader].startsWhen(Gate.OPEN, Margin.below(0, 36));
+            both[follower].startsWhen(state -> state.isOn(leader)).stopsWhen(state -> !state.isOn(leader), reached());
             Network network = body.build();
             State state = network.initialState();
             HourRecord record = new HourRecord(network, state);
             record.begin(0);
-            new Switchboard(network).settle(0, state, record);
+            new Switchboard(network).settle(0, state, record, 0);
             assertTrue(state.isOn(leader) && state.isOn(follower));
             assertEquals(1, record.starts(leader));
             assertEquals(1, record.starts(follower));
@@ -43,8 +49,18 @@ class SwitchboardTest {
     @EnumSource
     void chatteringIsAFailureThatNamesTheSwitches(Engines engine) {
         Body body = new Body(1e6, 30).losing(10, timeS -> 0);
-        body.assembly.switchOf("restless", (timeS, state, on) -> timeS >= 7200 ? 1 : -1);
-        body.assembly.switchOf("calm", (timeS, state, on) -> -1);
+        boolean[] late = new boolean[1];
+        body.assembly
+                .switchOf("restless")
+                .startsWhen(state -> late[0], reached())
+                .stopsWhen(state -> late[0], reached());
+        body.assembly.switchOf("calm");
+        body.assembly.part(new Part() {
+            @Override
+            public void enter(Interval interval) {
+                late[0] = interval.hour() >= 2;
+            }
+        });
         Network network = body.build();
         EngineFailure failure = assertThrows(EngineFailure.class, () -> engine.run(network, 5));
         assertEquals("switches chatter at hour 2: [restless, calm]", failure.getMessage());
@@ -55,8 +71,8 @@ class SwitchboardTest {
     @EnumSource
     void aThresholdReachedExactlyCounts(Engines engine) {
         Body body = new Body(1e6, 36);
-        body.assembly.switchOf("at", (timeS, state, on) -> on ? -1 : state.nodeC(0) - 36);
-        body.assembly.switchOf("above", (timeS, state, on) -> on ? -1 : state.nodeC(0) - 36.0001);
+        body.assembly.switchOf("at").startsWhen(Gate.OPEN, Margin.above(0, 36));
+        body.assembly.switchOf("above").startsWhen(Gate.OPEN, Margin.above(0, 36.0001));
         State end = engine.run(body.build(), 1);
         assertTrue(end.isOn(0));
         assertFalse(end.isOn(1));
@@ -67,17 +83,26 @@ class SwitchboardTest {
     @EnumSource
     void theEarlierOfTwoSwitchingsComesFirst(Engines engine) {
         Body body = new Body(1e6, 30).heated(1e6 / 3600, "heater");
-        int early = body.assembly.switchOf("early", (timeS, state, on) -> on ? -1 : state.nodeC(0) - 30.5);
-        // would come at 30.6 °C had the first not moved its mark to 30.8
-        int late = body.assembly.switchOf(
-                "late", (timeS, state, on) -> on ? -1 : state.nodeC(0) - (state.isOn(early) ? 30.8 : 30.6));
-        Body.Moves first = new Body.Moves(early);
-        Body.Moves second = new Body.Moves(late);
-        body.assembly.part(first);
-        body.assembly.part(second);
+        int early = body.assembly
+                .switchOf("early")
+                .startsWhen(Gate.OPEN, Margin.above(0, 30.5))
+                .number();
+        // would come at 30.6 °C without the first
+        int late = body.assembly
+                .switchOf("late")
+                .startsWhen(state -> !state.isOn(early), Margin.above(0, 30.6))
+                .number();
+        int last = body.assembly
+                .switchOf("last")
+                .startsWhen(state -> state.isOn(early), Margin.above(0, 30.8))
+                .number();
+        Body.Moves first = new Body.Moves(early, body.assembly);
+        Body.Moves never = new Body.Moves(late, body.assembly);
+        Body.Moves second = new Body.Moves(last, body.assembly);
         engine.run(body.build(), 1);
         // a rise of 1 K/h; a threshold is placed within 1e-5 K, 0.036 s
         assertEquals(1800, first.timesS.get(0), 0.05);
+        assertEquals(List.of(), never.timesS);
         assertEquals(2880, second.timesS.get(0), 0.05);
     }
 }

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.warmvat.network.Gate;
+import org.warmvat.network.Margin;
+import org.warmvat.network.Network;
 
 /**
  * The limit cycle of a thermostat: {@code t_on = tau ln[(Tinf - Tlo)/(Tinf - Thi)]}, {@code t_off = tau ln[(Thi - Ta)/(Tlo - Ta)]}
@@ -22,18 +25,15 @@ class ThermostatCycleTest {
 
     private static List<Double> run(Engines engine, double initialC, int hours, HourSink sink) {
         Body body = new Body(C, initialC).losing(12, timeS -> 5);
-        int thermostat = body.assembly.switchOf(
-                "thermostat", (timeS, state, on) -> on ? state.nodeC(0) - 37.5 : 36.5 - state.nodeC(0));
-        int heat = body.assembly.meter("heat");
-        int temperature = body.assembly.meter("temperature");
-        body.assembly.part((timeS, state, flows) -> {
-            if (state.isOn(thermostat)) {
-                flows.heat(0, 1500, heat);
-            }
-            flows.meter(temperature, state.nodeC(0));
-        });
-        Body.Moves moves = new Body.Moves(thermostat);
-        body.assembly.part(moves);
+        int thermostat = body.assembly
+                .switchOf("thermostat")
+                .startsWhen(Gate.OPEN, Margin.below(0, 36.5))
+                .stopsWhen(Gate.OPEN, Margin.above(0, 37.5))
+                .number();
+        body.assembly
+                .source(Network.SLURRY, body.assembly.meter("heat"), state -> state.isOn(thermostat))
+                .set(1500);
+        Body.Moves moves = new Body.Moves(thermostat, body.assembly);
         engine.run(body.build(), hours, sink);
         return moves.timesS;
     }
@@ -43,7 +43,7 @@ class ThermostatCycleTest {
     @EnumSource
     void firstSwitchingOffIsInTime(Engines engine) {
         List<Double> moves = moves(engine, 20, 18);
-        assertEquals(0.0, moves.get(0));
+        assertEquals(0, moves.get(0), 1e-9);
         assertEquals(60_356.32, moves.get(1), 60_356.32 * Math.max(1e-7, engine.withinShareOfTime()));
     }
 

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.warmvat.network.Gate;
+import org.warmvat.network.Margin;
+import org.warmvat.network.Watched;
 
 /** How long a condition held and how far, against the times of closed forms. */
 class WatchTest {
@@ -24,14 +27,18 @@ class WatchTest {
         return held;
     }
 
+    private static void watch(Body body, String name, Margin margin) {
+        body.assembly.watch(Watched.of(name), margin);
+    }
+
     /** Cooling from 37 towards 5 °C passes 30 °C after {@code tau ln(32/25)}; the crossing is placed within 0.05 s of the state's. */
     @ParameterizedTest
     @EnumSource
     void timeBelowAMarkIsCountedToTheSecond(Engines engine) {
         Body body = new Body(Body.CUBIC_METRE_J_PER_K, 37).losing(Body.CUBIC_METRE_J_PER_K / TAU_S, timeS -> 5);
-        body.assembly.watch("below 30", (timeS, state) -> 30 - state.nodeC(0));
-        body.assembly.watch("above 30", (timeS, state) -> state.nodeC(0) - 30);
-        body.assembly.watch("below 0", (timeS, state) -> -state.nodeC(0));
+        watch(body, "below 30", Margin.below(0, 30));
+        watch(body, "above 30", Margin.above(0, 30));
+        watch(body, "below 0", Margin.below(0, 0));
         double[] worst = new double[3];
         double[] held = seconds(engine, body, 20, worst);
         double crossingS = TAU_S * Math.log(32.0 / 25);
@@ -49,10 +56,12 @@ class WatchTest {
     @EnumSource
     void aConditionTiedToASwitchEndsWithIt(Engines engine) {
         Body body = new Body(1e6, 30).heated(1e6 / 3600, "heater");
-        int pump = body.assembly.switchOf(
-                "pump", (timeS, state, on) -> on ? state.nodeC(0) - 32.5 : 30.25 - state.nodeC(0));
-        body.assembly.watch(
-                "hot while on", (timeS, state) -> state.isOn(pump) ? state.nodeC(0) - 31 : Double.NEGATIVE_INFINITY);
+        int pump = body.assembly
+                .switchOf("pump")
+                .startsWhen(Gate.OPEN, Margin.below(0, 30.25))
+                .stopsWhen(Gate.OPEN, Margin.above(0, 32.5))
+                .number();
+        body.assembly.watch(Watched.of("hot while on"), state -> state.isOn(pump), Margin.above(0, 31)::at);
         double[] worst = new double[1];
         // 1 K/h from 30 °C with the pump on at once: from 31 to 32.5 °C it counts
         double[] held = seconds(engine, body, 5, worst);
@@ -65,9 +74,8 @@ class WatchTest {
     @EnumSource
     void aConditionMayHoldTwiceInAnHour(Engines engine) {
         Body body = new Body(1e6, 30);
-        int heat = body.assembly.meter("heat");
-        body.assembly.part(new Steps(new double[] {0, 1800, 3600}, new double[] {-4e6 / 3600, 4e6 / 3600}, heat));
-        body.assembly.watch("above 29", (timeS, state) -> state.nodeC(0) - 29);
+        new Steps(new double[] {0, 1800, 3600}, new double[] {-4e6 / 3600, 4e6 / 3600}, "heat", body.assembly);
+        watch(body, "above 29", Margin.above(0, 29));
         double[] worst = new double[1];
         // down 4 K/h for half an hour and up again: above 29 °C for a quarter of an hour at each end
         double[] held = seconds(engine, body, 1, worst);

@@ -8,8 +8,8 @@ import org.warmvat.design.Exposure;
 import org.warmvat.design.Place;
 import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
@@ -45,11 +45,12 @@ class EnvelopePartTest {
     private static OnePart run(TankPlan plan) {
         var design = plan.build();
         return OnePart.run(
+                design,
                 HELD_J_PER_K,
                 weather(),
                 36,
-                (surroundings, assembly, slurry) -> new EnvelopePart(design, surroundings, assembly, slurry),
-                new FastEngine());
+                (surroundings, around, assembly) -> new EnvelopePart(design, surroundings, around, assembly),
+                new ExponentialEngine());
     }
 
     /** Film and equivalent temperature of a face: wind factor, sky view, sun on it. */
@@ -150,7 +151,7 @@ class EnvelopePartTest {
                 HELD_J_PER_K,
                 InventedWeather.steady(36, 30),
                 36,
-                (surroundings, assembly, slurry) -> new EnvelopePart(design, surroundings, assembly, slurry),
+                (surroundings, around, assembly) -> new EnvelopePart(design, surroundings, around, assembly),
                 new ReferenceEngine());
         assertEquals(0, run.total(EnvelopePart.WALL), 1e-3);
         assertEquals(0, run.total(EnvelopePart.LID), 1e-3);

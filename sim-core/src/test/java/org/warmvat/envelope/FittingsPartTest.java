@@ -21,10 +21,11 @@ class FittingsPartTest {
     private static OnePart day(TankPlan plan, double airC) {
         Design design = plan.build();
         return OnePart.run(
+                design,
                 HELD_J_PER_K,
                 InventedWeather.steady(airC, 24),
                 36,
-                (around, assembly, slurry) -> new FittingsPart(design, around, assembly, slurry),
+                (surroundings, around, assembly) -> FittingsPart.add(design, around, assembly),
                 new ReferenceEngine());
     }
 

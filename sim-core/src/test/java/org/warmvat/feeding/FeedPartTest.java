@@ -16,8 +16,8 @@ import org.warmvat.design.FeedHandling;
 import org.warmvat.design.FeedTemperature;
 import org.warmvat.design.Feedstock;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
@@ -41,8 +41,8 @@ class FeedPartTest {
     }
 
     private static OnePart run(Design design, Weather weather, double capacity, Engine engine) {
-        OnePart.Maker maker = (surroundings, assembly, slurry) -> new FeedPart(design, surroundings, assembly, slurry);
-        return OnePart.run(capacity, weather, 36, maker, engine);
+        OnePart.Maker maker = (surroundings, around, assembly) -> new FeedPart(design, surroundings, around, assembly);
+        return OnePart.run(design, capacity, weather, 36, maker, engine);
     }
 
     private static double heatKJ(TankPlan plan, Weather weather) {
@@ -63,7 +63,7 @@ class FeedPartTest {
     void electricityOfADayIsExact(DailySchedule schedule) {
         TankPlan plan = new TankPlan();
         plan.feedTimes = schedule;
-        for (Engine engine : new Engine[] {new ReferenceEngine(), new FastEngine()}) {
+        for (Engine engine : new Engine[] {new ReferenceEngine(), new ExponentialEngine()}) {
             OnePart run = run(plan.build(), InventedWeather.steady(10, 72), 4e6, engine);
             assertEquals(3 * 40 * 3600.0, run.total(FeedPart.AUGER_ELECTRICITY), 1e-5);
             assertEquals(3 * 100 * 3600.0, run.total(FeedPart.SHREDDER_ELECTRICITY), 1e-5);

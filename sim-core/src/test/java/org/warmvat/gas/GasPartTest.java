@@ -12,8 +12,8 @@ import org.warmvat.design.Design;
 import org.warmvat.design.Feedstock;
 import org.warmvat.design.Gas;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
@@ -41,7 +41,7 @@ class GasPartTest {
                 capacity,
                 InventedWeather.steady(10, hours),
                 slurryC,
-                (around, assembly, slurry) -> new GasPart(design, around, () -> open, assembly, slurry),
+                (surroundings, around, assembly) -> new GasPart(design, surroundings, () -> open, assembly),
                 engine);
     }
 
@@ -54,7 +54,7 @@ class GasPartTest {
         double k = 0.2 * design.gas().orElseThrow().rateFactor(36);
         double hrt = design.retentionDays();
         assertEquals(0.9032079 * 1010 / 20, hrt, 1e-5);
-        for (Engine engine : new Engine[] {new ReferenceEngine(), new FastEngine()}) {
+        for (Engine engine : new Engine[] {new ReferenceEngine(), new ExponentialEngine()}) {
             OnePart run = run(plan, true, 36, 48, HELD_J_PER_K, engine);
             double perDay = 0.4 * 1.8 * k * hrt / (1 + k * hrt);
             assertEquals(2 * perDay, run.total(GasPart.METHANE), 1e-8);
@@ -77,7 +77,7 @@ class GasPartTest {
         assertEquals(end, run.stock(), 1e-9 * start);
         double lost = (start - end) * design.tank().liquidVolumeM3();
         assertEquals(0.4 * lost, run.total(GasPart.METHANE), 1e-8);
-        OnePart fast = run(plan, false, 30, 96, HELD_J_PER_K, new FastEngine());
+        OnePart fast = run(plan, false, 30, 96, HELD_J_PER_K, new ExponentialEngine());
         assertEquals(end, fast.stock(), 1e-5 * start);
         assertEquals(0.4 * lost, fast.total(GasPart.METHANE), 1e-4 * lost);
     }
@@ -116,7 +116,7 @@ class GasPartTest {
     /** Gas that cools a small slurry: what the meters say is what the slurry lost. */
     @Test
     void theSlurrysBalanceClosesInBothEngines() {
-        for (Engine engine : new Engine[] {new ReferenceEngine(), new FastEngine()}) {
+        for (Engine engine : new Engine[] {new ReferenceEngine(), new ExponentialEngine()}) {
             OnePart run = run(one(-40), true, 36, 48, 2e5, engine);
             double received = run.total(GasPart.GAS_HEAT) + run.total(GasPart.REACTION_HEAT);
             assertTrue(run.slurryC() < 35, "slurry " + run.slurryC());

@@ -15,12 +15,10 @@ import org.warmvat.design.DailySchedule;
 import org.warmvat.design.DailyWindow;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.ReferenceEngine;
-import org.warmvat.network.Flows;
-import org.warmvat.network.Network;
-import org.warmvat.network.Part;
-import org.warmvat.network.Surroundings;
+import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.network.Margin;
+import org.warmvat.network.Watched;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
@@ -29,17 +27,13 @@ import org.warmvat.sample.TankPlan;
 class BackupPartTest {
     private static final double HELD_J_PER_K = 1e14;
 
-    private static Part part(Design design, Surroundings around, Network.Assembly assembly, int slurry) {
-        return new BackupPart(design, around, () -> true, assembly, slurry);
-    }
-
     private static OnePart run(TankPlan plan, int hours, double airC, double slurryC, double capacity, Engine engine) {
         Design design = plan.build();
         return OnePart.run(
                 capacity,
                 InventedWeather.steady(airC, hours),
                 slurryC,
-                (around, assembly, slurry) -> part(design, around, assembly, slurry),
+                (surroundings, around, assembly) -> new BackupPart(design, surroundings, around, () -> true, assembly),
                 engine);
     }
 
@@ -53,7 +47,7 @@ class BackupPartTest {
     @ParameterizedTest
     @ValueSource(ints = {0, 1})
     void permittedTimeIsCountedExactly(int which) {
-        Engine engine = which == 0 ? new ReferenceEngine() : new FastEngine();
+        Engine engine = which == 0 ? new ReferenceEngine() : new ExponentialEngine();
         DailySchedule night = DailySchedule.of(List.of(
                 new DailyWindow(22 * 3600, 8 * 3600),
                 new DailyWindow(5 * 3600, 2 * 3600),
@@ -98,14 +92,19 @@ class BackupPartTest {
         double g = new CoilFlow(new Coil(0.8, 100, 60, 0.0005), 0.05 * 4186).conductanceWPerK(true);
         double water = (1000 * 50 + g * 30 + 0.3 * 10) / (1000 + g + 0.3);
         assertTrue(water > 45 && water < 50);
-        assertEquals(water, run.lastNodeC(), 1e-5);
+        assertEquals(water, run.circuitC(), 1e-5);
         assertEquals(g * (water - 30) * 3600, run.byHour(BackupPart.BACKUP_HEAT)[20], 1);
         assertEquals(1000 * (50 - water) * 3600, run.byHour(BackupPart.BACKUP_POWER)[20], 1);
         assertEquals(-0.3 * (water - 10) * 3600, run.byHour(BackupPart.BACKUP_AROUND)[20], 0.1);
         assertEquals(15 * 3600, run.byHour(BackupPart.BACKUP_PUMP_ELECTRICITY)[20], 1e-6);
-        OnePart weak =
-                run(with(TankPlan.circuit(BackupSource.FUEL, 0.8, 500, 8)), 24, 10, 30, HELD_J_PER_K, new FastEngine());
-        assertEquals((500 + g * 30 + 3) / (g + 0.3), weak.lastNodeC(), 1e-4);
+        OnePart weak = run(
+                with(TankPlan.circuit(BackupSource.FUEL, 0.8, 500, 8)),
+                24,
+                10,
+                30,
+                HELD_J_PER_K,
+                new ExponentialEngine());
+        assertEquals((500 + g * 30 + 3) / (g + 0.3), weak.circuitC(), 1e-4);
         assertEquals(500 * 3600, weak.byHour(BackupPart.BACKUP_POWER)[20], 1e-6);
     }
 
@@ -153,7 +152,7 @@ class BackupPartTest {
     void theCircuitsOwnBalanceCloses() {
         TankPlan plan = with(TankPlan.circuit(BackupSource.ELECTRIC, 1, 800, 20));
         OnePart run = run(plan, 60, 0, 30, 4e6, new ReferenceEngine());
-        double stored = 20 * 4186 * (run.lastNodeC() - 36);
+        double stored = 20 * 4186 * (run.circuitC() - 36);
         double in = run.total(BackupPart.BACKUP_POWER)
                 + run.total(BackupPart.BACKUP_AROUND)
                 - run.total(BackupPart.BACKUP_HEAT);
@@ -174,17 +173,14 @@ class BackupPartTest {
                 4.18e6,
                 InventedWeather.steady(10, 5),
                 10,
-                (around, assembly, slurry) -> {
-                    int heat = assembly.meter("heat");
-                    assembly.watch("below 37", (timeS, state) -> 37 - state.nodeC(slurry));
-                    return (Part) (timeS, state, flows) -> inlet60(flows, slurry, heat, g, coil.effectiveness(true));
+                (surroundings, around, assembly) -> {
+                    // the mean stands midway, T_m - T_s = (60 - T_s)(1 - e/2): g on it is an exchange of g (1 - e/2)
+                    // with 60 °C
+                    double fromInletWPerK = g * (1 - coil.effectiveness(true) / 2);
+                    assembly.exchange(0, assembly.known("inlet", 60), fromInletWPerK, assembly.meter("heat"));
+                    assembly.watch(Watched.of("below 37"), Margin.below(0, 37));
                 },
                 new ReferenceEngine());
         assertEquals(15_162.77, run.heldS("below 37"), 0.01);
-    }
-
-    /** The mean that stands midway: {@code T_m - T_s = (60 - T_s)(1 - e/2)}, so g on it is an exchange of g (1 - e/2) with 60 °C. */
-    private static void inlet60(Flows flows, int slurry, int heat, double g, double e) {
-        flows.exchange(slurry, g * (1 - e / 2), 60, heat);
     }
 }

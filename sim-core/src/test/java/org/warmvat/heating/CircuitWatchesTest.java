@@ -39,7 +39,7 @@ class CircuitWatchesTest {
                 HELD_J_PER_K,
                 weather,
                 slurryC,
-                (around, assembly, slurry) -> new SolarPart(design, sun, around, () -> true, assembly, slurry),
+                (surroundings, around, assembly) -> new SolarPart(design, sun, surroundings, () -> true, assembly),
                 new ReferenceEngine());
     }
 
@@ -58,11 +58,11 @@ class CircuitWatchesTest {
         double g = new CoilFlow(plan.solarCoil, 0.04 * 3700).conductanceWPerK(true);
         assertTrue(52 + g * 22 / (2 * 0.04 * 3700) > 55);
         OnePart hot = solar(settlingAt(52, g), light(10, 400), 30);
-        assertEquals(52, hot.lastNodeC(), 1e-4);
+        assertEquals(52, hot.circuitC(), 1e-4);
         assertTrue(hot.heldS(SolarPart.SOLAR_CAKING) > 1.5 * DAY_S);
         assertTrue(48 + g * 18 / (2 * 0.04 * 3700) < 55);
         OnePart mild = solar(settlingAt(48, g), light(10, 400), 30);
-        assertEquals(48, mild.lastNodeC(), 1e-4);
+        assertEquals(48, mild.circuitC(), 1e-4);
         assertEquals(0, mild.heldS(SolarPart.SOLAR_CAKING));
         assertEquals(0, mild.heldS(SolarPart.STAGNATION));
     }
@@ -71,7 +71,7 @@ class CircuitWatchesTest {
     @Test
     void aStagnatingCollectorIsCountedAndCakesNothing() {
         OnePart run = solar(new TankPlan(), light(58, 500), 99);
-        assertTrue(run.lastNodeC() > 110);
+        assertTrue(run.circuitC() > 110);
         assertTrue(run.heldS(SolarPart.STAGNATION) > 1.5 * DAY_S);
         assertEquals(0, run.heldS(SolarPart.SOLAR_CAKING));
     }
@@ -95,7 +95,7 @@ class CircuitWatchesTest {
                 HELD_J_PER_K,
                 InventedWeather.steady(10, 48),
                 20,
-                (around, assembly, slurry) -> new BackupPart(design, around, () -> true, assembly, slurry),
+                (surroundings, around, assembly) -> new BackupPart(design, surroundings, around, () -> true, assembly),
                 new ReferenceEngine());
     }
 

@@ -36,8 +36,7 @@ class SolarPartTest {
                 capacity,
                 weather,
                 slurryC,
-                (surroundings, assembly, slurry) ->
-                        new SolarPart(design, sun, surroundings, () -> true, assembly, slurry),
+                (surroundings, around, assembly) -> new SolarPart(design, sun, surroundings, () -> true, assembly),
                 new ReferenceEngine());
     }
 
@@ -58,7 +57,7 @@ class SolarPartTest {
     void theCollectorStagnatesWhereItsLossesMeetTheSun() {
         OnePart run = run(new TankPlan(), evenLight(48), 99, HELD_J_PER_K);
         double x = (-4 + Math.sqrt(16 + 4 * 0.012 * 0.78 * 0.9 * 320)) / 0.024;
-        assertEquals(10 + x, run.lastNodeC(), 1e-5);
+        assertEquals(10 + x, run.circuitC(), 1e-5);
         assertEquals(0, run.starts(SolarPart.SOLAR_PUMP));
         assertEquals(0, run.total(SolarPart.SOLAR_HEAT));
         assertEquals(0, run.total(SolarPart.SOLAR_PUMP_ELECTRICITY));
@@ -74,7 +73,7 @@ class SolarPartTest {
         // 0.024 x^2 + (8 + g) x - (sun + 10 g) = 0 for x above the air, 10 K below the slurry
         double b = 8 + g;
         double x = (-b + Math.sqrt(b * b + 4 * 0.024 * (sun + 10 * g))) / 0.048;
-        assertEquals(10 + x, run.lastNodeC(), 1e-5);
+        assertEquals(10 + x, run.circuitC(), 1e-5);
         assertEquals(g * (x - 10) * 3600, run.byHour(SolarPart.SOLAR_HEAT)[40], 0.1);
         assertEquals(1, run.starts(SolarPart.SOLAR_PUMP));
         assertEquals(12 * 3600, run.byHour(SolarPart.SOLAR_PUMP_ELECTRICITY)[40], 1e-6);
@@ -84,7 +83,7 @@ class SolarPartTest {
     @Test
     void theCollectorsOwnBalanceCloses() {
         OnePart run = run(new TankPlan(), evenLight(30), 20, 2e6);
-        double stored = 23_000 * run.lastNodeC();
+        double stored = 23_000 * run.circuitC();
         double in =
                 run.total(SolarPart.ABSORBED) + run.total(SolarPart.COLLECTOR_AIR) - run.total(SolarPart.SOLAR_HEAT);
         assertEquals(stored, in, 1e-6 * run.total(SolarPart.ABSORBED));

@@ -13,63 +13,50 @@ import org.junit.jupiter.api.Test;
 /** Putting a network together, and its state. */
 class NetworkTest {
 
-    private static Network.Node node(String name, double capacity, int parent) {
-        return new Network.Node(name, capacity, parent, 20, false);
-    }
+    private final Network.Assembly assembly = new Network.Assembly(1, 20);
 
-    private static Network.Node steady(String name, double capacity, int parent) {
-        return new Network.Node(name, capacity, parent, 20, true);
-    }
-
-    private static String refusal(Network.Assembly assembly, Network.Node node) {
-        return assertThrows(IllegalArgumentException.class, () -> assembly.node(node))
-                .getMessage();
+    private static String refusal(Runnable adding) {
+        return assertThrows(IllegalArgumentException.class, adding::run).getMessage();
     }
 
     @Test
-    void nodesFormATreeFromTheFirst() {
-        Network.Assembly assembly = new Network.Assembly();
+    void nodesHaveTheCapacityOfTheirKind() {
         assertEquals(
-                "node lid: parent 0, expected one of the 0 nodes before it, -1 for the first",
-                refusal(assembly, node("lid", 1, 0)));
-        assertEquals(0, assembly.node(node("slurry", 1, -1)));
-        assertEquals(
-                "node second root: parent -1, expected one of the 1 nodes before it, -1 for the first",
-                refusal(assembly, node("second root", 1, -1)));
-        assertEquals(
-                "node orphan: parent 4, expected one of the 1 nodes before it, -1 for the first",
-                refusal(assembly, node("orphan", 1, 4)));
-        assertEquals("node void: a junction without mass starts steady", refusal(assembly, node("void", 0, 0)));
-        assertEquals(1, assembly.node(steady("headspace", 0, 0)));
-        assertEquals("node void: two junctions without mass may not touch", refusal(assembly, steady("void", 0, 1)));
-        assertEquals(2, assembly.node(steady("lid", 5, 1)));
+                "node loop: heat capacity 0.0 J/K, expected a number above 0, or 0 for a room without mass or a known temperature",
+                refusal(() -> assembly.body("loop", 0, 20)));
+        assertThrows(IllegalArgumentException.class, () -> assembly.room("air", Double.NaN, 20));
+        int known = assembly.known("air", 5);
+        int headspace = assembly.room("headspace", 0, 20);
+        int shelter = assembly.room("shelter", 4e5, 20);
         Network network = assembly.build();
-        assertArrayEquals(new int[] {-1, 0, 1}, network.parents());
-        assertArrayEquals(new double[] {1, 0, 5}, network.capacitiesJPerK());
+        assertArrayEquals(new int[] {known}, network.nodes(Node.Kind.KNOWN));
+        assertArrayEquals(new int[] {headspace, shelter}, network.nodes(Node.Kind.ROOM));
+        assertArrayEquals(new double[] {1, 0, 0, 4e5}, network.capacitiesJPerK());
+        assertTrue(network.nodes().get(headspace).startsSteady());
+        assertFalse(network.nodes().get(shelter).startsSteady());
     }
 
-    /** Slurry and circuits first, then the layers, which hang on the slurry or on each other. */
     @Test
-    void liveNodesComeBeforeSteadyOnes() {
-        Network.Assembly assembly = new Network.Assembly();
+    void piecesJoinWhatMayBeJoined() {
+        int air = assembly.known("air", 5);
+        int water = assembly.body("water", 1, 20);
+        int one = assembly.room("one", 0, 20);
+        int other = assembly.room("other", 0, 20);
         assertEquals(
-                "node lid: a steady node hangs on the first node or on a steady one",
-                refusal(assembly, steady("lid", 1, -1)));
-        assembly.node(node("slurry", 1, -1));
-        int collector = assembly.node(node("collector", 1, 0));
+                "exchange: two rooms without mass may not touch", refusal(() -> assembly.exchange(one, other, 1, -1)));
         assertEquals(
-                "node pipe: a steady node hangs on the first node or on a steady one",
-                refusal(assembly, steady("pipe", 1, collector)));
-        int wall = assembly.node(steady("wall", 1, 0));
-        assembly.node(steady("foam", 1, wall));
-        assertEquals("node late: live nodes come before steady ones", refusal(assembly, node("late", 1, 0)));
-        assertEquals(2, assembly.build().liveNodes());
+                "exchange: node 1, expected one of kind [SLURRY, ROOM, CIRCUIT]",
+                refusal(() -> assembly.exchange(air, water, 1, -1)));
+        assertEquals(
+                "source: node 9, expected one of kind [SLURRY, ROOM, CIRCUIT]", refusal(() -> assembly.source(9, -1)));
+        Chain.Face face = new Chain.Face(0, 1, new Film(5), water, Network.UNMETERED);
+        assertEquals(
+                "wall: node 2, expected one of kind [KNOWN, ROOM]",
+                refusal(() -> assembly.chain("wall", 0, new double[] {1}, new double[] {1}, face, 20)));
     }
 
     @Test
     void aMeterOfOneNameIsOneMeter() {
-        Network.Assembly assembly = new Network.Assembly();
-        assembly.node(node("slurry", 1, -1));
         int heat = assembly.meter("heat");
         int other = assembly.meter("other");
         assertEquals(heat, assembly.meter("heat"));
@@ -77,12 +64,10 @@ class NetworkTest {
         assertEquals(1, other);
     }
 
-    /** The earliest of all announced jumps counts; parts hear of intervals and contribute in the order they came in. */
+    /** The earliest of all announced jumps counts; parts are asked in the order they came in. */
     @Test
     void partsAreAskedInOrder() {
         List<String> heard = new ArrayList<>();
-        Network.Assembly assembly = new Network.Assembly();
-        assembly.node(node("slurry", 1, -1));
         for (double every : new double[] {50, 20}) {
             assembly.part(new Part() {
                 @Override
@@ -96,43 +81,68 @@ class NetworkTest {
                 }
 
                 @Override
-                public void contribute(double timeS, State state, Flows flows) {
-                    heard.add("contribute " + every);
+                public void ask(double timeS, State state) {
+                    heard.add("ask " + every);
                 }
             });
         }
-        assembly.part((timeS, state, flows) -> heard.add("plain"));
-        assembly.slowPart((timeS, flows) -> heard.add("slow"));
+        assembly.part(new Part() {});
         Network network = assembly.build();
         assertEquals(120, network.nextJumpS(100));
         network.enter(new Interval(100, 120, 0));
-        network.contribute(100, network.initialState(), network.newLiveFlows());
-        network.surround(100, network.newSlowFlows());
-        assertEquals(
-                List.of(
-                        "enter 50.0 at 110.0",
-                        "enter 20.0 at 110.0",
-                        "contribute 50.0",
-                        "contribute 20.0",
-                        "plain",
-                        "slow"),
-                heard);
+        network.ask(100, network.initialState());
+        assertEquals(List.of("enter 50.0 at 110.0", "enter 20.0 at 110.0", "ask 50.0", "ask 20.0"), heard);
     }
 
     @Test
     void withoutSchedulesNothingJumps() {
-        Network.Assembly assembly = new Network.Assembly();
-        assembly.node(node("slurry", 1, -1));
-        assembly.part((timeS, state, flows) -> flows.heat(0, 1, Flows.UNMETERED));
+        assembly.part(new Part() {});
         assertEquals(Double.POSITIVE_INFINITY, assembly.build().nextJumpS(0));
+    }
+
+    /** Starting takes all margins, stopping any; a gate shuts either way, and what must be off does not start. */
+    @Test
+    void aSwitchTakesAllToStartAndAnyToStop() {
+        boolean[] open = {true, false};
+        Switch pump = assembly.switchOf("pump")
+                .startsWhen(state -> open[0], Margin.above(0, 10), Margin.below(0, 30))
+                .stopsWhen(Gate.OPEN, Margin.above(0, 40), Margin.below(0, 5))
+                .offWhile(state -> open[1]);
+        State state = assembly.build().initialState();
+        assertEquals(10, pump.margin(state));
+        state.setNodeC(0, 33);
+        assertEquals(-3, pump.margin(state));
+        state.setOn(0, true);
+        assertEquals(-7, pump.margin(state));
+        state.setNodeC(0, 4);
+        assertEquals(1, pump.margin(state));
+        state.setNodeC(0, 20);
+        open[1] = true;
+        assertTrue(pump.margin(state) > 0);
+        state.setOn(0, false);
+        assertTrue(pump.margin(state) < 0);
+        open[1] = false;
+        open[0] = false;
+        assertTrue(pump.margin(state) < 0);
+    }
+
+    @Test
+    void anExchangeOpensOverItsRamp() {
+        int room = assembly.room("tunnel", 1e5, 20);
+        Exchange exchange =
+                assembly.exchange(room, assembly.known("air", 20), 10, -1, new Exchange.Opening(30, 5, 210));
+        assertEquals(10, exchange.wPerK(30, 20));
+        assertEquals(110, exchange.wPerK(32.5, 20));
+        assertEquals(210, exchange.wPerK(50, 20));
+        assertEquals(10, exchange.wPerK(32, 33));
+        exchange.set(300);
+        assertEquals(300, exchange.wPerK(50, 20));
     }
 
     @Test
     void statesAreCopiedWhole() {
-        Network.Assembly assembly = new Network.Assembly();
-        assembly.node(node("slurry", 1, -1));
-        assembly.stock(new Network.Stock("solids", 3));
-        assembly.switchOf("pump", (timeS, state, on) -> -1);
+        assembly.stock("solids", 3);
+        assembly.switchOf("pump");
         Network network = assembly.build();
         State state = network.initialState();
         assertFalse(state.isOn(0));

@@ -1,16 +1,18 @@
 package org.warmvat.sample;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 import org.warmvat.design.Design;
+import org.warmvat.design.Place;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.network.Network;
-import org.warmvat.network.Part;
-import org.warmvat.network.Scheduled;
-import org.warmvat.network.SlowPart;
+import org.warmvat.network.Node;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Switch;
+import org.warmvat.network.Watch;
 import org.warmvat.weather.Weather;
 
 /** A slurry with a single part of a tank, run by itself: what its meters count over hours. */
@@ -19,8 +21,8 @@ public final class OnePart {
     /** Puts the part under test together. */
     @FunctionalInterface
     public interface Maker {
-        /** The part, its nodes and meters added. */
-        Scheduled make(Surroundings surroundings, Network.Assembly assembly, int slurry);
+        /** Adds the part; around is the node of what is around the tank. */
+        void make(Surroundings surroundings, int around, Network.Assembly assembly);
     }
 
     private final Network network;
@@ -39,19 +41,29 @@ public final class OnePart {
 
     /** Runs the part on a slurry of the design's capacity that starts at a temperature. */
     public static OnePart run(Design design, Weather weather, double slurryC, Maker maker) {
-        return run(design.contentsHeatCapacityJPerK(), weather, slurryC, maker, new ReferenceEngine());
+        return run(design, design.contentsHeatCapacityJPerK(), weather, slurryC, maker, new ReferenceEngine());
     }
 
     /** Runs the part on a slurry of any capacity, with any engine, over all hours of the weather. */
     public static OnePart run(double capacityJPerK, Weather weather, double slurryC, Maker maker, Engine engine) {
-        Network.Assembly assembly = new Network.Assembly();
-        int slurry = assembly.node(new Network.Node("slurry", capacityJPerK, -1, slurryC, false));
-        Scheduled made = maker.make(new Surroundings(weather, timeS -> 8), assembly, slurry);
-        if (made instanceof SlowPart slow) {
-            assembly.slowPart(slow);
-        } else {
-            assembly.part((Part) made);
-        }
+        return run(capacityJPerK, weather, slurryC, OptionalDouble.empty(), maker, engine);
+    }
+
+    /** Runs the part of a tank that stands where its design says. */
+    public static OnePart run(
+            Design design, double capacityJPerK, Weather weather, double slurryC, Maker maker, Engine engine) {
+        OptionalDouble roomC = design.tank().place() instanceof Place.Indoors indoors
+                ? OptionalDouble.of(indoors.roomC())
+                : OptionalDouble.empty();
+        return run(capacityJPerK, weather, slurryC, roomC, maker, engine);
+    }
+
+    private static OnePart run(
+            double capacityJPerK, Weather weather, double slurryC, OptionalDouble roomC, Maker maker, Engine engine) {
+        Network.Assembly assembly = new Network.Assembly(capacityJPerK, slurryC);
+        Surroundings surroundings = new Surroundings(weather, timeS -> 8, assembly);
+        int around = roomC.isPresent() ? assembly.known("room", roomC.getAsDouble()) : surroundings.air();
+        maker.make(surroundings, around, assembly);
         Network network = assembly.build();
         OnePart run = new OnePart(network, network.initialState(), weather.hours());
         engine.run(network, run.state, new Hours(0, weather.hours()), hour -> {
@@ -84,9 +96,9 @@ public final class OnePart {
         return state.nodeC(0);
     }
 
-    /** Temperature of the last node at the end. */
-    public double lastNodeC() {
-        return state.nodeC(network.nodes().size() - 1);
+    /** Temperature of the only circuit at the end. */
+    public double circuitC() {
+        return state.nodeC(network.nodes(Node.Kind.CIRCUIT)[0]);
     }
 
     /** Content of the only stock at the end. */
@@ -96,19 +108,11 @@ public final class OnePart {
 
     /** How often the switch of a name went on. */
     public int starts(String name) {
-        return starts[
-                network.switches().stream()
-                        .map(Network.NamedSwitch::name)
-                        .toList()
-                        .indexOf(name)];
+        return starts[network.switches().stream().map(Switch::name).toList().indexOf(name)];
     }
 
     /** How long the watch of a name held, s. */
     public double heldS(String name) {
-        return watchS[
-                network.watches().stream()
-                        .map(Network.NamedWatch::name)
-                        .toList()
-                        .indexOf(name)];
+        return watchS[network.watches().stream().map(Watch::name).toList().indexOf(name)];
     }
 }

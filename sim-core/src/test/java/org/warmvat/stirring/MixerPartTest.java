@@ -8,8 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.design.Mixer;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.Surroundings;
@@ -38,8 +38,8 @@ class MixerPartTest {
     void minutesOfEveryHourAreCountedExactly(double minutes) {
         Weather weather = InventedWeather.steady(10, 30);
         Mixer mixer = mixer(minutes);
-        OnePart.Maker maker = (surroundings, assembly, slurry) -> new MixerPart(mixer, surroundings, assembly, slurry);
-        for (var engine : new Engine[] {new ReferenceEngine(), new FastEngine()}) {
+        OnePart.Maker maker = (surroundings, around, assembly) -> new MixerPart(mixer, surroundings, assembly);
+        for (var engine : new Engine[] {new ReferenceEngine(), new ExponentialEngine()}) {
             OnePart run = OnePart.run(CAPACITY, weather, 20, maker, engine);
             double seconds = 30 * 60 * minutes;
             assertEquals(seconds * mixer.electricW(), run.total(MixerPart.MIXER_ELECTRICITY), 1e-7);
@@ -53,9 +53,8 @@ class MixerPartTest {
     @Test
     void minutesAreThoseOfTheClock() {
         Weather weather = InventedWeather.steadyFrom(LocalDateTime.of(2025, 3, 3, 7, 30), 10, 5);
-        Network.Assembly assembly = new Network.Assembly();
-        int slurry = assembly.node(new Network.Node("slurry", CAPACITY, -1, 20, false));
-        MixerPart part = new MixerPart(mixer(10), new Surroundings(weather, timeS -> 8), assembly, slurry);
+        Network.Assembly assembly = new Network.Assembly(CAPACITY, 20);
+        MixerPart part = new MixerPart(mixer(10), new Surroundings(weather, timeS -> 8, assembly), assembly);
         assertEquals(1800, part.nextJumpS(0), 1e-9);
         assertEquals(2400, part.nextJumpS(1800), 1e-9);
         assertEquals(5400, part.nextJumpS(2400), 1e-9);
@@ -70,11 +69,10 @@ class MixerPartTest {
     @Test
     void whatNeverChangesAnnouncesNothing() {
         Weather weather = InventedWeather.steady(10, 5);
-        Network.Assembly assembly = new Network.Assembly();
-        int slurry = assembly.node(new Network.Node("slurry", CAPACITY, -1, 20, false));
-        Surroundings surroundings = new Surroundings(weather, timeS -> 8);
+        Network.Assembly assembly = new Network.Assembly(CAPACITY, 20);
+        Surroundings surroundings = new Surroundings(weather, timeS -> 8, assembly);
         for (double minutes : new double[] {0, 60}) {
-            MixerPart part = new MixerPart(mixer(minutes), surroundings, assembly, slurry);
+            MixerPart part = new MixerPart(mixer(minutes), surroundings, assembly);
             assertEquals(Double.POSITIVE_INFINITY, part.nextJumpS(1234));
         }
     }

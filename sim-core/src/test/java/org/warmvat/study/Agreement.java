@@ -3,10 +3,10 @@ package org.warmvat.study;
 import java.util.Arrays;
 import java.util.Locale;
 import org.warmvat.design.BackupCircuit;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.RunResult;
 import org.warmvat.tank.StudyRefused;
 
@@ -87,7 +87,7 @@ record Agreement(
         Course trusted = new Course(weather.hours(), switches);
         Course quick = new Course(weather.hours(), switches);
         RunResult reference = YearStudy.run(design, weather, new ReferenceEngine(), trusted);
-        RunResult fast = YearStudy.run(design, weather, new FastEngine(), quick);
+        RunResult fast = YearStudy.run(design, weather, new ExponentialEngine(), quick);
         int hours = weather.hours();
         int apart = 0;
         while (apart < hours && Arrays.equals(trusted.starts[apart], quick.starts[apart])) {

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
-import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.engine.Hours;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.Conductances;
@@ -30,12 +30,12 @@ class BackupStudyTest {
             BackupStudy.Question question = new BackupStudy.Question(
                     0, new BackupStudy.WarmUp(10, warmUpDays), false, 0, List.of(100.0, 1000.0, 10_000.0));
             return BackupStudy.run(
-                    StudyTank.design(Optional.empty(), backup), List.of(WEATHER), new FastEngine(), question, parallel);
+                    StudyTank.design(Optional.empty(), backup), List.of(WEATHER), new ExponentialEngine(), question, parallel);
         }
     }
 
     private static double shortHours(double ratedW) {
-        Runner runner = new Runner(WEATHER, new FastEngine());
+        Runner runner = new Runner(WEATHER, new ExponentialEngine());
         TankRun run = runner.runIn(StudyTank.design(Optional.empty(), StudyTank.element(ratedW)));
         Tally tally = new Tally(run);
         run.over(new Hours(0, WEATHER.hours()), tally);
@@ -91,7 +91,7 @@ class BackupStudyTest {
         try (Parallel parallel = new Parallel(threads, Parallel.Progress.SILENT)) {
             BackupStudy.Question question = new BackupStudy.Question(
                     0, new BackupStudy.WarmUp(10, days), false, coldSpellK, List.of(100.0, 1000.0, 10_000.0));
-            return BackupStudy.run(outdoors(), files, new FastEngine(), question, parallel);
+            return BackupStudy.run(outdoors(), files, new ExponentialEngine(), question, parallel);
         }
     }
 
@@ -205,7 +205,7 @@ class BackupStudyTest {
         Weather weather = StudyTank.april(30, 10, 0);
         Design design =
                 Variations.withBackupPower(StudyTank.design(Optional.empty(), StudyTank.coil(500, 45, 0.02)), 1e6);
-        TankRun run = new Runner(weather, new FastEngine()).start(design, 0, 20);
+        TankRun run = new Runner(weather, new ExponentialEngine()).start(design, 0, 20);
         run.over(new Hours(0, weather.hours()), new Tally(run));
         double exchanged = 1 - Math.exp(-0.02 * 100 / (0.05 * 4186));
         double passesWPerK = exchanged * 0.05 * 4186 / (1 - exchanged / 2);

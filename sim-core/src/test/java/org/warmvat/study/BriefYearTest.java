@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
@@ -25,8 +25,8 @@ class BriefYearTest {
     @Test
     void sumsAreThoseOfTheWholeYear() throws StudyRefused {
         Design design = new TankPlan().build();
-        RunResult whole = YearStudy.run(design, WEATHER, new FastEngine(), HourSink.IGNORE);
-        BriefYear.Sums brief = BriefYear.run(design, new Runner(WEATHER, new FastEngine()));
+        RunResult whole = YearStudy.run(design, WEATHER, new ExponentialEngine(), HourSink.IGNORE);
+        BriefYear.Sums brief = BriefYear.run(design, new Runner(WEATHER, new ExponentialEngine()));
         assertSame(whole.year(), brief.year());
         assertEquals(2, brief.months().size());
         for (int month = 0; month < 2; month++) {
@@ -59,7 +59,7 @@ class BriefYearTest {
     /** Held at one temperature, each 20 mm of foam saves loss; switching moves none of them by as much as they differ. */
     @Test
     void moreFoamNeverLosesMore() throws StudyRefused {
-        Runner runner = new Runner(WEATHER, new FastEngine());
+        Runner runner = new Runner(WEATHER, new ExponentialEngine());
         double before = Double.POSITIVE_INFINITY;
         for (double foamM : List.of(0.06, 0.08, 0.10, 0.12)) {
             TankPlan plan = new TankPlan();
@@ -76,7 +76,7 @@ class BriefYearTest {
     void noCollectorAreaGivesNoSolarHeat() throws StudyRefused {
         TankPlan plan = new TankPlan();
         plan.collectorM2 = 0;
-        Period year = BriefYear.run(plan.build(), new Runner(WEATHER, new FastEngine()))
+        Period year = BriefYear.run(plan.build(), new Runner(WEATHER, new ExponentialEngine()))
                 .year();
         assertEquals(0, year.heats().solarKWh());
         assertEquals(0, year.circuits().collectorAbsorbedKWh());

@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -28,7 +28,7 @@ class CarryStudyTest {
                     design,
                     WEATHER,
                     Window.of(WEATHER, MonthDay.of(4, 2), MonthDay.of(4, 25)),
-                    new FastEngine(),
+                    new ExponentialEngine(),
                     new CarryStudy.Question(0, OptionalDouble.of(10)),
                     parallel);
         }
@@ -107,7 +107,7 @@ class CarryStudyTest {
                             design,
                             WEATHER,
                             Window.of(WEATHER, MonthDay.of(4, 2), MonthDay.of(4, 25)),
-                            new FastEngine(),
+                            new ExponentialEngine(),
                             new CarryStudy.Question(0, OptionalDouble.empty()),
                             parallel));
             assertFalse(refused.faults().isEmpty());

@@ -11,9 +11,9 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
@@ -45,7 +45,7 @@ class DeterminismTest {
 
     @Test
     void twoRunsAreEqualBitForBit() throws StudyRefused {
-        for (Engine engine : new Engine[] {new FastEngine(), new ReferenceEngine()}) {
+        for (Engine engine : new Engine[] {new ExponentialEngine(), new ReferenceEngine()}) {
             same(run(InventedWeather.days(95, 12), engine), run(InventedWeather.days(95, 12), engine));
         }
     }
@@ -54,10 +54,10 @@ class DeterminismTest {
     @Test
     void threadsDoNotMeet() throws Exception {
         Weather shared = InventedWeather.days(95, 12);
-        RunResult alone = run(InventedWeather.days(95, 12), new FastEngine());
+        RunResult alone = run(InventedWeather.days(95, 12), new ExponentialEngine());
         ExecutorService threads = Executors.newFixedThreadPool(2);
         try {
-            Callable<RunResult> task = () -> run(shared, new FastEngine());
+            Callable<RunResult> task = () -> run(shared, new ExponentialEngine());
             for (Future<RunResult> future : threads.invokeAll(List.of(task, task, task, task))) {
                 same(alone, future.get());
             }
@@ -69,8 +69,8 @@ class DeterminismTest {
     /** One engine object may serve many runs: it keeps nothing. */
     @Test
     void anEngineRemembersNothing() throws StudyRefused {
-        Engine engine = new FastEngine();
+        Engine engine = new ExponentialEngine();
         run(InventedWeather.days(10, 12), engine);
-        same(run(InventedWeather.days(95, 12), new FastEngine()), run(InventedWeather.days(95, 12), engine));
+        same(run(InventedWeather.days(95, 12), new ExponentialEngine()), run(InventedWeather.days(95, 12), engine));
     }
 }

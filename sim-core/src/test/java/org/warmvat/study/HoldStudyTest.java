@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.engine.FastEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -22,7 +22,7 @@ class HoldStudyTest {
     private static HoldResult hold(HoldStudy.When when, int threads) throws StudyRefused {
         try (Parallel parallel = new Parallel(threads, Parallel.Progress.SILENT)) {
             HoldStudy.Question question = new HoldStudy.Question(when, List.of(34.0, 30.0, 20.0), 10);
-            return HoldStudy.run(HEATED, WEATHER, new FastEngine(), question, parallel);
+            return HoldStudy.run(HEATED, WEATHER, new ExponentialEngine(), question, parallel);
         }
     }
 

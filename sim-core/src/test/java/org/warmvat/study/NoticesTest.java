@@ -14,8 +14,8 @@ import org.warmvat.design.Ground;
 import org.warmvat.design.GroundWave;
 import org.warmvat.design.RunIn;
 import org.warmvat.design.StandsOn;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.GroundTemperature;
@@ -81,7 +81,8 @@ class NoticesTest {
         plan.standsOn = StandsOn.GROUND;
         StudyRefused refused = assertThrows(
                 StudyRefused.class,
-                () -> YearStudy.run(plan.build(), InventedWeather.days(10, 3), new FastEngine(), HourSink.IGNORE));
+                () -> YearStudy.run(
+                        plan.build(), InventedWeather.days(10, 3), new ExponentialEngine(), HourSink.IGNORE));
         assertEquals(
                 List.of(
                         "ground: nothing tells the ground temperature, which this design uses: the weather file has no ground_c"
@@ -104,7 +105,7 @@ class NoticesTest {
         TankPlan plan = new TankPlan();
         plan.runIn = new RunIn(OptionalInt.of(1), 10, 3, 90);
         List<String> assumed = YearStudy.run(
-                        plan.build(), InventedWeather.days(10, 3), new FastEngine(), HourSink.IGNORE)
+                        plan.build(), InventedWeather.days(10, 3), new ExponentialEngine(), HourSink.IGNORE)
                 .assumed();
         assertEquals(
                 List.of(

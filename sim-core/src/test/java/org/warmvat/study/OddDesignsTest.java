@@ -21,9 +21,9 @@ import org.warmvat.design.Place;
 import org.warmvat.design.RunIn;
 import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
@@ -95,7 +95,7 @@ class OddDesignsTest {
     @ParameterizedTest
     @MethodSource("cases")
     void ledgersCloseByDayMonthAndRun(Case one) throws StudyRefused {
-        for (var engine : List.of(new FastEngine(), new ReferenceEngine())) {
+        for (var engine : List.of(new ExponentialEngine(), new ReferenceEngine())) {
             RunResult result = YearStudy.run(one.plan.build(), one.weather, engine, HourSink.IGNORE);
             check(result.year());
             result.months().forEach(OddDesignsTest::check);
@@ -148,6 +148,6 @@ class OddDesignsTest {
     }
 
     private static RunResult run(Weather weather) throws StudyRefused {
-        return YearStudy.run(new TankPlan().build(), weather, new FastEngine(), HourSink.IGNORE);
+        return YearStudy.run(new TankPlan().build(), weather, new ExponentialEngine(), HourSink.IGNORE);
     }
 }

@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.Period;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.Conductances;
@@ -51,7 +51,7 @@ class PaybackStudyTest {
     }
 
     private static PaybackStudy.Result payback(Weather weather, Design design, int threads) throws StudyRefused {
-        Runner runner = new Runner(weather, new FastEngine());
+        Runner runner = new Runner(weather, new ExponentialEngine());
         Period year = YearStudy.run(design, runner, HourSink.IGNORE).year();
         try (Parallel parallel = new Parallel(threads, Parallel.Progress.SILENT)) {
             return PaybackStudy.run(design, year, runner, parallel);
@@ -99,7 +99,7 @@ class PaybackStudyTest {
     }
 
     private static double years(Design design, double fromMm) throws StudyRefused {
-        Runner runner = new Runner(FIFTH, new FastEngine());
+        Runner runner = new Runner(FIFTH, new ExponentialEngine());
         Design thin = Variations.withFoamThicker(design, (fromMm - 50) / 1000);
         Design thick = Variations.withFoamThicker(design, (fromMm - 40) / 1000);
         double saved = 5

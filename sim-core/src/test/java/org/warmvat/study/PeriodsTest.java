@@ -10,8 +10,8 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.RunIn;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.Period;
 import org.warmvat.result.RunResult;
 import org.warmvat.sample.InventedWeather;
@@ -28,7 +28,7 @@ class PeriodsTest {
     static void runFiftyDays() throws StudyRefused {
         TankPlan plan = new TankPlan();
         plan.runIn = new RunIn(OptionalInt.of(5), 10, 3, 90);
-        result = YearStudy.run(plan.build(), InventedWeather.days(70, 50), new FastEngine(), HourSink.IGNORE);
+        result = YearStudy.run(plan.build(), InventedWeather.days(70, 50), new ExponentialEngine(), HourSink.IGNORE);
     }
 
     /** Day 70 of a common year is 12 March; fifty days end with 30 April. */

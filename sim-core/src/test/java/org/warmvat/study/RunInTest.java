@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.RunIn;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 import org.warmvat.result.RunResult;
@@ -32,7 +32,7 @@ class RunInTest {
     private static final class Told implements Engine {
         private final List<Hours> hours = new ArrayList<>();
         private final List<Double> startC = new ArrayList<>();
-        private final Engine fast = new FastEngine();
+        private final Engine fast = new ExponentialEngine();
 
         @Override
         public String name() {
@@ -130,7 +130,7 @@ class RunInTest {
         quiet.depthM = 20;
         quiet.runIn = new RunIn(OptionalInt.of(0), 10, 3, 90);
         RunResult result =
-                YearStudy.run(quiet.build(), InventedWeather.steady(5, 1), new FastEngine(), HourSink.IGNORE);
+                YearStudy.run(quiet.build(), InventedWeather.steady(5, 1), new ExponentialEngine(), HourSink.IGNORE);
         double lost = result.year().losses().totalKWh();
         // within the hour the slurry itself cools by 0.03 K of 31 K
         assertEquals(Conductances.of(quiet.build(), 0, 5).totalWPerK() * 31 / 1000, lost, 5e-4 * lost);

@@ -17,9 +17,9 @@ import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Feedstock;
 import org.warmvat.design.Gas;
 import org.warmvat.design.RunIn;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.RunResult;
 import org.warmvat.result.Warning;
 import org.warmvat.sample.InventedWeather;
@@ -182,7 +182,8 @@ class WarningsTest {
         plan.uninsulated();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.OWN_GAS, 0.8, 4000, 8));
         plan.control = new Control(36, 1, 20, 3, new Control.DailyChange(20, 20));
-        RunResult result = YearStudy.run(plan.build(), InventedWeather.days(20, 3), new FastEngine(), HourSink.IGNORE);
+        RunResult result =
+                YearStudy.run(plan.build(), InventedWeather.days(20, 3), new ExponentialEngine(), HourSink.IGNORE);
         double worst = result.days().stream()
                 .mapToDouble(day -> day.circuits().backupBoughtKWh() - day.gas().gasEnergyKWh())
                 .max()

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.engine.FastEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.network.Network;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.weather.Weather;
@@ -21,7 +21,7 @@ class TankRunTest {
     void takesOverEveryNodeOfAnotherTank() {
         Design heated = StudyTank.slicedDesign(StudyTank.collector(2), StudyTank.coil(500, 50, 1));
         Design bare = StudyTank.slicedDesign(Optional.empty(), Optional.empty());
-        Runner runner = new Runner(WEATHER, new FastEngine());
+        Runner runner = new Runner(WEATHER, new ExponentialEngine());
         TankRun whole = runner.start(heated, 0);
         whole.over(new Hours(0, 30), HourSink.IGNORE);
         TankRun rest = runner.start(bare, 30);

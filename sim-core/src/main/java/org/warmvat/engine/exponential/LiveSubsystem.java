@@ -1,0 +1,257 @@
+package org.warmvat.engine.exponential;
+
+import org.warmvat.engine.EngineFailure;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.engine.Hours;
+import org.warmvat.engine.Switchboard;
+import org.warmvat.network.Interval;
+import org.warmvat.network.Network;
+import org.warmvat.network.Node;
+import org.warmvat.network.Source;
+import org.warmvat.network.State;
+import org.warmvat.network.Stock;
+
+/** Slurry, circuits, sources and stocks over an interval, segment after segment. */
+final class LiveSubsystem {
+
+    /** A linearised quadratic loss may be wrong over a segment by what moves the slurry by this, K; so often it is done again. */
+    private static final double LINEARISED_K = 5e-5;
+
+    private static final int MOST_LINEARISATIONS = 2;
+
+    /** More segments than this in one interval mean that something chatters. */
+    private static final int MOST_SEGMENTS = 100_000;
+
+    /** Integral of the slurry's temperature since it was last reset, K s. */
+    double slurryKs;
+    /** Heat given by circuits to every room since it was last reset, J. */
+    final double[] toRoomJ;
+
+    private final Network network;
+    private final HourRecord record;
+    private final LinearSubsystem around;
+    private final StarSegment segment;
+    private final EventLocation events;
+    private final Switchboard switchboard;
+    private final WatchIntegrals watches;
+    private final FedStocks fed;
+    private final Source[] slurrySources;
+    private final Source[] otherSources;
+    private final int[] lined;
+    private final double slurryJPerK;
+    private final double[] content;
+    private final double[] meanContent;
+    private final State end;
+    private double takesW;
+    private double takesWPerS;
+    private double middleS;
+    private double stepS;
+    private double aboutC;
+    private double quickWPerK;
+
+    LiveSubsystem(Network network, HourRecord record, LinearSubsystem around) {
+        this.network = network;
+        this.record = record;
+        this.around = around;
+        LiveCircuit[] circuits = network.circuits().stream()
+                .map(one -> new LiveCircuit(network, one))
+                .toArray(LiveCircuit[]::new);
+        segment = new StarSegment(circuits);
+        fed = new FedStocks(network, circuits);
+        events = new EventLocation(network, segment, fed);
+        switchboard = new Switchboard(network);
+        watches = new WatchIntegrals(network, record, segment, fed, around);
+        slurrySources = network.sources().stream()
+                .filter(one -> one.node() == Network.SLURRY)
+                .toArray(Source[]::new);
+        otherSources = network.sources().stream()
+                .filter(one -> one.node() == Network.NOWHERE)
+                .toArray(Source[]::new);
+        int[] known = network.nodes(Node.Kind.KNOWN);
+        int[] rooms = network.nodes(Node.Kind.ROOM);
+        lined = new int[known.length + rooms.length];
+        System.arraycopy(known, 0, lined, 0, known.length);
+        System.arraycopy(rooms, 0, lined, known.length, rooms.length);
+        slurryJPerK = network.nodes().get(Network.SLURRY).capacityJPerK();
+        content = new double[network.stocks().size()];
+        meanContent = new double[content.length];
+        toRoomJ = new double[network.nodes().size()];
+        end = network.initialState();
+    }
+
+    /** What circuits give to every room as they stand, W. */
+    void toRoomsNow(State state, double[] watts) {
+        for (LiveCircuit one : segment.circuits) {
+            one.toRoomsNow(state, watts);
+        }
+    }
+
+    /** Meets chains and rooms whose heat over a step has been foreseen for a slurry that stays. */
+    void meet(double stepMiddleS, StepLength length, double slurryC, double quickJPerK) {
+        takesW = around.meanW;
+        takesWPerS = around.riseWPerS;
+        middleS = stepMiddleS;
+        stepS = length.stepS;
+        aboutC = slurryC;
+        quickWPerK = length.quickWPerK;
+        segment.slurryJPerK = slurryJPerK + quickJPerK;
+        slurryKs = 0;
+        java.util.Arrays.fill(toRoomJ, 0);
+    }
+
+    /** Goes on over an interval in which nothing scheduled jumps. */
+    void over(Interval interval, State state) {
+        double lengthS = interval.endS() - interval.startS();
+        double startC = state.nodeC(Network.SLURRY);
+        ask(interval, state, lengthS);
+        switchboard.settle(interval.startS(), state, record, 0);
+        double slurryDeviationKs = 0;
+        double now = interval.startS();
+        for (int count = 0; now < interval.endS(); count++) {
+            if (count > MOST_SEGMENTS) {
+                throw new EngineFailure("switches chatter at hour " + (int) (now / Hours.HOUR_S));
+            }
+            double leftS = interval.endS() - now;
+            double s = segment(state, now, leftS, startC);
+            now = s >= leftS ? interval.endS() : now + s;
+            slurryDeviationKs += s * (segment.slurryC - startC) + segment.integralKs[0];
+            if (events.mover != null) {
+                switchboard.move(events.mover.number(), state, record);
+            }
+            if (s < leftS) {
+                switchboard.settle(now, state, record, EventLocation.HAIR_K);
+            }
+        }
+        slurryKs += startC * lengthS + slurryDeviationKs;
+        react(state, lengthS, slurryDeviationKs);
+        network.reached(interval.endS(), state);
+    }
+
+    /** Asks the parts with stocks at their mean over the interval, to second order. */
+    private void ask(Interval interval, State state, double lengthS) {
+        lay(interval.middleS(), state);
+        network.decay(state);
+        for (Stock stock : network.stocks()) {
+            int i = stock.number();
+            content[i] = state.stock(i);
+            double fallsBy = stock.lossPerS() * lengthS;
+            meanContent[i] =
+                    content[i] + 0.5 * lengthS * (stock.gainPerS() - stock.lossPerS() * content[i]) * (1 - fallsBy / 3);
+            state.setStock(i, meanContent[i]);
+        }
+        network.ask(interval.middleS(), state);
+        for (int i = 0; i < content.length; i++) {
+            state.setStock(i, content[i]);
+        }
+    }
+
+    private void react(State state, double lengthS, double slurryDeviationKs) {
+        for (Stock stock : network.stocks()) {
+            int i = stock.number();
+            state.setStock(
+                    i,
+                    state.stock(i)
+                            + lengthS * (stock.gainPerS() - stock.lossPerS() * meanContent[i])
+                            - stock.lossPerSPerK() * meanContent[i] * slurryDeviationKs);
+        }
+    }
+
+    /** Puts known nodes and rooms on their lines. */
+    private void lay(double timeS, State state) {
+        double share = (timeS - middleS) / stepS;
+        for (int node : lined) {
+            state.setNodeC(node, around.lineC(node, share));
+        }
+    }
+
+    /** One segment, up to the first switching; returns its length. */
+    private double segment(State state, double now, double leftS, double askedC) {
+        lay(now, state);
+        double slurryC = state.nodeC(Network.SLURRY);
+        double sourcesW = 0;
+        double slopeWPerK = 0;
+        for (Source source : slurrySources) {
+            if (source.gate().isOpen(state)) {
+                sourcesW += source.rate();
+                slopeWPerK += source.slopePerK();
+            }
+        }
+        segment.slurryC = slurryC;
+        segment.lossWPerK = quickWPerK - slopeWPerK;
+        segment.heatWPerS = -takesWPerS;
+        segment.heatW = sourcesW
+                + slopeWPerK * (slurryC - askedC)
+                - takesW
+                - takesWPerS * (now - middleS)
+                - quickWPerK * (slurryC - aboutC);
+        for (LiveCircuit one : segment.circuits) {
+            one.begin(state, around, stepS);
+        }
+        fed.begin(state, slurryC - askedC, record.meters());
+        double s = closedForm(state, leftS);
+        count(state, s, slurryC - askedC);
+        lay(now + s, end);
+        watches.over(state, end, now, s, middleS, stepS);
+        state.setNodeC(Network.SLURRY, end.nodeC(Network.SLURRY));
+        for (LiveCircuit one : segment.circuits) {
+            state.setNodeC(one.node, end.nodeC(one.node));
+        }
+        fed.end(state, record.meters());
+        return s;
+    }
+
+    private double closedForm(State state, double leftS) {
+        segment.prepare();
+        double s = events.first(state, leftS, end);
+        segment.integrate(s);
+        boolean again = true;
+        for (int pass = 0; again && pass < MOST_LINEARISATIONS; pass++) {
+            again = false;
+            for (int i = 0; i < segment.circuits.length; i++) {
+                LiveCircuit one = segment.circuits[i];
+                if (!one.isAlone() && one.circuit.quadratic().wPerK2() > 0) {
+                    double meanK =
+                            one.startC - one.aroundStartC + segment.integralKs[i + 1] / s - 0.5 * one.aroundKPerS * s;
+                    if (one.linearisationErrorW(meanK) * s > LINEARISED_K * slurryJPerK) {
+                        one.linearisedK = meanK;
+                        again = true;
+                    }
+                }
+            }
+            if (again) {
+                segment.prepare();
+                s = events.first(state, leftS, end);
+                segment.integrate(s);
+            }
+        }
+        return s;
+    }
+
+    private void count(State state, double s, double aboutK) {
+        double[] meters = record.meters();
+        double aboutKs = s * aboutK + segment.integralKs[0];
+        count(slurrySources, state, s, aboutKs);
+        count(otherSources, state, s, aboutKs);
+        for (int i = 0; i < segment.circuits.length; i++) {
+            segment.circuits[i].count(
+                    s,
+                    segment.integralKs[i + 1],
+                    segment.integralKs[0],
+                    segment.slurryC,
+                    state,
+                    around,
+                    stepS,
+                    meters,
+                    toRoomJ);
+        }
+    }
+
+    private void count(Source[] sources, State state, double s, double aboutKs) {
+        double[] meters = record.meters();
+        for (Source source : sources) {
+            if (source.meter() >= 0 && source.gate().isOpen(state)) {
+                meters[source.meter()] += source.rate() * s + source.slopePerK() * aboutKs;
+            }
+        }
+    }
+}
