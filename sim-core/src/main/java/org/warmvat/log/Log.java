@@ -67,7 +67,7 @@ public record Log(
         return stretches;
     }
 
-    private Log stretch(int first, int last) {
+    Log stretch(int first, int last) {
         double zeroS = slurryC.timesS()[first];
         Map<LogColumn, Readings> lines = new EnumMap<>(LogColumn.class);
         readings.forEach((column, line) -> lines.put(column, line.since(zeroS)));

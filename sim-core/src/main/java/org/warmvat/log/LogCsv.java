@@ -37,7 +37,7 @@ final class LogCsv {
     }
 
     /** Where a column stands in a row. */
-    private record Placed(String name, int index, Layout.Column unit) {}
+    private record Placed(String name, int index, LogLayout.Column column) {}
 
     /** Warmvat's own log. */
     LogTable read() throws WeatherRefused {
@@ -53,7 +53,7 @@ final class LogCsv {
         CsvText csv = new CsvText(text, lines, ',', faults);
         CsvRecord heading = heading(csv, lines);
         CsvText.refuseSemicolons(heading, faults);
-        Map<String, Layout.Column> columns = ownColumns(heading);
+        Map<String, LogLayout.Column> columns = ownColumns(heading);
         Layout.Text own = new Layout.Text(lines, true, ',', '.');
         LogLayout layout = new LogLayout(own, List.of(new Layout.ByHeading(TIME)), ISO, utcOffsetH, columns, Set.of());
         return rows(csv, names(heading), layout);
@@ -77,15 +77,15 @@ final class LogCsv {
         return heading.getFields().stream().map(String::strip).toList();
     }
 
-    private Map<String, Layout.Column> ownColumns(CsvRecord heading) throws WeatherRefused {
+    private Map<String, LogLayout.Column> ownColumns(CsvRecord heading) throws WeatherRefused {
         long line = heading.getStartingLineNumber();
-        Map<String, Layout.Column> columns = new LinkedHashMap<>();
+        Map<String, LogLayout.Column> columns = new LinkedHashMap<>();
         Set<String> seen = new HashSet<>();
         for (String name : names(heading)) {
             if (!seen.add(name)) {
                 faults.add(line, "column \"" + name + "\" stands twice");
             } else if (Sensors.isSensor(name) || LogColumn.ofKey(name).isPresent()) {
-                columns.put(name, new Layout.Column(new Layout.ByHeading(name), 1, 0));
+                columns.put(name, LogLayout.Column.of(new Layout.Column(new Layout.ByHeading(name), 1, 0)));
             } else if (!name.equals(TIME)) {
                 faults.add(
                         line,
@@ -109,8 +109,8 @@ final class LogCsv {
         }
         List<Placed> columns = new ArrayList<>();
         for (String name : layout.columns().keySet().stream().sorted().toList()) {
-            Layout.Column column = layout.columns().get(name);
-            columns.add(new Placed(name, index(column.place(), names, layout), column));
+            LogLayout.Column column = layout.columns().get(name);
+            columns.add(new Placed(name, index(column.at().place(), names, layout), column));
         }
         faults.refuseIfAny();
         int needed = 1
@@ -184,8 +184,11 @@ final class LogCsv {
                             + " or nothing");
             return Double.NaN;
         }
-        double value = Double.parseDouble(plain) * column.unit().factor()
-                + column.unit().offset();
+        Layout.Column unit = column.column().at();
+        double value = Double.parseDouble(plain) * unit.factor() + unit.offset();
+        if (value < column.column().from() || value > column.column().to()) {
+            return Double.NaN;
+        }
         double least = LogColumn.ofKey(column.name()).map(LogColumn::least).orElse(LEAST_SLURRY_C);
         double most = LogColumn.ofKey(column.name()).map(LogColumn::most).orElse(MOST_SLURRY_C);
         if (value < least || value > most) {

@@ -22,8 +22,23 @@ public record LogLayout(
         List<Layout.Place> time,
         List<TimeForm> forms,
         OptionalDouble utcOffsetH,
-        Map<String, Layout.Column> columns,
+        Map<String, Column> columns,
         Set<String> missing) {
+
+    /**
+     * Where a column stands and in which unit; values outside a range are none, as of a sensor with a broken wire.
+     *
+     * @param at where, and its unit
+     * @param from least value that counts, in our unit
+     * @param to greatest value that counts
+     */
+    public record Column(Layout.Column at, double from, double to) {
+
+        /** A column all of whose values count. */
+        public static Column of(Layout.Column at) {
+            return new Column(at, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        }
+    }
 
     /** Copies. */
     public LogLayout {

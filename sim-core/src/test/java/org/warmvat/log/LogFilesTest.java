@@ -107,8 +107,8 @@ class LogFilesTest {
         assertArrayEquals(new double[] {33, 32, 30, 29}, log.slurryC().values(), 0);
         assertEquals(
                 List.of(
-                        "The slurry's readings have 1 gap of more than three steps, the longest 23.0 h; a heat, a feed or the sun"
-                                + " given at the end of a gap is taken for the whole of it."),
+                        "The slurry's readings have 1 gap of more than three steps, the longest 23.0 h; after each the tank"
+                                + " starts afresh."),
                 log.notes());
         LogFiles.Source over = file("c.csv", "time,slurry_c", "2025-03-01T08:00,30");
         assertEquals(
@@ -174,8 +174,11 @@ class LogFilesTest {
                 List.of(new TimeForm("M/D/YY hh:mm:ss"), new TimeForm("YYYY/MM/DD hh:mm:ss")),
                 OptionalDouble.of(3),
                 Map.of(
-                        "slurry_c", new Layout.Column(new Layout.ByHeading("T2"), 1, 0),
-                        "air_c", new Layout.Column(new Layout.ByHeading("T3"), 5.0 / 9, -32 * 5.0 / 9)),
+                        "slurry_c",
+                        LogLayout.Column.of(new Layout.Column(new Layout.ByHeading("T2"), 1, 0)),
+                        "air_c",
+                        new LogLayout.Column(
+                                new Layout.Column(new Layout.ByHeading("T3"), 5.0 / 9, -32 * 5.0 / 9), 0, 40)),
                 Set.of("#NAME?", "-OL"));
         LogFiles.Source source = file(
                 "l.txt",
@@ -183,6 +186,7 @@ class LogFilesTest {
                 "Date;Time;T2;T3",
                 "5/11/24;15:44:17;56,9;50",
                 "2024/05/11;16:04:17;-OL;59",
+                "2024/05/11;16:14:17;;-200",
                 "2024/05/11;16:24:17;55,9;#NAME?");
         Log log = LogFiles.read(List.of(source), Optional.of(layout), Optional.empty());
         assertEquals(LocalDateTime.of(2024, 5, 11, 15, 44, 17), log.start());

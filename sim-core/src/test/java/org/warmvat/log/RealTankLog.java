@@ -1,0 +1,79 @@
+package org.warmvat.log;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.file.Layout;
+import org.warmvat.weather.file.TimeForm;
+
+/**
+ * Measured: a 150 litre solar tank of digester effluent, Kiambu, Kenya, 11 May to 1 July 2024 (Grimont, Tkaczuk and Tilley, Solar Water
+ * Heater Modeling for Fecal Sludge Pasteurization, DOI 10.5281/zenodo.14006906, CC BY 4.0). The data are not part of this program: the
+ * folder that {@code -Dreal.logs} names holds them, and without it what uses them is skipped.
+ */
+public final class RealTankLog {
+
+    /** T2 stands in the tank, T3 in the raw effluent beside it, the stand-in for its surroundings. */
+    public static final LogLayout LAYOUT = new LogLayout(
+            new Layout.Text(0, true, ',', '.'),
+            List.of(new Layout.ByHeading("Date"), new Layout.ByHeading("Time")),
+            List.of(new TimeForm("M/D/YY hh:mm:ss"), new TimeForm("YYYY/MM/DD hh:mm:ss")),
+            OptionalDouble.of(3),
+            Map.of(
+                    "slurry_c",
+                    LogLayout.Column.of(new Layout.Column(new Layout.ByHeading("T2"), 1, 0)),
+                    "air_c",
+                    new LogLayout.Column(new Layout.Column(new Layout.ByHeading("T3"), 1, 0), 5, 40)),
+            Set.of("#NAME?", "-OL", "OL"));
+
+    private RealTankLog() {}
+
+    /** The folder of the tank; skips the test, saying so, where there is none. */
+    public static Path folder() {
+        String folder = System.getProperty("real.logs", "");
+        assumeTrue(!folder.isEmpty(), "measured logs are looked for where -Dreal.logs names a folder");
+        return Path.of(folder, "tank_150l");
+    }
+
+    /** The files of temperatures. */
+    public static List<LogFiles.Source> sources() throws IOException, WeatherRefused {
+        List<LogFiles.Source> sources = new ArrayList<>();
+        try (Stream<Path> files = Files.list(folder().resolve("temperature"))) {
+            for (Path file : files.sorted().toList()) {
+                sources.add(LogFiles.Source.of(file.getFileName().toString(), Files.readAllBytes(file)));
+            }
+        }
+        return sources;
+    }
+
+    /** Each night from 19 to 6 o'clock as a log of its own, by the date of its evening. */
+    public static SortedMap<LocalDate, Log> nights() throws IOException, WeatherRefused {
+        Log whole = LogFiles.read(sources(), Optional.of(LAYOUT), Optional.empty());
+        SortedMap<LocalDate, List<Integer>> rows = new TreeMap<>();
+        double[] times = whole.slurryC().timesS();
+        for (int row = 0; row < times.length; row++) {
+            LocalDateTime time = whole.start().plusSeconds(Math.round(times[row]));
+            if (time.getHour() >= 19 || time.getHour() < 6) {
+                rows.computeIfAbsent(time.minusHours(6).toLocalDate(), night -> new ArrayList<>())
+                        .add(row);
+            }
+        }
+        SortedMap<LocalDate, Log> nights = new TreeMap<>();
+        rows.forEach((night, own) -> nights.put(night, whole.stretch(own.get(0), own.get(own.size() - 1))));
+        return nights;
+    }
+}
