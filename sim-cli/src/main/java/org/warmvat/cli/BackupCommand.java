@@ -73,7 +73,7 @@ final class BackupCommand extends RunningCommand {
     private double coldSpellK;
 
     @Override
-    Document document() throws Exception {
+    public Document document() throws Exception {
         BackupStudy.Question question = question();
         Inputs inputs = Inputs.read(designFile, weatherFiles, layoutFile, design -> {});
         BackupResult result = run().parallel(

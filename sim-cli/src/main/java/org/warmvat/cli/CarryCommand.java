@@ -59,7 +59,7 @@ final class CarryCommand extends RunningCommand {
     private Optional<Double> mostAreaM2 = Optional.empty();
 
     @Override
-    Document document() throws Exception {
+    public Document document() throws Exception {
         run().within("--short-hours", shortHours, 0, MOST_HOURS);
         mostAreaM2.ifPresent(area -> run().within("--most-area", area, 0.01, MOST_AREA_M2));
         CarryStudy.Question question = new CarryStudy.Question(

@@ -1,22 +1,16 @@
 package org.warmvat.cli;
 
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.warmvat.cli.answer.DesignCheck;
-import org.warmvat.cli.answer.Paragraph;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.check.CheckAnswer;
+import org.warmvat.design.Design;
 import org.warmvat.tank.DerivedFigures;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** {@code check}: every problem of the inputs, and the figures that follow from a design without running it. */
 @Command(
@@ -27,18 +21,14 @@ import picocli.CommandLine.Spec;
                     + " alone: loss by part, time constant, retention time, what each coil can pass, gas at steady state.",
             "Without a design the built-in invented demonstration is used."
         })
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand implements Answering, Callable<Integer> {
 
     private static final double USUAL_WIND_M_PER_S = 3;
     private static final double USUAL_AIR_C = 10;
     private static final double USUAL_COLD_C = -10;
 
-    @Spec
-    private CommandSpec spec;
-
     @Mixin
-    @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
-    private CommonOptions common;
+    private AnswerOptions options;
 
     @Mixin
     private InputArguments arguments;
@@ -49,61 +39,26 @@ final class CheckCommand implements Callable<Integer> {
             description = "Cold air to tell the loss for, °C (the coldest 24 hours of the weather, or -10).")
     private Optional<Double> coldC = Optional.empty();
 
-    @Option(names = "--json", description = "Print the figures as JSON.")
-    private boolean json;
+    @Override
+    public Integer call() throws Exception {
+        return options.answer(this::document);
+    }
 
     @Override
-    public Integer call() throws StudyRefused {
-        PrintWriter to = spec.commandLine().getOut();
-        DesignCheck check;
-        if (arguments.hasWeather()) {
-            Inputs inputs = arguments.read();
-            StudyRefused.check(inputs.design().design(), inputs.weather());
-            check = inWeather(inputs.design(), inputs.weather());
-        } else {
-            check = alone(arguments.readDesign());
+    public Document document() throws StudyRefused {
+        Inputs inputs = arguments.hasWeather() ? arguments.read() : arguments.readDesign();
+        Design design = inputs.design().design();
+        if (inputs.weathers().isEmpty()) {
+            return answer(inputs, USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C));
         }
-        if (json) {
-            to.print(new String(check.json(), StandardCharsets.UTF_8));
-        } else {
-            print(check, to);
-        }
-        to.flush();
-        return ExitCode.DONE.number();
+        Weather weather = inputs.weather();
+        StudyRefused.check(design, weather);
+        return answer(
+                inputs, weather.meanWindMPerS(), weather.meanAirC(), coldC.orElseGet(() -> weather.coldestDayC()));
     }
 
-    private void print(DesignCheck check, PrintWriter to) {
-        to.println(check.design().title() + ": no faults found.");
-        if (!arguments.hasDesign()) {
-            to.println(Inputs.INVENTED_DESIGN);
-        }
-        for (Paragraph paragraph : check.paragraphs()) {
-            to.println();
-            to.println(paragraph.heading());
-            paragraph.sentences().forEach(sentence -> to.println("  " + sentence));
-        }
-    }
-
-    private DesignCheck alone(DesignDocument document) {
-        DerivedFigures figures =
-                DerivedFigures.of(document.design(), USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C));
-        return new DesignCheck(document.design(), USUAL_WIND_M_PER_S, figures, notes(document));
-    }
-
-    private DesignCheck inWeather(DesignDocument document, Weather weather) {
-        DerivedFigures figures = DerivedFigures.of(
-                document.design(),
-                weather.meanWindMPerS(),
-                weather.meanAirC(),
-                coldC.orElseGet(() -> weather.coldestDayC()));
-        List<String> notes = new ArrayList<>(notes(document));
-        notes.addAll(weather.assumptions());
-        return new DesignCheck(document.design(), weather.meanWindMPerS(), figures, notes);
-    }
-
-    private static List<String> notes(DesignDocument document) {
-        List<String> notes = new ArrayList<>(document.cautions());
-        notes.addAll(document.assumed());
-        return notes;
+    private static Document answer(Inputs inputs, double windMPerS, double airC, double coldC) {
+        DerivedFigures figures = DerivedFigures.of(inputs.design().design(), windMPerS, airC, coldC);
+        return CheckAnswer.of(inputs.asked("check", ""), windMPerS, figures);
     }
 }

@@ -3,9 +3,14 @@ package org.warmvat.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.channels.ClosedByInterruptException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.warmvat.cli.answer.ResultsRefused;
+import org.warmvat.cli.answer.TerminalText;
 import org.warmvat.cli.input.InputRefused;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.tank.StudyRefused;
@@ -47,9 +52,16 @@ final class Failures {
 
     /** The message of an I/O failure is often a bare path; its type then says what is wrong with it. */
     private static String reason(IOException failure) {
-        return failure.getClass() == IOException.class
-                ? failure.getMessage()
-                : failure.getClass().getSimpleName() + " " + failure.getMessage();
+        if (failure instanceof AccessDeniedException) {
+            return failure.getMessage() + " may not be written";
+        }
+        if (failure instanceof NoSuchFileException) {
+            return failure.getMessage() + " is not there";
+        }
+        if (failure instanceof FileAlreadyExistsException || failure instanceof DirectoryNotEmptyException) {
+            return failure.getMessage() + " stands there already";
+        }
+        return failure.getMessage();
     }
 
     static int ourFault(Throwable fault, CommandLine line, ParseResult parsed) {
@@ -69,7 +81,7 @@ final class Failures {
     static int wrongUse(ParameterException wrong, String[] args) {
         CommandLine line = wrong.getCommandLine();
         PrintWriter err = line.getErr();
-        err.println(wrong.getMessage());
+        err.println(TerminalText.harmless(wrong.getMessage()));
         UnmatchedArgumentException.printSuggestions(wrong, err);
         err.println("See " + line.getCommandSpec().qualifiedName() + " --help");
         err.flush();
@@ -77,7 +89,7 @@ final class Failures {
     }
 
     private static int told(CommandLine line, List<String> facts, ExitCode code) {
-        facts.forEach(line.getErr()::println);
+        facts.forEach(fact -> line.getErr().println(TerminalText.harmless(fact)));
         line.getErr().flush();
         return code.number();
     }

@@ -56,7 +56,7 @@ final class HoldCommand extends RunningCommand {
     private double fillC;
 
     @Override
-    Document document() throws Exception {
+    public Document document() throws Exception {
         run().within("--fill", fillC, 0, MOST_C);
         temperaturesC.forEach(celsius -> run().within("--temperatures", celsius, LEAST_C, MOST_C));
         HoldStudy.Question question = new HoldStudy.Question(when(), temperaturesC, fillC);

@@ -1,7 +1,6 @@
 package org.warmvat.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.warmvat.cli.input.DesignDocument;
@@ -19,10 +18,6 @@ final class InputArguments {
 
     @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how WEATHER is laid out.")
     private Optional<Path> layoutFile = Optional.empty();
-
-    boolean hasDesign() {
-        return designFile.isPresent();
-    }
 
     boolean hasWeather() {
         return weatherFile.isPresent();
@@ -52,7 +47,7 @@ final class InputArguments {
      *
      * @throws org.warmvat.cli.input.InputRefused with its faults
      */
-    DesignDocument readDesign() {
-        return Inputs.design(designFile, new ArrayList<>());
+    Inputs readDesign() {
+        return Inputs.designOnly(designFile);
     }
 }

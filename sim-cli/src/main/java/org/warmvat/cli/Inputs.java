@@ -23,12 +23,12 @@ import org.warmvat.weather.file.WeatherFiles;
 /**
  * Design and weather of a command, each from its file or from the built-in demonstration.
  *
- * @param design the design
- * @param weathers the weather, of several files where a command takes several
+ * @param given the design, absent where only weather is asked about
+ * @param weathers the weather, of several files where a command takes several, none where only a design is asked about
  * @param files what they were read from, hashed
  * @param invented one sentence for each that is the built-in demonstration
  */
-record Inputs(DesignDocument design, List<Weather> weathers, List<InputFile> files, List<String> invented) {
+record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<InputFile> files, List<String> invented) {
 
     private static final String DEMONSTRATION = "built-in demonstration";
     private static final long MOST_BYTES = 256L << 20;
@@ -63,7 +63,28 @@ record Inputs(DesignDocument design, List<Weather> weathers, List<InputFile> fil
         if (weatherFiles.isEmpty()) {
             invented.add(INVENTED_WEATHER);
         }
-        return new Inputs(design.orElseThrow(), weathers, files, invented);
+        return new Inputs(design, weathers, files, invented);
+    }
+
+    /** Reads a design alone. */
+    static Inputs designOnly(Optional<Path> designFile) {
+        List<InputFile> files = new ArrayList<>();
+        DesignDocument design = design(designFile, files);
+        List<String> invented = designFile.isEmpty() ? List.of(INVENTED_DESIGN) : List.of();
+        return new Inputs(Optional.of(design), List.of(), files, invented);
+    }
+
+    /** Reads weather alone. */
+    static Inputs weatherOnly(Optional<Path> weatherFile, Optional<Path> layoutFile) {
+        List<InputFile> files = new ArrayList<>();
+        Weather weather = weather(weatherFile, layoutFile, files);
+        List<String> invented = weatherFile.isEmpty() ? List.of(INVENTED_WEATHER) : List.of();
+        return new Inputs(Optional.empty(), List.of(weather), files, invented);
+    }
+
+    /** The design; only where there is one. */
+    DesignDocument design() {
+        return given.orElseThrow();
     }
 
     private static DesignDocument checked(DesignDocument design, Consumer<DesignDocument> check) {
@@ -91,10 +112,14 @@ record Inputs(DesignDocument design, List<Weather> weathers, List<InputFile> fil
     Asked asked(String command, String engine) {
         return new Asked(
                 command,
-                Optional.of(design.design()),
+                given.map(DesignDocument::design),
                 weathers,
                 engine,
-                new Asked.InputReading(files, invented, design.assumed(), design.cautions()));
+                new Asked.InputReading(
+                        files,
+                        invented,
+                        given.map(DesignDocument::assumed).orElse(List.of()),
+                        given.map(DesignDocument::cautions).orElse(List.of())));
     }
 
     /** Reads a design. */

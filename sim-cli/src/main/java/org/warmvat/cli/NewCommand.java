@@ -2,11 +2,7 @@ package org.warmvat.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,7 +22,7 @@ import picocli.CommandLine.Spec;
         name = "new",
         sortOptions = false,
         description = {
-            "Writes a starter design whose foam, collector, coils and heater follow rules of thumb that stand beside them as"
+            "Writes a starter design whose insulation, collector, coils and heater follow rules of thumb that stand beside them as"
                     + " comments.",
             "Without a file it is printed. Without weather the climate is that of the built-in invented demonstration."
         })
@@ -73,11 +69,11 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         within("--litres", litres, LEAST_LITRES, MOST_LITRES);
         within("--setpoint", setpointC, LEAST_C, MOST_C);
-        file.ifPresent(this::refuseIfTaken);
+        WeatherText.requireFree(spec, file, replace);
         Weather weather = Inputs.weather(weatherFile, new ArrayList<>());
         String text = StarterDesign.text(litres, setpointC, weather);
         if (file.isPresent()) {
-            write(file.get(), isJson(file.get()) ? asJson(text) : text);
+            WeatherText.free(spec, file.get(), replace).write(isJson(file.get()) ? asJson(text) : text);
         }
         answer(text);
         return ExitCode.DONE.number();
@@ -112,34 +108,6 @@ final class NewCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(),
                     String.format(Locale.ROOT, "%s %s, expected %.0f to %.0f", option, value, least, most));
-        }
-    }
-
-    private void refuseIfTaken(Path target) {
-        if (Files.isDirectory(target) || (!replace && Files.exists(target))) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    target
-                            + (Files.isDirectory(target)
-                                    ? ": is a folder, expected a file"
-                                    : ": stands there already, expected --replace or another name"));
-        }
-    }
-
-    /** Whole or not at all. */
-    private void write(Path target, String text) throws IOException {
-        Path unfinished = target.resolveSibling("." + target.getFileName() + ".unfinished");
-        try {
-            Files.writeString(unfinished, text, StandardCharsets.UTF_8);
-            if (replace) {
-                Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
-            } else {
-                Files.move(unfinished, target);
-            }
-        } catch (FileAlreadyExistsException appeared) {
-            throw new IOException(target + " has appeared meanwhile", appeared);
-        } finally {
-            Files.deleteIfExists(unfinished);
         }
     }
 }

@@ -63,7 +63,7 @@ final class SizesCommand extends RunningCommand {
     private List<String> replaced = List.of();
 
     @Override
-    Document document() throws Exception {
+    public Document document() throws Exception {
         List<Double> volumes = litres.stream().distinct().sorted().toList();
         volumes.forEach(volume -> run().within("--litres", volume, LEAST_LITRES, MOST_LITRES));
         List<ScalingRule> rules =

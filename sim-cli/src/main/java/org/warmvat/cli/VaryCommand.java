@@ -62,7 +62,7 @@ final class VaryCommand extends RunningCommand {
     private Optional<String> shard = Optional.empty();
 
     @Override
-    Document document() throws Exception {
+    public Document document() throws Exception {
         Grid grid = run().wanted(() -> new Grid((sets.isEmpty() ? List.of("solar.area_m2=0:6:1") : sets)
                 .stream().map(Axis::parse).toList()));
         Shard part = run().wanted(() -> Shard.parse(shard));

@@ -1,5 +1,7 @@
 package org.warmvat.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -51,7 +53,7 @@ public final class Warmvat implements Runnable {
     /** Runs the program and ends the process with an {@link ExitCode}; all text is UTF-8 whatever the locale. */
     public static void main(String[] args) {
         CommandLine line = commandLine(called(args));
-        line.setOut(utf8(System.out));
+        line.setOut(utf8(new FileOutputStream(FileDescriptor.out))); // System.out would swallow what fails
         line.setErr(utf8(System.err));
         System.exit(Stoppable.run(() -> line.execute(args)));
     }
@@ -84,14 +86,26 @@ public final class Warmvat implements Runnable {
     /** Runs the last command given; errors of the Java machine, such as too little memory, are told like other faults. */
     private static int run(CommandLine.ParseResult parsed) {
         try {
-            return new CommandLine.RunLast().execute(parsed);
+            return written(
+                    new CommandLine.RunLast().execute(parsed),
+                    parsed.commandSpec().commandLine());
         } catch (StackOverflowError | OutOfMemoryError | LinkageError fault) {
             return Failures.ourFault(fault, parsed.commandSpec().commandLine(), parsed);
         }
     }
 
+    /** An answer that standard output did not take, be it full or closed, is none. */
+    private static int written(int code, CommandLine line) {
+        if (code != ExitCode.DONE.number() || !line.getOut().checkError()) {
+            return code;
+        }
+        line.getErr().println("The run could not be completed: standard output did not take the answer");
+        line.getErr().flush();
+        return ExitCode.RUN_NOT_COMPLETED.number();
+    }
+
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Which command?");
+        throw new ParameterException(spec.commandLine(), "No command is named, expected one such as check or year");
     }
 }

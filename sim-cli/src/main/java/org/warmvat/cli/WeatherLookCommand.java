@@ -1,28 +1,19 @@
 package org.warmvat.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.warmvat.cli.answer.WeatherLook;
-import org.warmvat.cli.answer.WeatherPicture;
-import org.warmvat.cli.plot.CannotDraw;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.WholeFile;
+import org.warmvat.cli.answer.look.LookAnswer;
 import org.warmvat.cli.plot.Picture;
-import org.warmvat.cli.plot.Pictures;
-import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code weather look}: what a weather file holds, month by month, and what is suspicious about it. */
 @Command(
@@ -32,14 +23,10 @@ import picocli.CommandLine.Spec;
             "Says what a weather file holds: site, months, what was assumed, and what is suspicious about it.",
             "Without a file the built-in invented year is looked at."
         })
-final class WeatherLookCommand implements Callable<Integer> {
-
-    @Spec
-    private CommandSpec spec;
+final class WeatherLookCommand implements Answering, Callable<Integer> {
 
     @Mixin
-    @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
-    private CommonOptions common;
+    private AnswerOptions options;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "FILE", description = "Weather file, hourly.")
     private Optional<Path> file = Optional.empty();
@@ -53,53 +40,38 @@ final class WeatherLookCommand implements Callable<Integer> {
             description = "Also draw temperature and sun through the year into this .png or .svg file.")
     private Optional<Path> picture = Optional.empty();
 
-    @Option(names = "--json", description = "Print the same as JSON.")
-    private boolean json;
-
     @Override
-    public Integer call() throws IOException {
+    public Integer call() throws Exception {
         picture.ifPresent(this::requireEnding);
-        Weather weather = Inputs.weather(file, layout, new ArrayList<>());
-        PrintWriter to = spec.commandLine().getOut();
-        WeatherLook look = WeatherLook.of(weather);
-        if (json) {
-            to.print(new String(look.json(), StandardCharsets.UTF_8));
-        } else {
-            lines(look).forEach(to::println);
-        }
-        to.flush();
-        if (picture.isPresent()) {
-            draw(weather, picture.get());
-        }
-        return ExitCode.DONE.number();
+        Optional<WholeFile> free = picture.map(place -> WeatherText.free(options.spec(), place, options.replace()));
+        return options.answer(() -> {
+            Document document = document();
+            if (free.isPresent()) {
+                draw(document.body().pictures(), free.get());
+            }
+            return document;
+        });
     }
 
-    private List<String> lines(WeatherLook look) {
-        List<String> lines = new ArrayList<>();
-        if (file.isEmpty()) {
-            lines.add(Inputs.INVENTED_WEATHER);
-        }
-        lines.addAll(look.lines());
-        return lines;
+    @Override
+    public Document document() {
+        return LookAnswer.of(
+                Inputs.weatherOnly(file, layout).asked("weather look", ""),
+                picture.isPresent() || options.place().isPresent());
     }
 
     private void requireEnding(Path path) {
         String name = path.toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".png") && !name.endsWith(".svg")) {
-            throw new ParameterException(
-                    spec.commandLine(), "--picture " + path + ", expected a name ending in .png or .svg");
+            throw options.wrong("--picture " + path + ", expected a name ending in .png or .svg");
         }
     }
 
-    private void draw(Weather weather, Path path) throws IOException {
-        Picture drawn;
-        try {
-            drawn = Pictures.of(List.of(WeatherPicture.of(weather))).get(0);
-        } catch (CannotDraw cannotDraw) {
-            spec.commandLine().getErr().println(cannotDraw.getMessage());
-            return;
+    /** Draws it, where this machine can draw. */
+    private void draw(List<Picture> drawn, WholeFile place) throws IOException {
+        boolean png = picture.orElseThrow().toString().toLowerCase(Locale.ROOT).endsWith(".png");
+        for (Picture one : drawn) {
+            place.write(png ? one.png() : one.svg());
         }
-        boolean png = path.toString().toLowerCase(Locale.ROOT).endsWith(".png");
-        Files.write(path, png ? drawn.png() : drawn.svg());
     }
 }

@@ -28,7 +28,7 @@ class CheckCommandTest {
                 program.out()
                         .contains("\nNo design was given: this is the built-in demonstration, an invented tank.\n"),
                 program.out());
-        assertTrue(program.out().contains(": no faults found.\n"));
+        assertTrue(program.out().contains("The inputs have no faults.\n"));
         assertEquals("", program.err());
     }
 
@@ -45,14 +45,14 @@ class CheckCommandTest {
         assertSays(said, "feed takes another (\\S+) W", figures.at("/cold_feed_w"));
         assertSays(said, "solar coil passes (\\S+) W for each kelvin", figures.at("/solar_coil_w_k"));
         assertSays(said, "backup coil passes (\\S+) W at most", figures.at("/backup_coil_most_w"));
-        assertSays(said, "slurry stays (\\S+) days", figures.at("/retention_days"));
-        assertSays(said, "makes (\\S+) Nm³ of methane a day", figures.at("/methane_nm3_day"));
+        assertSays(said, "retention time is (\\S+) days", figures.at("/retention_days"));
+        assertSays(said, "makes about (\\S+) Nm³ of methane a day", figures.at("/methane_nm3_day"));
         assertEquals(-5, figures.at("/cold_air_c").doubleValue(), 0);
         double parts = 0;
         for (String part : new String[] {"wall", "dry_wall", "lid", "floor", "edges", "fittings"}) {
             parts += figures.at("/ua_w_k/" + part).doubleValue();
         }
-        assertEquals(figures.at("/ua_w_k/total").doubleValue(), parts, 1e-9);
+        assertEquals(figures.at("/ua_w_k/total").doubleValue(), parts, 1e-4);
     }
 
     /** A printed figure has about three digits. */

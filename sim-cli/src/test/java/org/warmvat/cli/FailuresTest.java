@@ -35,8 +35,7 @@ class FailuresTest {
     @Test
     void resultsThatCouldNotBeWrittenSayWhy() {
         assertTold(4, "The results could not be written: no space left\n", new IOException("no space left"));
-        assertTold(
-                4, "The results could not be written: AccessDeniedException /out\n", new AccessDeniedException("/out"));
+        assertTold(4, "The results could not be written: /out may not be written\n", new AccessDeniedException("/out"));
     }
 
     @Test

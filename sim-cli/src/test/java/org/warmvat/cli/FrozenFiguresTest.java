@@ -71,8 +71,8 @@ class FrozenFiguresTest {
         List<String> words = new ArrayList<>(List.of(command.split(" ")));
         CommandLine line = Warmvat.commandLine();
         line.parseArgs(words.toArray(new String[0]));
-        if (line.getSubcommands().get(words.get(0)).getCommand() instanceof RunningCommand running) {
-            return new ObjectMapper().valueToTree(SummaryWriter.tree(running.document()));
+        if (line.getSubcommands().get(words.get(0)).getCommand() instanceof Answering answering) {
+            return new ObjectMapper().valueToTree(SummaryWriter.tree(answering.document()));
         }
         words.add("--json");
         if (!command.startsWith("check")) {

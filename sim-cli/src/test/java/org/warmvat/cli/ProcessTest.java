@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.input.DesignDocument;
@@ -34,6 +35,19 @@ class ProcessTest {
         assertEquals("none.yaml: no such file" + System.lineSeparator(), said("err"));
     }
 
+    /** A device that is always full, where the system has one. */
+    @Test
+    void anAnswerThatStandardOutputDoesNotTakeIsNoAnswer() throws Exception {
+        Path full = Path.of("/dev/full");
+        Assumptions.assumeTrue(Files.exists(full));
+        for (List<String> command : List.of(List.of("schema"), List.of("new"), List.of("check", "--json"))) {
+            assertEquals(4, run(full, List.of(), command.toArray(new String[0])), command.toString());
+            assertEquals(
+                    "The run could not be completed: standard output did not take the answer" + System.lineSeparator(),
+                    said("err"));
+        }
+    }
+
     @Test
     void aMachineThatCannotDrawStillGivesItsReport() throws Exception {
         Path design = Files.write(folder.resolve("d.yaml"), DesignDocument.demonstrationBytes());
@@ -46,12 +60,16 @@ class ProcessTest {
         assertTrue(said("err").startsWith("The pictures could not be drawn ("), said("err"));
         assertTrue(said("err").contains("apt-get install fontconfig"), said("err"));
         String report = Files.readString(out.resolve("report.html"));
-        assertTrue(report.contains("The pictures could not be drawn on this machine."));
+        assertTrue(report.contains("The pictures could not be drawn"));
         assertFalse(Files.exists(out.resolve("tank_temperature.png")));
         assertTrue(Files.exists(out.resolve("summary.json")));
     }
 
     private int run(List<String> machine, String... args) throws IOException, InterruptedException {
+        return run(folder.resolve("out.txt"), machine, args);
+    }
+
+    private int run(Path out, List<String> machine, String... args) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
         command.addAll(List.of("-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path")));
@@ -59,7 +77,7 @@ class ProcessTest {
         command.add("org.warmvat.cli.Warmvat");
         command.addAll(List.of(args));
         ProcessBuilder process = new ProcessBuilder(command);
-        process.redirectOutput(folder.resolve("out.txt").toFile());
+        process.redirectOutput(out.toFile());
         process.redirectError(folder.resolve("err.txt").toFile());
         process.environment().remove("JAVA_TOOL_OPTIONS");
         return process.start().waitFor();

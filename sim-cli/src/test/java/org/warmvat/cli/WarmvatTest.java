@@ -29,7 +29,8 @@ class WarmvatTest {
     @Test
     void noCommandIsWrongUse() {
         assertEquals(ExitCode.WRONG_USE.number(), run());
-        assertTrue(err.toString().startsWith("Which command?"), err.toString());
+        assertTrue(
+                err.toString().startsWith("No command is named, expected one such as check or year"), err.toString());
         assertEquals("", out.toString());
     }
 

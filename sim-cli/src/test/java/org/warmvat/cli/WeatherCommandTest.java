@@ -47,7 +47,7 @@ class WeatherCommandTest {
         assertEquals(Files.readString(SAMPLES.resolve("cool-southern.csv")), Files.readString(made));
         assertEquals("", err.toString());
         assertEquals(2, run("weather", "make", normals, "--out", made));
-        assertTrue(err.toString().contains("stands there already (--replace)"), err.toString());
+        assertTrue(err.toString().contains("stands there already, expected --replace or another name"), err.toString());
         assertEquals(0, run("weather", "make", normals, "--seed", "5", "--out", made, "--replace"));
         assertTrue(Files.readString(made).contains("with seed 5;"));
     }
@@ -84,12 +84,14 @@ class WeatherCommandTest {
     void lookTellsMonthsAndNothingSuspicious() {
         assertEquals(0, run("weather", "look"));
         List<String> lines = out.toString().lines().toList();
-        assertEquals("No weather was given: this is the built-in demonstration, an invented year.", lines.get(0));
-        assertTrue(lines.get(1).startsWith("Thornacre (invented): latitude 53.10, longitude -2.40, 120 m, UTC+0.0 h"));
+        assertEquals("Thornacre (invented): what the weather file holds", lines.get(0));
+        assertTrue(
+                out.toString().contains("No weather was given: this is the built-in demonstration, an invented year."));
+        assertTrue(out.toString().contains("Latitude 53.10, longitude -2.40, 120 m above the sea, UTC+0.0 h"));
         assertEquals(
                 12,
-                lines.stream().filter(line -> line.matches("2025-\\d\\d  .*")).count());
-        assertEquals("  Nothing.", lines.get(lines.size() - 1));
+                lines.stream().filter(line -> line.matches("  2025-\\d\\d  .*")).count());
+        assertTrue(lines.contains("  Nothing in the file is suspicious."), out.toString());
     }
 
     @Test
@@ -105,6 +107,9 @@ class WeatherCommandTest {
         assertEquals(0, run("weather", "look", "--picture", png));
         assertEquals((byte) 'P', Files.readAllBytes(png)[1]);
         assertEquals(2, run("weather", "look", "--picture", folder.resolve("look.gif")));
+        assertEquals(2, run("weather", "look", "--picture", png));
+        assertTrue(err.toString().contains("look.png: stands there already, expected --replace"), err.toString());
+        assertEquals(0, run("weather", "look", "--picture", png, "--replace"));
     }
 
     @Test

@@ -19,7 +19,8 @@ import org.warmvat.weather.doubt.Doubts;
  * @param inputs input files with their hashes
  * @param invented one sentence for each input that is the built-in demonstration
  * @param warnings what the user must know: of the runs, of the design, of the weather
- * @param assumed every default and assumption that was used
+ * @param assumed every assumption that was made
+ * @param defaults every default of the design file that was used
  * @param cautions what biogas, heat and machines can do
  */
 public record Grounds(
@@ -28,6 +29,7 @@ public record Grounds(
         List<String> invented,
         List<Warning> warnings,
         List<String> assumed,
+        List<String> defaults,
         List<String> cautions) {
 
     /** Warnings that belong beside any verdict, the gravest first. */
@@ -45,7 +47,6 @@ public record Grounds(
     static Grounds of(Asked asked, List<Warning> ofRuns, List<String> more) {
         List<Warning> warnings = new ArrayList<>(ofRuns);
         List<String> assumed = new ArrayList<>(asked.reading().invented());
-        assumed.addAll(asked.reading().assumed());
         asked.reading().cautions().forEach(sentence -> warnings.add(new Warning("design", sentence, 1, 0)));
         asked.given().ifPresent(design -> ofDesign(design, asked.weathers(), assumed));
         for (Weather weather : asked.weathers()) {
@@ -61,6 +62,7 @@ public record Grounds(
                 asked.reading().invented(),
                 warnings.stream().distinct().toList(),
                 assumed.stream().distinct().toList(),
+                asked.reading().assumed(),
                 Cautions.of(asked.given()));
     }
 

@@ -47,7 +47,10 @@ public final class SummaryWriter {
         summary.put(
                 "warning_figures",
                 grounds.warnings().stream().map(SummaryWriter::warningFigure).toList());
-        summary.put("assumed", grounds.assumed());
+        summary.put(
+                "assumed",
+                Stream.concat(grounds.assumed().stream(), grounds.defaults().stream())
+                        .toList());
         summary.put("cautions", grounds.cautions());
         summary.put("result_files", ResultsFolder.names(document));
         return summary;

@@ -24,6 +24,7 @@ public final class TerminalText {
                 .filter(table -> !table.set().onPageOnly())
                 .forEach(text::table);
         text.section("Warnings", text.warnings(document.grounds()));
+        text.section("Assumed", text.assumed(document.grounds()));
         document.body().notDrawn().ifPresent(why -> text.section("Pictures", List.of(why)));
         text.lines.addAll(List.of("", Cautions.SHORT));
         return text.lines.stream().map(TerminalText::harmless).toList();
@@ -36,6 +37,7 @@ public final class TerminalText {
 
     private void head(Document document) {
         lines.add(document.heading().title());
+        lines.add(document.heading().subtitle());
         lines.addAll(document.grounds().invented());
         Document.Verdict verdict = document.verdict();
         if (!verdict.sentence().isEmpty()) {
@@ -58,6 +60,17 @@ public final class TerminalText {
         return grounds.warnings().isEmpty()
                 ? List.of("None.")
                 : grounds.warnings().stream().map(Warning::sentence).toList();
+    }
+
+    private List<String> assumed(Grounds grounds) {
+        List<String> assumed = new ArrayList<>(grounds.assumed());
+        assumed.removeAll(grounds.invented());
+        int defaults = grounds.defaults().size();
+        assumed.add(
+                defaults == 0
+                        ? "No default of the design file."
+                        : defaults + " defaults of the design file, which the report and --json list.");
+        return assumed;
     }
 
     private void section(String heading, List<String> sentences) {

@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.look;
 
 import java.util.stream.IntStream;
 import org.warmvat.cli.plot.Band;
@@ -9,14 +9,14 @@ import org.warmvat.cli.plot.Points;
 import org.warmvat.weather.Weather;
 
 /** Air temperature and sun through a weather file, day by day. */
-public final class WeatherPicture {
+final class WeatherPicture {
 
     private static final int DAY_H = 24;
 
     private WeatherPicture() {}
 
     /** The picture. */
-    public static Drawing of(Weather weather) {
+    static Drawing of(Weather weather) {
         int hours = Math.max(DAY_H, weather.hours() / DAY_H * DAY_H);
         double[] airC = IntStream.range(0, Math.min(hours, weather.hours()))
                 .mapToDouble(hour -> weather.airC().value(hour))
