@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -238,7 +239,9 @@ class SweepCommandsTest {
         assertTrue(said.contains("None is marked: backup_bought_kwh or outlay means nothing for these designs."), said);
         assertTrue(said.contains("is -8.53 kWh in every run, to three figures."), said);
         assertTrue(said.contains("Each run is 504 hours below its minimum."), said);
-        assertEquals(Set.of("report.html", "summary.json", "vary.csv", "pareto.csv"), names(results));
+        Set<String> own = new HashSet<>(names(results));
+        own.removeIf(name -> name.startsWith("tank.") || name.startsWith("heat_loss."));
+        assertEquals(Set.of("report.html", "summary.json", "vary.csv", "pareto.csv"), own);
     }
 
     @Test

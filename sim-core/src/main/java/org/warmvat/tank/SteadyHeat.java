@@ -19,11 +19,18 @@ public final class SteadyHeat {
     /** Steady loss through envelope and fittings at set-point, W; the ground is taken to be as cold as the air, but not frozen. */
     public static double lossW(Design design, Conductances conductances, double airC) {
         double setpointC = design.control().setpointC();
-        OptionalDouble room = roomC(design);
-        double aroundC = room.orElse(airC);
-        double floorC = design.tank().standsOn() == StandsOn.GROUND ? Math.max(0, airC) : aroundC;
-        return (conductances.totalWPerK() - conductances.floorWPerK()) * (setpointC - aroundC)
-                + conductances.floorWPerK() * (setpointC - floorC);
+        return (conductances.totalWPerK() - conductances.floorWPerK()) * (setpointC - aroundC(design, airC))
+                + conductances.floorWPerK() * (setpointC - underC(design, airC));
+    }
+
+    /** Temperature around the tank, C: the room's where it stands in one, else the air's. */
+    static double aroundC(Design design, double airC) {
+        return roomC(design).orElse(airC);
+    }
+
+    /** Temperature under the tank, C. */
+    static double underC(Design design, double airC) {
+        return design.tank().standsOn() == StandsOn.GROUND ? Math.max(0, airC) : aroundC(design, airC);
     }
 
     /** Mean heat taken by feed and water at set-point, W, less what the exchanger gives back (equation 3.1). */

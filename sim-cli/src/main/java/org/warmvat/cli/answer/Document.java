@@ -3,6 +3,7 @@ package org.warmvat.cli.answer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.warmvat.cli.plot.Picture;
 
 /**
@@ -56,7 +57,24 @@ public record Document(Heading heading, Verdict verdict, Body body, Data data, G
             List<Paragraph> paragraphs,
             List<Table> tables,
             List<Picture> pictures,
-            Optional<String> notDrawn) {}
+            Optional<String> notDrawn) {
+
+        private static final Set<String> OF_THE_TANK = Set.of(TankPicture.NAME, HeatLossPicture.NAME);
+
+        /** The pictures that stand right after the verdict: what was asked about. */
+        public List<Picture> ofTheTank() {
+            return pictures.stream()
+                    .filter(picture -> OF_THE_TANK.contains(picture.name()))
+                    .toList();
+        }
+
+        /** The pictures of what was found. */
+        public List<Picture> ofTheFindings() {
+            return pictures.stream()
+                    .filter(picture -> !OF_THE_TANK.contains(picture.name()))
+                    .toList();
+        }
+    }
 
     /**
      * What other programs read.

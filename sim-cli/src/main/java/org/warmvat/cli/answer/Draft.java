@@ -90,6 +90,10 @@ public final class Draft {
     private Document.Body body() {
         List<Picture> pictures = List.of();
         Optional<String> notDrawn = Optional.empty();
+        asked.given().ifPresent(design -> drawings.add(0, TankPicture.of(design)));
+        if (asked.given().isPresent() && !asked.weathers().isEmpty()) {
+            drawings.add(1, HeatLossPicture.of(asked.design(), asked.weather()));
+        }
         try {
             pictures = Pictures.of(drawings);
         } catch (CannotDraw cannotDraw) {

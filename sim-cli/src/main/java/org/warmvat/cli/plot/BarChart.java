@@ -21,8 +21,6 @@ import org.jfree.data.category.DefaultCategoryDataset;
 /** Stacked bars side by side, by month or by anything else, up from zero and down from it, with a line over them if wanted. */
 public final class BarChart {
 
-    private static final Shape DIAMOND = diamond();
-
     /** Where a bar stands. */
     private record Place(int index, String name, String label) implements Comparable<Place> {
         @Override
@@ -125,7 +123,7 @@ public final class BarChart {
         plot.addRangeMarker(new ValueMarker(0, Look.INK, new BasicStroke(1.2f)));
         Legend legend = new Legend(form);
         stacked.forEach(series -> legend.area(series.label(), series.look()));
-        lines.forEach(series -> legend.markedLine(series.label(), series.look(), DIAMOND));
+        lines.forEach(series -> legend.markedLine(series.label(), series.look(), diamond(form)));
         plot.setFixedLegendItems(legend.items());
         return Charts.sheet(title, plot, form, form.heightPx(6.5, form == Form.WIDE ? 280 : 190));
     }
@@ -176,17 +174,18 @@ public final class BarChart {
         for (int i = 0; i < lines.size(); i++) {
             renderer.setSeriesPaint(i, lines.get(i).look().line());
             renderer.setSeriesStroke(i, lines.get(i).look().stroke(form));
-            renderer.setSeriesShape(i, DIAMOND);
+            renderer.setSeriesShape(i, diamond(form));
         }
         return renderer;
     }
 
-    private static Shape diamond() {
+    private static Shape diamond(Form form) {
+        double half = form == Form.WIDE ? 5 : 2.8;
         Path2D path = new Path2D.Double();
-        path.moveTo(0, -5);
-        path.lineTo(5, 0);
-        path.lineTo(0, 5);
-        path.lineTo(-5, 0);
+        path.moveTo(0, -half);
+        path.lineTo(half, 0);
+        path.lineTo(0, half);
+        path.lineTo(-half, 0);
         path.closePath();
         return path;
     }

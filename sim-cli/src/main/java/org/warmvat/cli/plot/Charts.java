@@ -31,7 +31,6 @@ import org.jfree.chart.ui.RectangleInsets;
 /** The common dress of all charts: white ground, one ink, title at the left, legend below. */
 final class Charts {
 
-    static final Shape DOT = new Ellipse2D.Double(-4, -4, 8, 8);
     private static final BasicStroke HAIR = new BasicStroke(1);
     private static final BasicStroke HAIR_DASHED =
             new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {2, 3}, 0);
@@ -88,14 +87,15 @@ final class Charts {
     static DateAxis time(double fromMillis, double toMillis, Form form) {
         DateAxis axis = new DateAxis(null, STANDARD_TIME, Locale.ENGLISH);
         axis.setRange(fromMillis, toMillis);
-        axis.setTickUnit(tickUnit((toMillis - fromMillis) / 86.4e6, form == Form.WIDE ? 13 : 7));
+        axis.setTickUnit(tickUnit((toMillis - fromMillis) / 86.4e6, form));
         return dressed(axis, form);
     }
 
     /** A tick every so many days, months or years, so that no more than some stand side by side. */
-    private static DateTickUnit tickUnit(double days, int most) {
+    private static DateTickUnit tickUnit(double days, Form form) {
+        int most = form == Form.WIDE ? 13 : 7;
         for (int step : new int[] {1, 2, 3, 7, 14}) {
-            if (days <= step * most) {
+            if (days <= step * (most - 2)) {
                 return new DateTickUnit(DateTickUnitType.DAY, step, dates("d MMM"));
             }
         }
@@ -139,6 +139,11 @@ final class Charts {
         return plot;
     }
 
+    static Shape dot(Form form) {
+        double radius = form == Form.WIDE ? 4 : 2.8;
+        return new Ellipse2D.Double(-radius, -radius, 2 * radius, 2 * radius);
+    }
+
     static void dress(CategoryPlot plot) {
         plot.setRangeGridlinePaint(Look.GRID);
         plot.setRangeGridlineStroke(HAIR);
@@ -153,7 +158,7 @@ final class Charts {
         for (int series = 0; series < looks.length; series++) {
             renderer.setSeriesPaint(series, looks[series].line());
             renderer.setSeriesStroke(series, looks[series].stroke(form));
-            renderer.setSeriesShape(series, DOT);
+            renderer.setSeriesShape(series, dot(form));
         }
         return renderer;
     }

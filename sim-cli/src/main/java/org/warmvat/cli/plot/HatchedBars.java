@@ -39,7 +39,7 @@ record HatchedBars(List<Look> looks, Form form) implements BarPainter, XYBarPain
             g2.draw(look.hatch().lines(area));
         }
         g2.setPaint(Look.INK);
-        g2.setStroke(form.solid(0.8f));
+        g2.setStroke(form.solid(0.7f));
         g2.draw(area);
     }
 

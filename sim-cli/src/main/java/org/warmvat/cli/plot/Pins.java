@@ -77,7 +77,7 @@ final class Pins {
         data.addSeries("marked", dots);
         int index = plot.getDatasetCount();
         plot.setDataset(index, data);
-        plot.setRenderer(index, PointChart.dots(Look.NEED, form, Charts.DOT));
+        plot.setRenderer(index, PointChart.dots(Look.NEED, form, Charts.dot(form)));
     }
 
     /** What they say, for those who cannot see them; empty where there are none. */

@@ -80,7 +80,7 @@ public final class PointChart {
             plot.setDataset(i, data);
             plot.setRenderer(i, renderer(group, form));
             if (group.front()) {
-                legend.markedLine(group.label(), group.look(), Charts.DOT);
+                legend.markedLine(group.label(), group.look(), Charts.dot(form));
             } else {
                 legend.mark(group.label(), group.look(), SMALL);
             }
@@ -96,7 +96,7 @@ public final class PointChart {
     }
 
     private static XYLineAndShapeRenderer renderer(Group group, Form form) {
-        XYLineAndShapeRenderer renderer = dots(group.look(), form, group.front() ? Charts.DOT : SMALL);
+        XYLineAndShapeRenderer renderer = dots(group.look(), form, group.front() ? Charts.dot(form) : SMALL);
         renderer.setDefaultLinesVisible(group.front());
         return renderer;
     }

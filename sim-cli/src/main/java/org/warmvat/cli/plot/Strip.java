@@ -61,18 +61,18 @@ final class Strip {
             addBands(plot, form, place);
         }
         pins.addTo(plot, place, (from + to) / 2, true, form);
-        enter(legend);
+        enter(legend, form);
         return plot;
     }
 
-    private void enter(Legend legend) {
+    private void enter(Legend legend, Form form) {
         for (Banded banded : bands) {
             legend.line(banded.lineLabel(), banded.look());
             legend.area(banded.bandLabel(), banded.look().fill());
         }
         for (Line line : lines) {
             if (line.dotted()) {
-                legend.markedLine(line.label(), line.look(), Charts.DOT);
+                legend.markedLine(line.label(), line.look(), Charts.dot(form));
             } else {
                 legend.line(line.label(), line.look());
             }
