@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.answer.Answer;
-import org.warmvat.cli.answer.Cautions;
 import org.warmvat.cli.answer.Origin;
 import org.warmvat.cli.answer.Paragraph;
 import org.warmvat.cli.answer.Report;
@@ -150,7 +149,8 @@ final class YearCommand implements Callable<Integer> {
             more.ifPresent(steps -> steps.lines().forEach(to::println));
             print(new Paragraph("Warnings", sentences(run.warnings())), to);
             to.println();
-            to.println(Cautions.SHORT);
+            to.println(
+                    "Caution: biogas burns, explodes, poisons and suffocates; hot water scalds; never enter a tank.");
             to.println("Report, tables and pictures: " + folder.path().resolve("report.html"));
         }
         to.flush();

@@ -61,7 +61,10 @@ public record ReportPage(
                         StartsTable.of(findings, Span.of(run)),
                         BalanceTables.of(run),
                         BalanceTables.closing(run)),
-                new Notes(run.warnings().stream().map(Warning::sentence).toList(), run.assumed(), Cautions.ALL),
+                new Notes(
+                        run.warnings().stream().map(Warning::sentence).toList(),
+                        run.assumed(),
+                        Cautions.of(java.util.Optional.empty())),
                 origin);
     }
 

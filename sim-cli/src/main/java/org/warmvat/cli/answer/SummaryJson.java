@@ -43,7 +43,7 @@ final class SummaryJson {
         seasons(findings.seasons());
         extremes(findings);
         warnings(run.warnings());
-        strings("cautions", Cautions.ALL);
+        strings("cautions", Cautions.of(java.util.Optional.empty()));
         json.writeEndObject();
     }
 

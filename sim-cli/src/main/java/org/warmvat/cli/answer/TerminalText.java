@@ -26,7 +26,9 @@ public final class TerminalText {
         text.section("Warnings", text.warnings(document.grounds()));
         text.section("Assumed", text.assumed(document.grounds()));
         document.body().notDrawn().ifPresent(why -> text.section("Pictures", List.of(why)));
-        text.lines.addAll(List.of("", Cautions.SHORT));
+        if (document.grounds().cautions().size() > 1) {
+            text.lines.addAll(List.of("", Cautions.SHORT));
+        }
         return text.lines.stream().map(TerminalText::harmless).toList();
     }
 
