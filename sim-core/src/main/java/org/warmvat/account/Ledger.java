@@ -22,7 +22,11 @@ public final class Ledger {
     private final List<Declarations.Store> stores = new ArrayList<>();
 
     /** A meter posted in the balance. */
-    private record Entry(int meter, Meter.Posting posting, Line line) {
+    private record Entry(int meter, Meter.Posting posting, Meter.Told told) {
+        Line line() {
+            return told.line();
+        }
+
         double of(Sums sums) {
             return posting.balance().unit().of(posting.factor() * sums.meter(meter));
         }
@@ -49,7 +53,7 @@ public final class Ledger {
             for (Meter.Posting posting : meter.posted()) {
                 ledgers.computeIfAbsent(posting.balance(), Ledger::new)
                         .entries
-                        .add(new Entry(i, posting, meter.told().get(0).line()));
+                        .add(new Entry(i, posting, meter.told().get(0)));
             }
         }
         for (Declarations.Store store : declared.stores()) {
@@ -75,9 +79,9 @@ public final class Ledger {
         return List.copyOf(items.values());
     }
 
-    /** A loss is told as a positive number and counted as a negative one; what another balance gives goes in. */
+    /** What is told as a positive number goes in where both told and posted have the same sign: a loss is counted negative. */
     private static int sign(Entry entry) {
-        return entry.posting().side() == Meter.Side.LEAVING || entry.posting().factor() < 0 ? -1 : 1;
+        return entry.posting().factor() * entry.told().factor() < 0 ? -1 : 1;
     }
 
     /** What does not close, in the balance's unit. */

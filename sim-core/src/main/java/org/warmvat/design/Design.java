@@ -74,7 +74,7 @@ public record Design(
                                 feed.names().contains(name),
                                 "a feedstock's name")));
         if (!calendar.isNone()) {
-            season();
+            season(calendar, control, mixer, feed, solar.isPresent(), backup.isPresent());
         }
     }
 
@@ -119,6 +119,11 @@ public record Design(
      * @throws IllegalArgumentException when the calendar's ramps lean on one another round the year
      */
     public SeasonTable season() {
+        return season(calendar, control, mixer, feed, solar.isPresent(), backup.isPresent());
+    }
+
+    private static SeasonTable season(
+            SeasonCalendar calendar, Control control, Mixer mixer, Feed feed, boolean solar, boolean backup) {
         return new SeasonTable(
                 calendar,
                 new SeasonTable.Base(
@@ -127,8 +132,8 @@ public record Design(
                         control.minimum(),
                         mixer.minutesPerHour(),
                         feed.names(),
-                        solar.isPresent(),
-                        backup.isPresent()));
+                        solar,
+                        backup));
     }
 
     /** Whether anything in this design asks for the temperature of the ground. */

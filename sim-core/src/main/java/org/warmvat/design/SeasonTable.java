@@ -1,5 +1,6 @@
 package org.warmvat.design;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,6 +14,8 @@ public final class SeasonTable {
 
     /** Days in the table. */
     public static final int DAYS = 365;
+
+    private static final int LEAP_DAY = 59;
 
     private final SeasonCalendar calendar;
     private final Day[] days;
@@ -126,6 +129,12 @@ public final class SeasonTable {
             }
         }
         return false;
+    }
+
+    /** Place of a date in the table; 29 February has that of the 28th. */
+    public static int dayOf(LocalDate date) {
+        int day = date.getDayOfYear() - 1;
+        return date.isLeapYear() && day >= LEAP_DAY ? day - 1 : day;
     }
 
     /** The spells worked out. */

@@ -1,32 +1,21 @@
 package org.warmvat.envelope;
 
+import java.util.function.IntToDoubleFunction;
 import org.warmvat.network.Film;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
-import org.warmvat.sun.Irradiance;
-import org.warmvat.sun.SunHour;
 
 /** What an outside face meets. */
 public sealed interface Boundary {
-
-    /** Sun on a face in an hour, W/m2. */
-    @FunctionalInterface
-    interface FaceIrradiance {
-        /** Nothing, as under a roof. */
-        FaceIrradiance NONE = (light, sun) -> 0;
-
-        /** Mean irradiance of the hour, W/m2. */
-        double wattsPerM2(Irradiance light, SunHour sun);
-    }
 
     /**
      * Weather: wind, air, sky and sun.
      *
      * @param film the outside film
-     * @param irradiance sun on the face
+     * @param sunny whether the sun falls on the face
      */
-    record Open(OuterFilm film, FaceIrradiance irradiance) implements Boundary {}
+    record Open(OuterFilm film, boolean sunny) implements Boundary {}
 
     /**
      * A room.
@@ -45,7 +34,7 @@ public sealed interface Boundary {
     /** A boundary followed through time: the node that stands for all it meets, and the film before it. */
     final class Face {
         private final Boundary boundary;
-        private final Surroundings surroundings;
+        private final IntToDoubleFunction sunWPerM2;
         private final int node;
         private final Film film;
         private double irradianceWPerM2;
@@ -55,13 +44,20 @@ public sealed interface Boundary {
          *
          * @param name of the face's equivalent temperature in the network
          * @param boundary what the face meets
+         * @param sunWPerM2 sun on the face by hour
          * @param surroundings what is outside
          * @param around node of what is around the tank, which a face in a room meets
          * @param assembly the network being gathered
          */
-        Face(String name, Boundary boundary, Surroundings surroundings, int around, Network.Assembly assembly) {
+        Face(
+                String name,
+                Boundary boundary,
+                IntToDoubleFunction sunWPerM2,
+                Surroundings surroundings,
+                int around,
+                Network.Assembly assembly) {
             this.boundary = boundary;
-            this.surroundings = surroundings;
+            this.sunWPerM2 = sunWPerM2;
             if (boundary instanceof Room room) {
                 node = around;
                 film = new Film(room.filmWPerM2K());
@@ -76,11 +72,8 @@ public sealed interface Boundary {
 
         /** Takes the sun of an hour. */
         void enter(int hour) {
-            if (boundary instanceof Open open) {
-                irradianceWPerM2 = open.irradiance()
-                        .wattsPerM2(
-                                surroundings.weather().light(hour),
-                                surroundings.weather().sun(hour));
+            if (boundary instanceof Open open && open.sunny()) {
+                irradianceWPerM2 = sunWPerM2.applyAsDouble(hour);
             }
         }
 

@@ -1,17 +1,18 @@
 package org.warmvat.envelope;
 
-import org.warmvat.network.Unit;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Line;
-import org.warmvat.network.Balance;
 import org.warmvat.design.Design;
 import org.warmvat.design.Films;
+import org.warmvat.network.Around;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Chain;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
 
 /**
  * Walls, lid, floor and edges of a tank with the massless headspace between the slurry's surface, lid and dry wall (equations
@@ -62,11 +63,13 @@ public final class EnvelopePart implements Part {
      * Adds the envelope to a network.
      *
      * @param design the design
+     * @param sun the sun on the tank's faces, prepared once for a weather file
      * @param surroundings what is outside
-     * @param around node of what is around the tank
+     * @param around what is around the tank
      * @param assembly the network being gathered
      */
-    public EnvelopePart(Design design, Surroundings surroundings, int around, Network.Assembly assembly) {
+    public EnvelopePart(
+            Design design, TankSun sun, Surroundings surroundings, Around around, Network.Assembly assembly) {
         this.surroundings = surroundings;
         EnvelopeParts parts = EnvelopeParts.of(design);
         Films films = design.envelope().films();
@@ -75,14 +78,40 @@ public final class EnvelopePart implements Part {
         int headspace = assembly.room("headspace", 0, guessC);
         assembly.exchange(headspace, Network.SLURRY, surfaceWPerK, Network.UNMETERED);
         Edges edges = Edges.of(design);
-        int edgeMeter = assembly.meter(loss(EDGES, WALL_LOSS));
-        wallFace = new Boundary.Face("wall_outside", parts.wallBoundary(), surroundings, around, assembly);
-        lidFace = new Boundary.Face("lid_outside", parts.lidBoundary(), surroundings, around, assembly);
-        floorFace = new Boundary.Face("floor_outside", parts.floorBoundary(), surroundings, around, assembly);
-        chain(assembly, loss(WALL, WALL_LOSS), parts.wall(), Network.SLURRY, films.wetWPerM2K(), wallFace, guessC);
-        chain(assembly, loss(FLOOR, FLOOR_LOSS), parts.floor(), Network.SLURRY, films.wetWPerM2K(), floorFace, guessC);
-        chain(assembly, loss(DRY_WALL, DRY_WALL_LOSS), parts.dryWall(), headspace, films.dryWPerM2K(), wallFace, guessC);
-        chain(assembly, loss(LID, LID_LOSS), parts.lid(), headspace, films.dryWPerM2K(), lidFace, guessC);
+        int edgeMeter = assembly.meter(around.met(loss(EDGES, WALL_LOSS)));
+        wallFace = new Boundary.Face(
+                "wall_outside", parts.wallBoundary(), sun::wallWPerM2, surroundings, around.node(), assembly);
+        lidFace = new Boundary.Face(
+                "lid_outside", parts.lidBoundary(), sun::lidWPerM2, surroundings, around.node(), assembly);
+        floorFace = new Boundary.Face(
+                "floor_outside", parts.floorBoundary(), hour -> 0, surroundings, around.node(), assembly);
+        chain(
+                assembly,
+                around.met(loss(WALL, WALL_LOSS)),
+                parts.wall(),
+                Network.SLURRY,
+                films.wetWPerM2K(),
+                wallFace,
+                guessC);
+        boolean onGround = parts.floorBoundary() instanceof Boundary.Soil;
+        Meter floor = loss(FLOOR, FLOOR_LOSS);
+        chain(
+                assembly,
+                onGround ? floor : around.met(floor),
+                parts.floor(),
+                Network.SLURRY,
+                films.wetWPerM2K(),
+                floorFace,
+                guessC);
+        chain(
+                assembly,
+                around.met(loss(DRY_WALL, DRY_WALL_LOSS)),
+                parts.dryWall(),
+                headspace,
+                films.dryWPerM2K(),
+                wallFace,
+                guessC);
+        chain(assembly, around.met(loss(LID, LID_LOSS)), parts.lid(), headspace, films.dryWPerM2K(), lidFace, guessC);
         assembly.exchange(Network.SLURRY, wallFace.node(), edges.wetWPerK(), edgeMeter);
         assembly.exchange(headspace, wallFace.node(), edges.dryWPerK(), edgeMeter);
         assembly.part(this);

@@ -9,7 +9,6 @@ import org.warmvat.design.Place;
 import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
-import org.warmvat.sun.TankFaces;
 
 /**
  * The four envelope parts of a design: geometry, layers and what each outside face meets (model section 2).
@@ -56,24 +55,21 @@ public record EnvelopeParts(
     }
 
     private static Boundary wallBoundary(Design design) {
-        double reflectance = design.site().ground().reflectance();
-        Boundary.FaceIrradiance sun = design.tank().shape() instanceof Shape.Box box
-                ? (light, hour) -> TankFaces.boxWallsWPerM2(light, hour, reflectance, box.azimuthDeg())
-                : (light, hour) -> TankFaces.cylinderWallWPerM2(light, hour, reflectance);
-        return outdoorsOrRoom(design, UPRIGHT_SKY_VIEW, sun);
+        return outdoorsOrRoom(
+                design, UPRIGHT_SKY_VIEW * design.surroundings().horizon().wallSkyFactor());
     }
 
     private static Boundary lidBoundary(Design design) {
-        return outdoorsOrRoom(design, 1, (light, hour) -> TankFaces.lidWPerM2(light));
+        return outdoorsOrRoom(design, design.surroundings().horizon().lidSkyFactor());
     }
 
-    private static Boundary outdoorsOrRoom(Design design, double skyView, Boundary.FaceIrradiance sun) {
+    private static Boundary outdoorsOrRoom(Design design, double skyView) {
         Envelope envelope = design.envelope();
         if (design.tank().place() instanceof Place.Outdoors outdoors) {
             boolean open = outdoors.seesSky();
             return new Boundary.Open(
                     new OuterFilm(envelope.films(), envelope.outerFace(), outdoors.windFactor(), open ? skyView : 0),
-                    open ? sun : Boundary.FaceIrradiance.NONE);
+                    open);
         }
         return room(design);
     }
@@ -89,7 +85,7 @@ public record EnvelopeParts(
         if (design.tank().place() instanceof Place.Outdoors outdoors) {
             OuterFilm film = new OuterFilm(
                     design.envelope().films(), design.envelope().outerFace(), outdoors.floorWindFactor(), 0);
-            return new Boundary.Open(film, Boundary.FaceIrradiance.NONE);
+            return new Boundary.Open(film, false);
         }
         return room(design);
     }

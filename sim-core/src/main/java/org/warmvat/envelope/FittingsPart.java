@@ -1,14 +1,15 @@
 package org.warmvat.envelope;
 
-import org.warmvat.network.Watched;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Line;
-import org.warmvat.network.Balance;
 import java.util.List;
 import org.warmvat.design.Design;
+import org.warmvat.network.Around;
+import org.warmvat.network.Balance;
+import org.warmvat.network.Line;
 import org.warmvat.network.Margin;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Watched;
 
 /**
  * All fittings together: a conductance from the slurry to what is around the tank, air or room (equation 2.7). The meter counts
@@ -31,20 +32,22 @@ public final class FittingsPart {
     private FittingsPart() {}
 
     /** Adds the fittings to a network. */
-    public static void add(Design design, int around, Network.Assembly assembly) {
+    public static void add(Design design, Around around, Network.Assembly assembly) {
         List<FittingLoss> losses =
                 design.fittings().stream().map(FittingLoss::of).toList();
         double uaWPerK = losses.stream().mapToDouble(FittingLoss::uaWPerK).sum();
-        int meter = assembly.meter(Meter.of(FITTINGS)
+        int meter = assembly.meter(around.met(Meter.of(FITTINGS)
                 .told(-1, LOSS)
                 .hourly(-1, EnvelopePart.LOSS_W)
-                .leaving(Balance.SLURRY, 1));
-        assembly.exchange(Network.SLURRY, around, uaWPerK, meter);
+                .leaving(Balance.SLURRY, 1)));
+        assembly.exchange(Network.SLURRY, around.node(), uaWPerK, meter);
         double coldestShare =
                 losses.stream().mapToDouble(FittingLoss::tipShare).min().orElse(1);
         if (coldestShare < 1) {
             // T_around + share (T_s - T_around) below 0 °C
-            Margin cold = Margin.below(around, 0).plus(coldestShare, around).plus(-coldestShare, Network.SLURRY);
+            Margin cold = Margin.below(around.node(), 0)
+                    .plus(coldestShare, around.node())
+                    .plus(-coldestShare, Network.SLURRY);
             assembly.watch(watched(), cold);
         } else {
             assembly.declare().none(COLD_PIPE_END_HOURS);

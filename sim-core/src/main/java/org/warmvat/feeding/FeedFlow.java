@@ -26,6 +26,11 @@ public final class FeedFlow {
         return feed.schedule().isOpenAt(surroundings.secondOfDay(interval.middleS()));
     }
 
+    /** How long feed enters in a day, s. */
+    public double openSecondsPerDay() {
+        return openSecondsPerDay;
+    }
+
     /** Flow of a daily mass while feed enters, kg/s. */
     public double whileOpenKgPerS(double kgPerDay) {
         return kgPerDay / openSecondsPerDay;

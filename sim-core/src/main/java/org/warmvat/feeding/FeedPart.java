@@ -1,28 +1,50 @@
 package org.warmvat.feeding;
 
-import org.warmvat.network.Unit;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Line;
-import org.warmvat.network.Balance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.design.DilutionWater;
 import org.warmvat.design.Feed;
 import org.warmvat.design.FeedTemperature;
+import org.warmvat.design.Hygienisation;
+import org.warmvat.network.Around;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.State;
+import org.warmvat.network.Supply;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
+import org.warmvat.season.InForce;
 
 /**
  * Heat taken by feed and dilution water, less what an effluent exchanger gives back, and electricity of auger and shredder
- * (equations 3.1 to 3.3). The heat meter counts what the slurry receives: usually negative.
+ * (equations 3.1 to 3.3). Feedstocks heated before they are fed are a stream of their own, which the exchanger does not see (15.1).
+ * The heat meter counts what the slurry receives: usually negative.
  */
 public final class FeedPart implements Part {
 
     /** Heat taken by feed and water. */
     public static final Line FEED = new Line("feed_heat_kwh", "feed", Unit.KWH);
+
+    /** Energy bought for hygienisation, or own gas burnt for it. */
+    public static final Line HYGIENISATION_BOUGHT =
+            new Line("hygienisation_kwh/bought", "bought for hygienisation", Unit.KWH);
+
+    /** Own gas wanted for hygienisation that the holder did not have. */
+    public static final Line HYGIENISATION_SHORT =
+            new Line("hygienisation_short_of_own_gas_kwh", "short of own gas for hygienisation", Unit.KWH);
+
+    /** Days on which anything is fed. */
+    public static final Line DAYS_FED = new Line("days_fed", "days fed", Unit.TIMES);
+
+    /** Days on which nothing is fed. */
+    public static final Line DAYS_IDLE = new Line("days_idle", "days idle", Unit.TIMES);
 
     /** Meter of the feed's heat, J. */
     public static final String FEED_HEAT = "feed_heat";
@@ -39,33 +61,52 @@ public final class FeedPart implements Part {
 
     private final Design design;
     private final Surroundings surroundings;
+    private final InForce season;
     private final FeedFlow flow;
-    private final int around;
+    private final Around around;
     private final double contentsJPerKgK;
-    private final Stream feedstocks;
+    private final Stream fresh;
     private final Stream water;
+    private final Optional<HeatedBatch> heated;
+    private final List<Stream> streams = new ArrayList<>();
     private final Source auger;
     private final Source shredder;
+    private final Optional<FedMass> mass;
     private boolean open;
 
     /** A stream with its flow while open and where its temperature comes from. */
-    private final class Stream {
-        private final FeedStream properties;
-        private final double kgPerS;
+    private class Stream {
         private final FeedTemperature source;
         private final int follows;
         private final Source heat;
+        private FeedStream properties = new FeedStream(design.contents(), 0, freezingRangeK());
+        private double kgPerS;
         private double hourlyC;
 
-        Stream(FeedStream properties, double kgPerDay, FeedTemperature source, Network.Assembly assembly) {
-            this.properties = properties;
-            this.kgPerS = flow.whileOpenKgPerS(kgPerDay);
+        Stream(FeedTemperature source, Network.Assembly assembly) {
             this.source = source;
             follows = source instanceof FeedTemperature.Ground
                     ? surroundings.ground()
-                    : source instanceof FeedTemperature.Room ? around : Network.NOWHERE;
-            heat = assembly.source(Network.SLURRY, assembly.meter(
-                    Meter.of(FEED_HEAT).told(-1, FEED).hourly(-1, "feed_w").leaving(Balance.SLURRY, 1)));
+                    : source instanceof FeedTemperature.Room ? around.node() : Network.NOWHERE;
+            heat = assembly.source(
+                    Network.SLURRY,
+                    assembly.meter(Meter.of(FEED_HEAT)
+                            .told(-1, FEED)
+                            .hourly(-1, "feed_w")
+                            .leaving(Balance.SLURRY, 1)));
+            streams.add(this);
+        }
+
+        private double freezingRangeK() {
+            return design.feed().handling().freezingRangeK();
+        }
+
+        /** What comes a day. */
+        void carries(double kgPerDay, double solidsFraction) {
+            kgPerS = flow.whileOpenKgPerS(kgPerDay);
+            if (properties.solidsFraction() != solidsFraction) {
+                properties = new FeedStream(design.contents(), solidsFraction, freezingRangeK());
+            }
         }
 
         void enter(int hour) {
@@ -83,14 +124,82 @@ public final class FeedPart implements Part {
             return design.feed().handling().mayFreeze() ? celsius : Math.max(0, celsius);
         }
 
+        /** What the exchanger gives back, W per kg/s and K. */
+        double recoveredJPerKgK() {
+            double effectiveness =
+                    season.isExchangerOn() ? design.feed().handling().exchangerEffectiveness() : 0;
+            return effectiveness * Math.min(properties.specificHeatJPerKgK(), contentsJPerKgK);
+        }
+
         void ask(State state) {
             double celsius = celsius(state);
-            double specificHeat = properties.specificHeatJPerKgK();
-            double recovered =
-                    design.feed().handling().exchangerEffectiveness() * Math.min(specificHeat, contentsJPerKgK);
-            double takenWPerK = kgPerS * (specificHeat - recovered);
+            double recovered = recoveredJPerKgK();
+            double takenWPerK = kgPerS * (properties.specificHeatJPerKgK() - recovered);
             double broughtW = kgPerS * (properties.enthalpyJPerKg(celsius) - recovered * Math.max(celsius, 0));
             heat.set(broughtW - takenWPerK * state.nodeC(Network.SLURRY), -takenWPerK);
+        }
+
+        void rest() {
+            heat.set(0);
+        }
+    }
+
+    /** The feedstocks that are heated before. */
+    private final class HeatedBatch extends Stream {
+        private final Hygienisation hygienisation;
+        private final HygienisationSources sources;
+
+        HeatedBatch(Hygienisation hygienisation, FeedTemperature source, Supply supply, Network.Assembly assembly) {
+            super(source, assembly);
+            this.hygienisation = hygienisation;
+            sources = new HygienisationSources(hygienisation, supply, assembly);
+        }
+
+        @Override
+        double celsius(State state) {
+            return hygienisation.entersC(super.celsius(state));
+        }
+
+        @Override
+        double recoveredJPerKgK() {
+            return 0;
+        }
+
+        @Override
+        void ask(State state) {
+            super.ask(state);
+            double lossW = super.kgPerS > 0
+                    ? hygienisation.lossJPerDay(state.nodeC(around.node())) / flow.openSecondsPerDay()
+                    : 0;
+            sources.set(new BatchHeat(hygienisation, super.properties), super.celsius(state), super.kgPerS, lossW);
+        }
+
+        @Override
+        void rest() {
+            super.rest();
+            sources.rest();
+        }
+    }
+
+    /** What a calendar makes worth telling: mass fed, days with and without feed. */
+    private final class FedMass {
+        private final Source kg;
+        private final Source fed;
+        private final Source idle;
+
+        FedMass(Network.Assembly assembly) {
+            kg = assembly.source(
+                    Network.NOWHERE, assembly.meter(Meter.of("fed_mass").hourly(HOUR_S, "feed_kg_h")));
+            fed = assembly.source(
+                    Network.NOWHERE, assembly.meter(Meter.of("days_fed").told(DAYS_FED)));
+            idle = assembly.source(
+                    Network.NOWHERE, assembly.meter(Meter.of("days_idle").told(DAYS_IDLE)));
+        }
+
+        void set(double kgPerSWhileOpen) {
+            kg.set(open ? kgPerSWhileOpen : 0);
+            fed.set(kgPerSWhileOpen > 0 ? 1 / DAY_S : 0);
+            idle.set(kgPerSWhileOpen > 0 ? 0 : 1 / DAY_S);
         }
     }
 
@@ -99,30 +208,46 @@ public final class FeedPart implements Part {
      *
      * @param design the design
      * @param surroundings what is outside
-     * @param around node of what is around the tank, whose temperature feed from the room has
+     * @param season what the calendar puts in force
+     * @param around what is around the tank, whose temperature feed from the room has
+     * @param hygienisationSupply what heats a batch before it is fed
      * @param assembly the network being gathered
      */
-    public FeedPart(Design design, Surroundings surroundings, int around, Network.Assembly assembly) {
+    public FeedPart(
+            Design design,
+            Surroundings surroundings,
+            InForce season,
+            Around around,
+            Supply hygienisationSupply,
+            Network.Assembly assembly) {
         this.design = design;
         this.surroundings = surroundings;
+        this.season = season;
         this.around = around;
         Feed feed = design.feed();
         flow = new FeedFlow(feed, surroundings);
         contentsJPerKgK = design.contentsSpecificHeatJPerKgK();
-        double freezingRangeK = feed.handling().freezingRangeK();
-        feedstocks = new Stream(
-                new FeedStream(design.contents(), feed.feedstockTotalSolidsFraction(), freezingRangeK),
-                feed.feedstockKgPerDay(),
-                feed.temperature(),
-                assembly);
-        water = new Stream(
-                new FeedStream(design.contents(), 0, freezingRangeK),
-                feed.waterKgPerDay(),
-                feed.water().map(DilutionWater::temperature).orElse(feed.temperature()),
-                assembly);
-        auger = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("auger", "feed auger", "auger_electric_w")));
+        fresh = new Stream(feed.temperature(), assembly);
+        water = new Stream(feed.water().map(DilutionWater::temperature).orElse(feed.temperature()), assembly);
+        heated = feed.hygienisation().map(h -> new HeatedBatch(h, feed.temperature(), hygienisationSupply, assembly));
+        auger = assembly.source(
+                Network.NOWHERE, assembly.meter(Meter.electricity("auger", "feed auger", "auger_electric_w")));
         shredder = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("shredder", "shredder")));
+        mass = season.changes() ? Optional.of(new FedMass(assembly)) : Optional.empty();
+        carry();
         assembly.part(this);
+    }
+
+    /** What each stream carries today. */
+    private void carry() {
+        Feed feed = design.feed();
+        DayOfFeed unheated = DayOfFeed.of(feed, season, false);
+        fresh.carries(unheated.kg(), unheated.totalSolidsFraction());
+        water.carries(feed.waterKgPerDay() * season.waterFactor(), 0);
+        if (heated.isPresent()) {
+            DayOfFeed batch = DayOfFeed.of(feed, season, true);
+            heated.get().carries(batch.kg(), batch.totalSolidsFraction());
+        }
     }
 
     /** Whether feed enters in the interval entered. */
@@ -138,23 +263,31 @@ public final class FeedPart implements Part {
     @Override
     public void enter(Interval interval) {
         open = flow.isOpen(interval);
-        double kgPerS = open ? feedstocks.kgPerS : 0;
+        if (season.changes()) {
+            carry();
+        }
+        double kgPerS = open
+                ? fresh.kgPerS + heated.map(batch -> ((Stream) batch).kgPerS).orElse(0.0)
+                : 0;
         auger.set(kgPerS * design.feed().handling().augerWhPerKg() * J_PER_WH);
         shredder.set(kgPerS * design.feed().handling().shredderWhPerKg() * J_PER_WH);
-        if (open) {
-            feedstocks.enter(interval.hour());
-            water.enter(interval.hour());
-        } else {
-            feedstocks.heat.set(0);
-            water.heat.set(0);
+        mass.ifPresent(fed ->
+                fed.set(streams.stream().mapToDouble(stream -> stream.kgPerS).sum()));
+        for (Stream stream : streams) {
+            if (open) {
+                stream.enter(interval.hour());
+            } else {
+                stream.rest();
+            }
         }
     }
 
     @Override
     public void ask(double timeS, State state) {
         if (open) {
-            feedstocks.ask(state);
-            water.ask(state);
+            for (Stream stream : streams) {
+                stream.ask(state);
+            }
         }
     }
 }

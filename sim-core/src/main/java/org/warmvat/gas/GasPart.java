@@ -1,26 +1,27 @@
 package org.warmvat.gas;
 
-import java.util.Locale;
-import org.warmvat.network.Declarations;
-import org.warmvat.network.Energy;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Line;
-import org.warmvat.network.Balance;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.AirDosing;
 import org.warmvat.design.Design;
 import org.warmvat.design.Feedstock;
 import org.warmvat.design.Gas;
+import org.warmvat.network.Balance;
+import org.warmvat.network.Declarations;
+import org.warmvat.network.Energy;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.State;
 import org.warmvat.network.Stock;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
+import org.warmvat.season.InForce;
 
 /**
  * Biodegradable solids of every feedstock as a first-order reaction in a fully mixed tank, and what the gas carries off
@@ -71,7 +72,10 @@ public final class GasPart implements Part {
     private final Surroundings surroundings;
     private final BooleanSupplier feeding;
     private final double volumeM3;
-    private final double dilutionPerSWhileOpen;
+    private final Design design;
+    private final InForce season;
+    private final double openSecondsPerDay;
+    private double dilutionPerSWhileOpen;
     private final double referenceRate;
     private final List<Solids> solids = new ArrayList<>();
     private final Source methane;
@@ -82,25 +86,32 @@ public final class GasPart implements Part {
     private boolean open;
     private double pressurePa;
 
-    /** The solids of one feedstock: gain while feed enters, kg VS/(m3 s), and rate at the reference temperature, 1/s. */
-    private record Solids(Stock stock, double gainWhileOpen, double ratePerS, double potentialNm3PerKg) {}
+    /** The solids of one feedstock: gain of a usual day, kg VS/m3, and rate at the reference temperature, 1/s. */
+    private record Solids(Stock stock, double gainPerDay, double ratePerS, double potentialNm3PerKg) {}
 
     /**
      * Adds the gas side to a network.
      *
      * @param design a design with gas
      * @param surroundings what is outside
+     * @param season what the calendar puts in force
      * @param feeding whether feed enters in the present interval
      * @param assembly the network being gathered
      */
-    public GasPart(Design design, Surroundings surroundings, BooleanSupplier feeding, Network.Assembly assembly) {
+    public GasPart(
+            Design design,
+            Surroundings surroundings,
+            InForce season,
+            BooleanSupplier feeding,
+            Network.Assembly assembly) {
+        this.design = design;
+        this.season = season;
         gas = design.gas().orElseThrow();
         this.surroundings = surroundings;
         this.feeding = feeding;
         referenceRate = gas.temperatures().relativeRate(gas.referenceC());
         volumeM3 = design.tank().liquidVolumeM3();
-        double openS = design.feed().schedule().openSecondsPerDay();
-        dilutionPerSWhileOpen = design.feed().totalKgPerDay() / openS / design.contentsKg();
+        openSecondsPerDay = design.feed().schedule().openSecondsPerDay();
         double dilutionPerDay = design.feed().totalKgPerDay() / design.contentsKg();
         for (Feedstock feedstock : design.feed().feedstocks()) {
             double perDay = feedstock.volatileSolidsKgPerDay() / volumeM3;
@@ -108,8 +119,7 @@ public final class GasPart implements Part {
                     + feedstock.ratePerDay() * gas.rateFactor(design.control().setpointC());
             double steady = perDay == 0 || lossPerDay == 0 ? 0 : perDay / lossPerDay;
             Stock stock = assembly.stock(feedstock.name(), steady);
-            solids.add(
-                    new Solids(stock, perDay / openS, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
+            solids.add(new Solids(stock, perDay, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
         }
         int methaneMeter = assembly.meter(Meter.of(METHANE)
                 .told(METHANE_MADE)
@@ -179,7 +189,28 @@ public final class GasPart implements Part {
     @Override
     public void enter(Interval interval) {
         open = feeding.getAsBoolean();
+        dilutionPerSWhileOpen = kgToday() / openSecondsPerDay / design.contentsKg();
         pressurePa = surroundings.weather().pressureHPa(interval.hour()) * PA_PER_HPA;
+    }
+
+    /** What is fed today, water included. */
+    private double kgToday() {
+        double kg = 0;
+        List<Feedstock> feedstocks = design.feed().feedstocks();
+        for (int i = 0; i < feedstocks.size(); i++) {
+            kg += feedstocks.get(i).kgPerDay() * season.feedstockFactor(i);
+        }
+        return kg + design.feed().waterKgPerDay() * season.waterFactor();
+    }
+
+    /** Methane made at the state last asked about, Nm3/s. */
+    double madeNm3PerS() {
+        return methane.rate();
+    }
+
+    /** Its derivative by the slurry's temperature, Nm3/(s K). */
+    double madeNm3PerSPerK() {
+        return methane.slopePerK();
     }
 
     @Override
@@ -191,7 +222,7 @@ public final class GasPart implements Part {
             Solids one = solids.get(i);
             one.stock()
                     .set(
-                            open ? one.gainWhileOpen() : 0,
+                            open ? one.gainPerDay() * season.feedstockFactor(i) / openSecondsPerDay : 0,
                             one.ratePerS() * rateFactor + (open ? dilutionPerSWhileOpen : 0),
                             one.ratePerS() * rateFactorPerK);
         }

@@ -53,6 +53,14 @@ public final class GasVapour {
         return VAPOUR_KG_PER_NM3 * saturationPa / (pressurePa - saturationPa);
     }
 
+    /** Derivative of {@link #waterKgPerNm3} by the temperature, kg/(Nm3 K). */
+    public static double waterSlopeKgPerNm3K(double celsius, double pressurePa) {
+        double saturationPa = saturationPa(celsius);
+        double share = 17.62 * 243.12 / ((243.12 + celsius) * (243.12 + celsius));
+        double dry = pressurePa - saturationPa;
+        return VAPOUR_KG_PER_NM3 * saturationPa * share * pressurePa / (dry * dry);
+    }
+
     /**
      * Heat that leaves with a normal cubic metre of dry gas, J/Nm3: latent heat of its vapour and sensible heat.
      *

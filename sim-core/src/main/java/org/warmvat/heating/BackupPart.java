@@ -1,26 +1,28 @@
 package org.warmvat.heating;
 
-import org.warmvat.design.BackupSource;
-import org.warmvat.network.Energy;
-import org.warmvat.network.Watched;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Line;
-import org.warmvat.network.Balance;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
 import org.warmvat.design.Contents;
-import org.warmvat.design.Control;
 import org.warmvat.design.Design;
+import org.warmvat.network.Around;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Circuit;
+import org.warmvat.network.Energy;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
 import org.warmvat.network.Margin;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
+import org.warmvat.network.Supply;
 import org.warmvat.network.Surroundings;
 import org.warmvat.network.Switch;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Watched;
+import org.warmvat.season.InForce;
 
 /**
  * The backup heater: its thermostat, and either a water circuit with pump and coil or an element in the slurry (equations 6.1
@@ -76,11 +78,21 @@ public final class BackupPart implements Part {
     /** Switch of the pump. */
     public static final String BACKUP_PUMP = "backup_pump";
 
+    /** Hours in which heat was wanted and allowed and the holder was empty. */
+    public static final Line SHORT_OF_OWN_GAS_HOURS =
+            new Line("hours_short_of_own_gas", "short of own gas", Unit.HOURS);
+
+    /** Watch: heat is wanted in a permitted hour and the holder is empty. */
+    public static final String SHORT_OF_OWN_GAS = "short_of_own_gas";
+
     /** Watch: coil inlet above the caking mark with the pump on. */
     public static final String BACKUP_CAKING = "backup_caking";
 
     private final BackupCircuit backup;
     private final Surroundings surroundings;
+    private final InForce season;
+    private final Margin below;
+    private final Margin above;
     private final BooleanSupplier mixing;
     private final Gate calling;
     private final OptionalInt node;
@@ -92,36 +104,60 @@ public final class BackupPart implements Part {
      *
      * @param design a design with a backup
      * @param surroundings the clock
-     * @param around node of what is around the tank, to which the circuit loses heat
+     * @param around what is around the tank, to which the circuit loses heat
+     * @param season what the calendar puts in force
+     * @param supply what it burns
      * @param mixing whether the mixer turns in the present interval
      * @param assembly the network being gathered
      */
     public BackupPart(
-            Design design, Surroundings surroundings, int around, BooleanSupplier mixing, Network.Assembly assembly) {
+            Design design,
+            Surroundings surroundings,
+            Around around,
+            InForce season,
+            Supply supply,
+            BooleanSupplier mixing,
+            Network.Assembly assembly) {
         backup = design.backup().orElseThrow();
+        this.season = season;
         this.surroundings = surroundings;
         this.mixing = mixing;
-        Switch demand = demand(design.control(), assembly);
-        calling = state -> permitted && state.isOn(demand.number());
+        below = Margin.below(Network.SLURRY, design.control().setpointC());
+        above = Margin.above(Network.SLURRY, design.control().setpointC());
+        // remembers its demand through barred hours (equation 6.2)
+        Switch demand = assembly.switchOf(DEMAND).startsWhen(Gate.OPEN, below).stopsWhen(Gate.OPEN, above);
+        Gate wanting = state -> permitted && state.isOn(demand.number());
+        Gate there = supply.isThere();
+        calling = state -> wanting.isOpen(state) && there.isOpen(state);
+        if (supply.isLimited()) {
+            assembly.watch(
+                    Watched.of(SHORT_OF_OWN_GAS).told(SHORT_OF_OWN_GAS_HOURS),
+                    state -> wanting.isOpen(state) && !there.isOpen(state),
+                    state -> 1);
+        }
         int heatMeter = assembly.meter(Meter.of(BACKUP_HEAT)
                 .told(HEAT)
                 .hourly("backup_heat_w")
                 .posted(BACKUP, -1)
                 .posted(Balance.SLURRY, 1));
-        int powerMeter = assembly.meter(Meter.of(BACKUP_POWER)
-                .told(POWER)
-                .told(1 / backup.efficiency(), BOUGHT)
-                .entering(BACKUP, 1)
-                .counted(side(backup.source()), 1 / backup.efficiency()));
+        int powerMeter = supply.meter(
+                assembly,
+                Meter.of(BACKUP_POWER)
+                        .told(POWER)
+                        .told(1 / backup.efficiency(), BOUGHT)
+                        .entering(BACKUP, 1)
+                        .counted(side(backup.source()), 1 / backup.efficiency()),
+                1 / backup.efficiency());
         if (backup.through() instanceof BackupCircuit.Circuit circuit) {
-            node = OptionalInt.of(water(
-                    circuit, design.control().setpointC(), around, assembly, new Meters(heatMeter, powerMeter)));
+            node = OptionalInt.of(
+                    water(circuit, design.control().setpointC(), around, assembly, new Meters(heatMeter, powerMeter)));
         } else {
             node = OptionalInt.empty();
             assembly.source(Network.SLURRY, heatMeter, calling).set(backup.ratedW());
             assembly.source(Network.NOWHERE, powerMeter, calling).set(backup.ratedW());
             assembly.declare().starts(demand.number(), STARTS);
-            assembly.declare().none(LOSS, STORED, CAKING_HOURS, PUMP.told().get(0).line());
+            assembly.declare()
+                    .none(LOSS, STORED, CAKING_HOURS, PUMP.told().get(0).line());
         }
         assembly.part(this);
     }
@@ -137,17 +173,9 @@ public final class BackupPart implements Part {
         };
     }
 
-    /** Thermostat on the slurry (equation 6.2); remembers its demand through barred hours. */
-    private static Switch demand(Control control, Network.Assembly assembly) {
-        double half = control.bandK() / 2;
-        return assembly.switchOf(DEMAND)
-                .startsWhen(Gate.OPEN, Margin.below(Network.SLURRY, control.setpointC() - half))
-                .stopsWhen(Gate.OPEN, Margin.above(Network.SLURRY, control.setpointC() + half));
-    }
-
     /** Water heated by the source and pumped through the coil (equations 6.1 and 6.2). */
     private int water(
-            BackupCircuit.Circuit circuit, double startC, int around, Network.Assembly assembly, Meters meters) {
+            BackupCircuit.Circuit circuit, double startC, Around around, Network.Assembly assembly, Meters meters) {
         CoilFlow flow = new CoilFlow(circuit.coil(), circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K);
         double mixedWPerK = flow.conductanceWPerK(true);
         double stillWPerK = flow.conductanceWPerK(false);
@@ -160,13 +188,13 @@ public final class BackupPart implements Part {
                 new Circuit.Coil(pump.number(), meters.heat()),
                 Circuit.Quadratic.NONE,
                 new Circuit.Heater(
-                        backup.ratedW(),
-                        circuit.flow().limitC(),
-                        circuit.flow().bandK(),
-                        calling,
-                        meters.power()));
+                        backup.ratedW(), circuit.flow().limitC(), circuit.flow().bandK(), calling, meters.power()));
         whenMixing = () -> loop.setCoil(mixing.getAsBoolean() ? mixedWPerK : stillWPerK);
-        assembly.exchange(water, around, circuit.lossUaWPerK(), assembly.meter(Meter.of(BACKUP_AROUND).told(-1, LOSS).leaving(BACKUP, 1)));
+        assembly.exchange(
+                water,
+                around.node(),
+                circuit.lossUaWPerK(),
+                assembly.meter(around.met(Meter.of(BACKUP_AROUND).told(-1, LOSS).leaving(BACKUP, 1))));
         assembly.source(Network.NOWHERE, assembly.meter(PUMP), pumping)
                 .set(circuit.loop().pumpW());
         assembly.declare().starts(pump.number(), STARTS);
@@ -211,6 +239,9 @@ public final class BackupPart implements Part {
     @Override
     public void enter(Interval interval) {
         whenMixing.run();
-        permitted = backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
+        permitted = season.isBackupOn() && backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
+        double half = season.bandK() / 2;
+        below.setConstant(season.setpointC() - half);
+        above.setConstant(-(season.setpointC() + half));
     }
 }

@@ -1,23 +1,26 @@
 package org.warmvat.heating;
 
-import org.warmvat.network.Watched;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Line;
-import org.warmvat.network.Balance;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.Design;
 import org.warmvat.design.PumpControl;
 import org.warmvat.design.SolarCircuit;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Circuit;
+import org.warmvat.network.Exchange;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
 import org.warmvat.network.Margin;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
+import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 import org.warmvat.network.Switch;
+import org.warmvat.network.Unit;
+import org.warmvat.network.Watched;
+import org.warmvat.season.InForce;
 
 /**
  * The solar circuit: one mean fluid temperature of collector and loop, a coil, a difference-controlled pump (equations 5.1 to
@@ -82,6 +85,7 @@ public final class SolarPart implements Part {
     /** Watch: loop fluid below its freezing point. */
     public static final String LOOP_FROZEN = "loop_frozen";
 
+    private final Design design;
     private final SolarCircuit circuit;
     private final CollectorSun sun;
     private final BooleanSupplier mixing;
@@ -89,6 +93,13 @@ public final class SolarPart implements Part {
     private final double mixedWPerK;
     private final double stillWPerK;
     private final Source absorbed;
+    private final CollectorHeat collector;
+    private final Surroundings surroundings;
+    private final InForce season;
+    private final Exchange loss;
+    private final Source sky;
+    private Margin belowLimit;
+    private Margin aboveLimit;
     private final Source plane;
 
     /**
@@ -97,6 +108,7 @@ public final class SolarPart implements Part {
      * @param design a design with a solar circuit
      * @param sun the sun on the collector's plane, prepared once for a weather file
      * @param surroundings what is outside
+     * @param season what the calendar puts in force
      * @param mixing whether the mixer turns in the present interval
      * @param assembly the network being gathered
      */
@@ -104,12 +116,16 @@ public final class SolarPart implements Part {
             Design design,
             CollectorSun sun,
             Surroundings surroundings,
+            InForce season,
             BooleanSupplier mixing,
             Network.Assembly assembly) {
+        this.surroundings = surroundings;
+        this.season = season;
+        this.design = design;
         circuit = design.solar().orElseThrow();
         this.sun = sun;
         this.mixing = mixing;
-        CollectorHeat collector = new CollectorHeat(circuit.collector());
+        collector = new CollectorHeat(circuit.collector());
         CoilFlow flow = new CoilFlow(circuit.coil(), circuit.loop().capacityRateWPerK());
         mixedWPerK = flow.conductanceWPerK(true);
         stillWPerK = flow.conductanceWPerK(false);
@@ -129,12 +145,15 @@ public final class SolarPart implements Part {
                                 .posted(Balance.SLURRY, 1))),
                 new Circuit.Quadratic(collector.quadraticWPerK2(), air, airMeter),
                 Circuit.Heater.NONE);
-        absorbed = assembly.source(node, assembly.meter(Meter.of(ABSORBED).told(ABSORBED_SUN).entering(COLLECTOR, 1)));
+        absorbed = assembly.source(
+                node, assembly.meter(Meter.of(ABSORBED).told(ABSORBED_SUN).entering(COLLECTOR, 1)));
         double lossWPerK = collector.linearWPerK() + circuit.loop().pipeUaWPerK();
-        assembly.exchange(node, air, lossWPerK, airMeter);
+        loss = assembly.exchange(node, air, lossWPerK, airMeter);
+        sky = assembly.source(node, airMeter);
         assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("solar_pump", "solar pump")), pumping)
                 .set(circuit.loop().pumpW());
-        plane = assembly.source(Network.NOWHERE, assembly.meter(Meter.of(PLANE_IRRADIATION).hourly("collector_irradiance_w_m2")));
+        plane = assembly.source(
+                Network.NOWHERE, assembly.meter(Meter.of(PLANE_IRRADIATION).hourly("collector_irradiance_w_m2")));
         assembly.declare().starts(pump.number(), STARTS);
         assembly.declare().store(node, circuit.capacityJPerK(), STORED, COLLECTOR);
         assembly.declare().hourlyC(node, "collector_c");
@@ -181,17 +200,17 @@ public final class SolarPart implements Part {
     /** Pump control (equation 5.3). */
     private Switch pump(Network.Assembly assembly, int node) {
         PumpControl control = circuit.pumpControl();
-        double restartC = control.tankHighLimitC() - control.restartBelowLimitK();
+        belowLimit = Margin.below(Network.SLURRY, control.tankHighLimitC());
+        aboveLimit = Margin.above(Network.SLURRY, control.tankHighLimitC());
         return assembly.switchOf(SOLAR_PUMP)
                 .startsWhen(
                         Gate.OPEN,
                         Margin.above(node, control.startDifferenceK()).plus(-1, Network.SLURRY),
-                        Margin.below(Network.SLURRY, restartC),
+                        belowLimit,
                         Margin.below(node, control.startBarC()))
                 .stopsWhen(
-                        Gate.OPEN,
-                        Margin.below(node, control.stopDifferenceK()).plus(1, Network.SLURRY),
-                        Margin.above(Network.SLURRY, control.tankHighLimitC()));
+                        Gate.OPEN, Margin.below(node, control.stopDifferenceK()).plus(1, Network.SLURRY), aboveLimit)
+                .offWhile(state -> !season.isSolarOn());
     }
 
     /** The circuit's node. */
@@ -200,9 +219,30 @@ public final class SolarPart implements Part {
     }
 
     @Override
+    public void look(double timeS, State state) {
+        if (!circuit.collector().windAndSky().isNone()) {
+            loss.set(collector.linearWPerK(surroundings.windMPerS(timeS))
+                    + circuit.loop().pipeUaWPerK());
+        }
+    }
+
+    @Override
     public void enter(Interval interval) {
         loop.setCoil(mixing.getAsBoolean() ? mixedWPerK : stillWPerK);
-        absorbed.set(sun.absorbedWPerM2(interval.hour()) * circuit.collector().areaM2());
+        PumpControl control = circuit.pumpControl();
+        double limitC = control.tankHighLimitC()
+                + (control.limitFollowsSetpoint()
+                        ? season.setpointC() - design.control().setpointC()
+                        : 0);
+        belowLimit.setConstant(limitC - control.restartBelowLimitK());
+        aboveLimit.setConstant(-limitC);
+        double windMPerS = surroundings.windMPerS(interval.middleS());
+        absorbed.set(sun.absorbedWPerM2(interval.hour()) * circuit.collector().areaM2()
+                + collector.takenByWindW(windMPerS, sun.totalWPerM2(interval.hour())));
+        sky.set(collector.skyW(
+                sun.skyFactor(),
+                surroundings.weather().airC().at(interval.middleS()),
+                surroundings.weather().skyC(interval.hour(), interval.middleS())));
         plane.set(sun.totalWPerM2(interval.hour()));
     }
 }

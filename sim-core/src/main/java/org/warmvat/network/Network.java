@@ -1,8 +1,8 @@
 package org.warmvat.network;
 
-import java.util.function.ToDoubleFunction;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**

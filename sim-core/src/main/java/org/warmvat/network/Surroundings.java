@@ -1,5 +1,6 @@
 package org.warmvat.network;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.function.DoubleUnaryOperator;
 import org.warmvat.weather.Weather;
@@ -14,6 +15,7 @@ public final class Surroundings implements Part {
 
     private final Weather weather;
     private final DoubleUnaryOperator groundC;
+    private final LocalDate firstDate;
     private final double startSecondOfDay;
     private final Network.Assembly assembly;
     private final int air;
@@ -29,6 +31,7 @@ public final class Surroundings implements Part {
     public Surroundings(Weather weather, DoubleUnaryOperator groundC, Network.Assembly assembly) {
         this.weather = weather;
         this.groundC = groundC;
+        firstDate = weather.start().toLocalDate();
         startSecondOfDay =
                 ChronoUnit.SECONDS.between(weather.start().toLocalDate().atStartOfDay(), weather.start());
         this.assembly = assembly;
@@ -70,6 +73,16 @@ public final class Surroundings implements Part {
     /** Wind at 10 m, m/s. */
     public double windMPerS(double timeS) {
         return weather.windMPerS().at(timeS);
+    }
+
+    /** The next midnight strictly after a time, s. */
+    public double nextMidnightS(double timeS) {
+        return timeS + DAY_S - secondOfDay(timeS);
+    }
+
+    /** The date at a time. */
+    public LocalDate date(double timeS) {
+        return firstDate.plusDays((long) Math.floor((startSecondOfDay + timeS) / DAY_S));
     }
 
     /** Second of the local day, 0 up to but not including 86 400. */

@@ -1,15 +1,16 @@
 package org.warmvat.stirring;
 
-import org.warmvat.network.Unit;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Line;
-import org.warmvat.network.Balance;
 import org.warmvat.design.Mixer;
+import org.warmvat.network.Balance;
 import org.warmvat.network.Interval;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.Unit;
+import org.warmvat.season.InForce;
 
 /**
  * The mixer: runs all the time or some minutes from the start of each clock hour; its shaft power heats the slurry, the
@@ -31,16 +32,20 @@ public final class MixerPart implements Part {
 
     private final Mixer mixer;
     private final Surroundings surroundings;
+    private final InForce season;
     private final Source heat;
     private final Source electricity;
     private boolean running;
 
     /** Adds the mixer to a network. */
-    public MixerPart(Mixer mixer, Surroundings surroundings, Network.Assembly assembly) {
+    public MixerPart(Mixer mixer, Surroundings surroundings, InForce season, Network.Assembly assembly) {
         this.mixer = mixer;
         this.surroundings = surroundings;
-        heat = assembly.source(Network.SLURRY, assembly.meter(Meter.of(SHAFT_HEAT).told(SHAFT).entering(Balance.SLURRY, 1)));
-        electricity = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("mixer", "mixer", "mixer_electric_w")));
+        this.season = season;
+        heat = assembly.source(
+                Network.SLURRY, assembly.meter(Meter.of(SHAFT_HEAT).told(SHAFT).entering(Balance.SLURRY, 1)));
+        electricity = assembly.source(
+                Network.NOWHERE, assembly.meter(Meter.electricity("mixer", "mixer", "mixer_electric_w")));
         assembly.part(this);
     }
 
@@ -51,7 +56,7 @@ public final class MixerPart implements Part {
 
     @Override
     public double nextJumpS(double timeS) {
-        double run = mixer.runSecondsPerHour();
+        double run = season.mixerSecondsPerHour(timeS);
         if (run <= 0 || run >= HOUR_S) {
             return Double.POSITIVE_INFINITY;
         }
@@ -63,7 +68,7 @@ public final class MixerPart implements Part {
     @Override
     public void enter(Interval interval) {
         double secondOfHour = surroundings.secondOfDay(interval.middleS()) % HOUR_S;
-        running = secondOfHour < mixer.runSecondsPerHour();
+        running = secondOfHour < season.mixerSecondsPerHour(interval.middleS());
         heat.set(running ? mixer.shaftW() : 0);
         electricity.set(running ? mixer.electricW() : 0);
     }

@@ -1,8 +1,5 @@
 package org.warmvat.tank;
 
-import org.warmvat.network.Source;
-import org.warmvat.network.Margin;
-import org.warmvat.network.Gate;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.design.BackupCircuit;
@@ -11,21 +8,28 @@ import org.warmvat.design.CardinalTemperatures;
 import org.warmvat.design.Control;
 import org.warmvat.design.Design;
 import org.warmvat.design.Gas;
+import org.warmvat.design.GasUse;
+import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
+import org.warmvat.gas.GasUsePart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Declarations;
 import org.warmvat.network.Energy;
+import org.warmvat.network.Interval;
 import org.warmvat.network.Line;
+import org.warmvat.network.Margin;
 import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
+import org.warmvat.network.Source;
 import org.warmvat.network.State;
 import org.warmvat.network.Sums;
 import org.warmvat.network.Surroundings;
 import org.warmvat.network.Unit;
 import org.warmvat.network.Watched;
+import org.warmvat.season.InForce;
 
 /** What a run keeps account of besides the parts: the slurry's mean temperature and its limits, the controls' electricity. */
 public final class Housekeeping implements Part {
@@ -54,6 +58,15 @@ public final class Housekeeping implements Part {
     /** Hours below the floor temperature. */
     public static final Line BELOW_FLOOR_HOURS = new Line("hours_below_floor", "hours below floor", Unit.HOURS);
 
+    /** Hours below the minimum on days of grace. */
+    public static final Line WARMING_UP_HOURS = new Line("hours_warming_up", "warming up", Unit.HOURS);
+
+    /** Hours in which the slurry was near freezing. */
+    public static final Line NEAR_FREEZING_HOURS = new Line("hours_near_freezing", "near freezing", Unit.HOURS);
+
+    /** Net energy of which only gas put to use counts. */
+    public static final Line USEFUL_NET = new Line("useful_net_energy_kwh", "useful net energy", Unit.KWH);
+
     /** Meter of the slurry's temperature, K s above 0 °C. */
     public static final String SLURRY_TEMPERATURE = "slurry_temperature";
 
@@ -66,6 +79,12 @@ public final class Housekeeping implements Part {
     /** Watch: slurry below the floor temperature. */
     public static final String BELOW_FLOOR = "below_floor";
 
+    /** Watch: slurry below the minimum on a day of grace. */
+    public static final String WARMING_UP = "warming_up";
+
+    /** Watch: slurry near freezing. */
+    public static final String NEAR_FREEZING = "near_freezing";
+
     /** Watch: slurry colder than the feedstocks' least temperature. */
     public static final String TOO_COLD = "too_cold_to_digest";
 
@@ -77,11 +96,15 @@ public final class Housekeeping implements Part {
 
     private static final double S_PER_HOUR = 3600;
     private static final int DAY_H = 24;
+    private static final double NEAR_FREEZING_C = 2;
 
     private final Source temperature;
+    private final InForce season;
+    private final Margin belowFloor = Margin.below(Network.SLURRY, 0);
 
     /** Adds it to a network. */
-    public Housekeeping(Design design, Surroundings surroundings, Network.Assembly assembly) {
+    public Housekeeping(Design design, Surroundings surroundings, InForce season, Network.Assembly assembly) {
+        this.season = season;
         int slurry = Network.SLURRY;
         int temperatureMeter = assembly.meter(SLURRY_TEMPERATURE);
         temperature = assembly.source(Network.NOWHERE, temperatureMeter);
@@ -98,6 +121,11 @@ public final class Housekeeping implements Part {
         declare.figure(MOST_C, Sums::slurryMostC);
         declare.figure(SOLAR_SHARE, Housekeeping::solarShare);
         declareNet(design.prices().primaryEnergyFactor(), declare);
+        declareUsefulNet(design, declare);
+        if (season.changes()) {
+            // a step before the hour's end: a midnight's is that of the day that ends
+            declare.hourlyC("setpoint_c", timeS -> season.setpointC(timeS - 1));
+        }
         judgeDays(design, declare);
         assembly.part(this);
     }
@@ -126,9 +154,24 @@ public final class Housekeeping implements Part {
                         - primaryEnergyFactor * sums.kWh(Energy.MACHINERY));
     }
 
-    private static void watch(Design design, Network.Assembly assembly) {
+    /** What met uses give less everything bought (equation 14.2). */
+    private static void declareUsefulNet(Design design, Declarations declare) {
+        List<GasUse> uses = design.gas().map(Gas::uses).orElse(List.of());
+        if (!uses.isEmpty()) {
+            declare.figure(
+                    USEFUL_NET,
+                    sums -> uses.stream()
+                                    .mapToDouble(use -> use.efficiency() * sums.of(GasUsePart.met(use)))
+                                    .sum()
+                            - sums.kWh(Energy.FUEL)
+                            - sums.kWh(Energy.HEATING_ELECTRICITY)
+                            - sums.kWh(Energy.MACHINERY)
+                            - sums.of(FeedPart.HYGIENISATION_SHORT));
+        }
+    }
+
+    private void watch(Design design, Network.Assembly assembly) {
         double floorC = design.control().floorC();
-        Margin belowFloor = Margin.below(Network.SLURRY, floorC);
         assembly.watch(
                 Watched.of(BELOW_FLOOR)
                         .told(BELOW_FLOOR_HOURS)
@@ -137,9 +180,25 @@ public final class Housekeeping implements Part {
                                 -1,
                                 "The slurry stood below the floor temperature of " + Watched.degrees(floorC)
                                         + " for %s; the lowest was %.1f °C."),
-                Gate.OPEN,
+                state -> hasMinimum() && !season.isGrace(),
                 belowFloor::at,
                 assembly.meter(SHORTFALL));
+        if (season.changes()) {
+            int warming = assembly.watch(
+                    Watched.of(WARMING_UP).told(WARMING_UP_HOURS),
+                    state -> hasMinimum() && season.isGrace(),
+                    belowFloor::at);
+            assembly.declare().hourlyWatch(warming, "warming_up_s");
+        }
+        assembly.watch(
+                Watched.of(NEAR_FREEZING)
+                        .told(NEAR_FREEZING_HOURS)
+                        .warns(
+                                NEAR_FREEZING_C,
+                                -1,
+                                "The slurry stood below 2 °C for %s, the coldest %.1f °C: contents, outlet and pipes may freeze. Drain"
+                                        + " the tank or keep it at 5 °C."),
+                Margin.below(Network.SLURRY, NEAR_FREEZING_C));
         assembly.watch(
                 Watched.of(FREEZING)
                         .warns(
@@ -206,6 +265,17 @@ public final class Housekeeping implements Part {
 
     private static String number(double value) {
         return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
+    }
+
+    private boolean hasMinimum() {
+        return season.minimumC() != Double.NEGATIVE_INFINITY;
+    }
+
+    @Override
+    public void enter(Interval interval) {
+        if (hasMinimum()) {
+            belowFloor.setConstant(season.minimumC());
+        }
     }
 
     @Override

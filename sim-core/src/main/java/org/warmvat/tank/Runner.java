@@ -9,10 +9,13 @@ import org.warmvat.design.BeamModifier;
 import org.warmvat.design.Collector;
 import org.warmvat.design.Design;
 import org.warmvat.design.Plane;
+import org.warmvat.design.SeasonTable;
+import org.warmvat.design.Shape;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
+import org.warmvat.envelope.TankSun;
 import org.warmvat.heating.CollectorSun;
 import org.warmvat.weather.Weather;
 
@@ -31,6 +34,7 @@ public final class Runner {
     // milliseconds
     private final Map<List<Double>, Weather> weathers = new ConcurrentHashMap<>();
     private final Map<List<Object>, CollectorSun> suns = new ConcurrentHashMap<>();
+    private final Map<List<Object>, TankSun> tankSuns = new ConcurrentHashMap<>();
 
     /**
      * A runner.
@@ -61,7 +65,28 @@ public final class Runner {
 
     /** A tank in its starting state at the beginning of an hour: at the set-point, its envelope steady. */
     public TankRun start(Design design, int hour) {
-        return start(design, hour, design.control().setpointC());
+        return start(design, hour, setpointC(design, hour));
+    }
+
+    /** The set-point in force at the beginning of an hour. */
+    private double setpointC(Design design, int hour) {
+        return design.calendar().isNone()
+                ? design.control().setpointC()
+                : design.season()
+                        .setpointC(
+                                SeasonTable.dayOf(file.start().plusHours(hour).toLocalDate()));
+    }
+
+    /**
+     * A tank that is as cold as the ground and holds no biodegradable solids, its envelope steady and its backup water as cold
+     * (equation 12.6).
+     */
+    public TankRun startCold(Design design, int hour) {
+        Weather weather = weather(design);
+        double groundC = GroundTemperature.of(design, weather).applyAsDouble(hour * Hours.HOUR_S);
+        TankRun run = start(design, hour, groundC);
+        design.feed().names().forEach(run::empty);
+        return run;
     }
 
     /**
@@ -73,7 +98,7 @@ public final class Runner {
      */
     public TankRun start(Design design, int hour, double slurryC) {
         Weather weather = weather(design);
-        TankNetwork tank = TankNetwork.of(design, weather, sun(design, weather));
+        TankNetwork tank = TankNetwork.of(design, weather, sun(design, weather), tankSun(design, weather));
         return new TankRun(tank, tank.start(weather, hour, slurryC), engine);
     }
 
@@ -99,6 +124,17 @@ public final class Runner {
     public Optional<CollectorSun> sun(Design design, Weather weather) {
         forgetWhenMany(suns);
         return design.solar().map(solar -> suns.computeIfAbsent(lit(design, solar), key -> prepared(design, weather)));
+    }
+
+    private TankSun tankSun(Design design, Weather weather) {
+        forgetWhenMany(tankSuns);
+        List<Object> key = new ArrayList<>(taken(design));
+        key.add(design.tank().shape() instanceof Shape.Box box ? box.azimuthDeg() : Double.NaN);
+        key.add(design.site().ground().reflectance());
+        if (!design.surroundings().isNone()) {
+            key.add(design.surroundings());
+        }
+        return tankSuns.computeIfAbsent(key, k -> new TankSun(design, weather));
     }
 
     /** Keeps memory flat where each design of many has its own plane or sky; what is forgotten is only made again. */

@@ -1,21 +1,34 @@
 package org.warmvat.tank;
 
-import org.warmvat.design.Place;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
+import org.warmvat.design.Gas;
+import org.warmvat.design.Hygienisation;
+import org.warmvat.design.Place;
 import org.warmvat.engine.Hours;
 import org.warmvat.engine.SteadyStart;
 import org.warmvat.envelope.EnvelopePart;
 import org.warmvat.envelope.FittingsPart;
+import org.warmvat.envelope.TankSun;
 import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.CondensatePart;
+import org.warmvat.gas.GasHolderPart;
 import org.warmvat.gas.GasPart;
+import org.warmvat.gas.GasUsePart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.CollectorSun;
 import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Around;
+import org.warmvat.network.Line;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
+import org.warmvat.network.Supply;
 import org.warmvat.network.Surroundings;
+import org.warmvat.season.InForce;
+import org.warmvat.shelter.ShelterPart;
 import org.warmvat.stirring.MixerPart;
 import org.warmvat.weather.Weather;
 
@@ -26,8 +39,10 @@ import org.warmvat.weather.Weather;
  * @param slurry the slurry's node
  * @param collector the solar circuit's node
  * @param backupWater the backup circuit's node
+ * @param shelter the node of a shelter's air
  */
-public record TankNetwork(Network network, int slurry, OptionalInt collector, OptionalInt backupWater) {
+public record TankNetwork(
+        Network network, int slurry, OptionalInt collector, OptionalInt backupWater, OptionalInt shelter) {
 
     /**
      * Assembles a design.
@@ -35,32 +50,81 @@ public record TankNetwork(Network network, int slurry, OptionalInt collector, Op
      * @param design the design
      * @param weather the hourly weather
      * @param sun the sun on the collector's plane, present with a solar circuit
+     * @param tankSun the sun on the tank's faces
      */
-    public static TankNetwork of(Design design, Weather weather, Optional<CollectorSun> sun) {
+    public static TankNetwork of(Design design, Weather weather, Optional<CollectorSun> sun, TankSun tankSun) {
         Network.Assembly assembly = new Network.Assembly(
                 design.contentsHeatCapacityJPerK(), design.control().setpointC());
         Surroundings surroundings = new Surroundings(weather, GroundTemperature.of(design, weather), assembly);
-        int around = design.tank().place() instanceof Place.Indoors indoors
-                ? assembly.known("room", indoors.roomC())
-                : surroundings.air();
-        MixerPart mixer = new MixerPart(design.mixer(), surroundings, assembly);
-        FeedPart feed = new FeedPart(design, surroundings, around, assembly);
+        InForce season = new InForce(design, surroundings, assembly);
+        Around around = around(design, tankSun, surroundings, assembly);
+        OptionalInt shelter = design.tank().place().isSheltered() ? OptionalInt.of(around.node()) : OptionalInt.empty();
+        Optional<GasHolderPart> holder = design.gas()
+                .filter(gas -> gas.holder().isPresent())
+                .map(gas -> new GasHolderPart(gas, reserveShare(gas, design), assembly));
+        MixerPart mixer = new MixerPart(design.mixer(), surroundings, season, assembly);
+        FeedPart feed = new FeedPart(
+                design,
+                surroundings,
+                season,
+                around,
+                supply(design.feed().hygienisation().map(Hygienisation::source), holder, GasHolderPart.HYGIENISATION),
+                assembly);
         OptionalInt collector = OptionalInt.empty();
         if (design.solar().isPresent()) {
-            SolarPart solar = new SolarPart(design, sun.orElseThrow(), surroundings, mixer::isRunning, assembly);
+            SolarPart solar =
+                    new SolarPart(design, sun.orElseThrow(), surroundings, season, mixer::isRunning, assembly);
             collector = OptionalInt.of(solar.node());
         }
         OptionalInt backupWater = OptionalInt.empty();
         if (design.backup().isPresent()) {
-            backupWater = new BackupPart(design, surroundings, around, mixer::isRunning, assembly).node();
+            Supply supply = supply(design.backup().map(BackupCircuit::source), holder, GasHolderPart.OWN_GAS);
+            backupWater =
+                    new BackupPart(design, surroundings, around, season, supply, mixer::isRunning, assembly).node();
         }
-        new EnvelopePart(design, surroundings, around, assembly);
+        new EnvelopePart(design, tankSun, surroundings, around, assembly);
         FittingsPart.add(design, around, assembly);
         if (design.gas().isPresent()) {
-            new GasPart(design, surroundings, feed::isOpen, assembly);
+            GasPart gas = new GasPart(design, surroundings, season, feed::isOpen, assembly);
+            holder.ifPresent(filled -> {
+                filled.filledBy(gas, assembly);
+                design.gas().get().uses().forEach(use -> new GasUsePart(use, filled, surroundings, assembly));
+            });
+            if (design.gas().get().condensate().isPresent()) {
+                new CondensatePart(design.gas().get(), gas, surroundings, assembly);
+            }
         }
-        new Housekeeping(design, surroundings, assembly);
-        return new TankNetwork(assembly.build(), Network.SLURRY, collector, backupWater);
+        new Housekeeping(design, surroundings, season, assembly);
+        SpellAccount.declare(design, surroundings, assembly);
+        return new TankNetwork(assembly.build(), Network.SLURRY, collector, backupWater, shelter);
+    }
+
+    private static Around around(Design design, TankSun sun, Surroundings surroundings, Network.Assembly assembly) {
+        if (design.tank().place() instanceof Place.Indoors indoors) {
+            return Around.uncounted(assembly.known("room", indoors.roomC()));
+        }
+        return design.tank().place() instanceof Place.InShelter in
+                ? new ShelterPart(design, in.shelter(), sun::lidWPerM2, surroundings, assembly).around()
+                : Around.uncounted(surroundings.air());
+    }
+
+    /** Share of the holder kept for the tank's own heat: nothing where nothing of the design draws own gas. */
+    private static double reserveShare(Gas gas, Design design) {
+        boolean heater =
+                design.backup().filter(b -> b.source() == BackupSource.OWN_GAS).isPresent();
+        boolean batch = design.feed()
+                .hygienisation()
+                .filter(h -> h.source() == BackupSource.OWN_GAS)
+                .isPresent();
+        return heater || batch ? gas.holder().orElseThrow().reserveShare() : 0;
+    }
+
+    /** What a heater burns: its own gas is the holder's where there is one. */
+    private static Supply supply(Optional<BackupSource> source, Optional<GasHolderPart> holder, Line told) {
+        return source.filter(BackupSource.OWN_GAS::equals)
+                .flatMap(ownGas -> holder)
+                .map(filled -> filled.forOwnHeat(told))
+                .orElse(Supply.BOUGHT);
     }
 
     /** The starting state at the start of an hour: slurry at the set-point, envelope steady, collector at the air's temperature. */
@@ -74,6 +138,7 @@ public record TankNetwork(Network network, int slurry, OptionalInt collector, Op
         state.setNodeC(slurry, slurryC);
         backupWater.ifPresent(node -> state.setNodeC(node, slurryC));
         collector.ifPresent(node -> state.setNodeC(node, weather.airC().at(hour * Hours.HOUR_S)));
+        shelter.ifPresent(node -> state.setNodeC(node, weather.airC().at(hour * Hours.HOUR_S)));
         SteadyStart.settle(network, state, hour);
         return state;
     }

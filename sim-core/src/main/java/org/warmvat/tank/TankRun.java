@@ -13,6 +13,7 @@ import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
+import org.warmvat.network.Stock;
 
 /** A tank under way: its network and its present state. For one thread. */
 public final class TankRun {
@@ -68,6 +69,15 @@ public final class TankRun {
     public interface Listener {
         /** Takes an hour that was added; false ends the run. */
         boolean accept(Account soFar, HourRecord hour);
+    }
+
+    /** Empties the stock of a name, if there is one. */
+    void empty(String stock) {
+        for (Stock one : tank.network().stocks()) {
+            if (one.name().equals(stock)) {
+                state.setStock(one.number(), 0);
+            }
+        }
     }
 
     /** Slurry temperature now, °C. */

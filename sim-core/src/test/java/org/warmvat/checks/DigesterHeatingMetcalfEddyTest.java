@@ -65,8 +65,7 @@ class DigesterHeatingMetcalfEddyTest implements Published {
                 .value("feed, 1e8 J/d", 41.6, feed * DAY_S / UNIT, 0.17);
         double capacity =
                 VOLUME_M3 * Designs.of(TANK, Designs.bare()).contentsHeatCapacityJPerK() / TANK.liquidVolumeM3();
-        Vessel cooling =
-                new Vessel(capacity, INSIDE_C, (timeS, celsius) -> -losses - feed);
+        Vessel cooling = new Vessel(capacity, INSIDE_C, (timeS, celsius) -> -losses - feed);
         sheet.table(Provenance.MEMORY)
                 .value("fall in a day without heat, feed going on, K", 0.81, INSIDE_C - cooling.afterS(DAY_S), 0.005);
     }

@@ -84,7 +84,7 @@ class DesignTest {
     void refusesFeedFromARoomThatIsNotThere() {
         Feed byRoom = SampleDesign.feed(new FeedTemperature.Room(), Optional.empty(), SampleDesign.SCRAPS);
         assertRefused(
-                "feed or water from a room, expected a tank indoors",
+                "feed or water from a room, expected a tank indoors or in a shelter",
                 () -> SampleDesign.design(SampleDesign.tank(SampleDesign.outdoors()), byRoom, Optional.empty(), USUAL));
         assertTrue(SampleDesign.design(SampleDesign.tank(new Place.Indoors(15)), byRoom, Optional.empty(), USUAL)
                 .tank()

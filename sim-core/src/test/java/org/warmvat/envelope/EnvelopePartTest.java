@@ -10,6 +10,7 @@ import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.network.Around;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
@@ -49,7 +50,12 @@ class EnvelopePartTest {
                 HELD_J_PER_K,
                 weather(),
                 36,
-                (surroundings, around, assembly) -> new EnvelopePart(design, surroundings, around, assembly),
+                (surroundings, around, assembly) -> new EnvelopePart(
+                        design,
+                        new TankSun(design, surroundings.weather()),
+                        surroundings,
+                        Around.uncounted(around),
+                        assembly),
                 new ExponentialEngine());
     }
 
@@ -151,7 +157,12 @@ class EnvelopePartTest {
                 HELD_J_PER_K,
                 InventedWeather.steady(36, 30),
                 36,
-                (surroundings, around, assembly) -> new EnvelopePart(design, surroundings, around, assembly),
+                (surroundings, around, assembly) -> new EnvelopePart(
+                        design,
+                        new TankSun(design, surroundings.weather()),
+                        surroundings,
+                        Around.uncounted(around),
+                        assembly),
                 new ReferenceEngine());
         assertEquals(0, run.total(EnvelopePart.WALL), 1e-3);
         assertEquals(0, run.total(EnvelopePart.LID), 1e-3);

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.Fitting;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.network.Around;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
@@ -25,7 +26,7 @@ class FittingsPartTest {
                 HELD_J_PER_K,
                 InventedWeather.steady(airC, 24),
                 36,
-                (surroundings, around, assembly) -> FittingsPart.add(design, around, assembly),
+                (surroundings, around, assembly) -> FittingsPart.add(design, Around.uncounted(around), assembly),
                 new ReferenceEngine());
     }
 

@@ -18,9 +18,12 @@ import org.warmvat.design.Feedstock;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.network.Around;
+import org.warmvat.network.Supply;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.season.InForce;
 import org.warmvat.weather.Weather;
 
 /** Heat and electricity of the feed, day for day (equations 3.1 to 3.3). */
@@ -41,7 +44,13 @@ class FeedPartTest {
     }
 
     private static OnePart run(Design design, Weather weather, double capacity, Engine engine) {
-        OnePart.Maker maker = (surroundings, around, assembly) -> new FeedPart(design, surroundings, around, assembly);
+        OnePart.Maker maker = (surroundings, around, assembly) -> new FeedPart(
+                design,
+                surroundings,
+                new InForce(design, surroundings, assembly),
+                Around.uncounted(around),
+                Supply.BOUGHT,
+                assembly);
         return OnePart.run(design, capacity, weather, 36, maker, engine);
     }
 

@@ -17,6 +17,7 @@ import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.season.InForce;
 
 /** Digestion in a mixed tank against closed forms (equations 3.4, 7.1 to 7.4). */
 class GasPartTest {
@@ -41,7 +42,8 @@ class GasPartTest {
                 capacity,
                 InventedWeather.steady(10, hours),
                 slurryC,
-                (surroundings, around, assembly) -> new GasPart(design, surroundings, () -> open, assembly),
+                (surroundings, around, assembly) -> new GasPart(
+                        design, surroundings, new InForce(design, surroundings, assembly), () -> open, assembly),
                 engine);
     }
 

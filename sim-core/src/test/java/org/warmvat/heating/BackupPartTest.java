@@ -17,11 +17,14 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.network.Around;
 import org.warmvat.network.Margin;
+import org.warmvat.network.Supply;
 import org.warmvat.network.Watched;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.season.InForce;
 
 /** The backup by itself: permitted hours, thermostat, flow limit, overrun, the coil's batch heating (equations 6.1 to 6.4). */
 class BackupPartTest {
@@ -33,7 +36,14 @@ class BackupPartTest {
                 capacity,
                 InventedWeather.steady(airC, hours),
                 slurryC,
-                (surroundings, around, assembly) -> new BackupPart(design, surroundings, around, () -> true, assembly),
+                (surroundings, around, assembly) -> new BackupPart(
+                        design,
+                        surroundings,
+                        Around.uncounted(around),
+                        new InForce(design, surroundings, assembly),
+                        Supply.BOUGHT,
+                        () -> true,
+                        assembly),
                 engine);
     }
 

@@ -12,9 +12,12 @@ import org.warmvat.design.Coil;
 import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.network.Around;
+import org.warmvat.network.Supply;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.season.InForce;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
 
@@ -39,7 +42,8 @@ class CircuitWatchesTest {
                 HELD_J_PER_K,
                 weather,
                 slurryC,
-                (surroundings, around, assembly) -> new SolarPart(design, sun, surroundings, () -> true, assembly),
+                (surroundings, around, assembly) -> new SolarPart(
+                        design, sun, surroundings, new InForce(design, surroundings, assembly), () -> true, assembly),
                 new ReferenceEngine());
     }
 
@@ -95,7 +99,14 @@ class CircuitWatchesTest {
                 HELD_J_PER_K,
                 InventedWeather.steady(10, 48),
                 20,
-                (surroundings, around, assembly) -> new BackupPart(design, surroundings, around, () -> true, assembly),
+                (surroundings, around, assembly) -> new BackupPart(
+                        design,
+                        surroundings,
+                        Around.uncounted(around),
+                        new InForce(design, surroundings, assembly),
+                        Supply.BOUGHT,
+                        () -> true,
+                        assembly),
                 new ReferenceEngine());
     }
 

@@ -12,6 +12,7 @@ import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.season.InForce;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
 
@@ -36,7 +37,8 @@ class SolarPartTest {
                 capacity,
                 weather,
                 slurryC,
-                (surroundings, around, assembly) -> new SolarPart(design, sun, surroundings, () -> true, assembly),
+                (surroundings, around, assembly) -> new SolarPart(
+                        design, sun, surroundings, new InForce(design, surroundings, assembly), () -> true, assembly),
                 new ReferenceEngine());
     }
 

@@ -29,6 +29,7 @@ import org.warmvat.design.Films;
 import org.warmvat.design.Fitting;
 import org.warmvat.design.Gas;
 import org.warmvat.design.Ground;
+import org.warmvat.design.Hygienisation;
 import org.warmvat.design.Layer;
 import org.warmvat.design.Material;
 import org.warmvat.design.Mixer;
@@ -38,6 +39,8 @@ import org.warmvat.design.Plane;
 import org.warmvat.design.Prices;
 import org.warmvat.design.PumpControl;
 import org.warmvat.design.RunIn;
+import org.warmvat.design.SeasonCalendar;
+import org.warmvat.design.Shading;
 import org.warmvat.design.Shape;
 import org.warmvat.design.Site;
 import org.warmvat.design.Sky;
@@ -46,6 +49,7 @@ import org.warmvat.design.SolarCircuit;
 import org.warmvat.design.SolarLoop;
 import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
+import org.warmvat.design.WindAndSkyLoss;
 
 /** A design to be altered part by part; as it comes it is the demonstration's tank of 900 litres. */
 public final class TankPlan {
@@ -163,6 +167,24 @@ public final class TankPlan {
     /** The run-in. */
     public RunIn runIn = new RunIn(OptionalInt.empty(), 10, 3, 90);
 
+    /** Spells of the year. */
+    public SeasonCalendar calendar = SeasonCalendar.NONE;
+
+    /** What stands in the tank's sky. */
+    public Shading surroundings = Shading.NONE;
+
+    /** What stands in the collector's sky. */
+    public Shading collectorShading = Shading.NONE;
+
+    /** How the collector takes slanting light. */
+    public Collector.Incidence incidence = new Collector.Incidence(0.14, 0.9, 85);
+
+    /** What wind and sky take from the collector. */
+    public WindAndSkyLoss windAndSky = WindAndSkyLoss.NONE;
+
+    /** Heating of feed before it is fed. */
+    public Optional<Hygienisation> hygienisation = Optional.empty();
+
     /** Steel inside, foam, aluminium outside. */
     public static List<Layer> insulated(double foamM) {
         return List.of(new Layer(STEEL, 0.002, 1), new Layer(PIR, foamM, 3), new Layer(ALUMINIUM, 0.0008, 1));
@@ -246,7 +268,9 @@ public final class TankPlan {
                         3.6,
                         0.012,
                         7000,
-                        new Collector.Incidence(0.14, 0.9, 85)),
+                        incidence,
+                        windAndSky,
+                        collectorShading),
                 new SolarLoop(0.04, 3700, -20, 9000, 0.8, 12),
                 pumpControl,
                 solarCoil,
@@ -261,7 +285,7 @@ public final class TankPlan {
                 new Tank(shape, depthM, headspaceM, standsOn, place),
                 new Envelope(wall, lid, floor, outerFace, films, rules),
                 fittings,
-                new Feed(feedstocks, feedTemperature, water, feedTimes, handling),
+                new Feed(feedstocks, feedTemperature, water, feedTimes, handling, hygienisation),
                 mixer,
                 solar ? Optional.of(solarCircuit()) : Optional.empty(),
                 backup,
@@ -270,6 +294,8 @@ public final class TankPlan {
                 contents,
                 new Site(ground, new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5)),
                 runIn,
-                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
+                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)),
+                calendar,
+                surroundings);
     }
 }

@@ -15,6 +15,8 @@ import org.warmvat.network.Network;
 import org.warmvat.network.Surroundings;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
+import org.warmvat.sample.TankPlan;
+import org.warmvat.season.InForce;
 import org.warmvat.weather.Weather;
 
 /** Shaft heat and electricity of the paddle, minute for minute (equation 3.3). */
@@ -23,6 +25,12 @@ class MixerPartTest {
 
     private static Mixer mixer(double minutes) {
         return new Mixer(new Mixer.Turning(4, 60), 0.2, 6, minutes);
+    }
+
+    private static MixerPart part(Mixer mixer, Surroundings surroundings, Network.Assembly assembly) {
+        TankPlan plan = new TankPlan();
+        plan.mixer = mixer;
+        return new MixerPart(mixer, surroundings, new InForce(plan.build(), surroundings, assembly), assembly);
     }
 
     /** 2 pi (4/3600) 60 = 0.41888 W at the shaft; 0.41888/0.2 + 6 W of electricity. */
@@ -38,7 +46,7 @@ class MixerPartTest {
     void minutesOfEveryHourAreCountedExactly(double minutes) {
         Weather weather = InventedWeather.steady(10, 30);
         Mixer mixer = mixer(minutes);
-        OnePart.Maker maker = (surroundings, around, assembly) -> new MixerPart(mixer, surroundings, assembly);
+        OnePart.Maker maker = (surroundings, around, assembly) -> part(mixer, surroundings, assembly);
         for (var engine : new Engine[] {new ReferenceEngine(), new ExponentialEngine()}) {
             OnePart run = OnePart.run(CAPACITY, weather, 20, maker, engine);
             double seconds = 30 * 60 * minutes;
@@ -54,7 +62,7 @@ class MixerPartTest {
     void minutesAreThoseOfTheClock() {
         Weather weather = InventedWeather.steadyFrom(LocalDateTime.of(2025, 3, 3, 7, 30), 10, 5);
         Network.Assembly assembly = new Network.Assembly(CAPACITY, 20);
-        MixerPart part = new MixerPart(mixer(10), new Surroundings(weather, timeS -> 8, assembly), assembly);
+        MixerPart part = part(mixer(10), new Surroundings(weather, timeS -> 8, assembly), assembly);
         assertEquals(1800, part.nextJumpS(0), 1e-9);
         assertEquals(2400, part.nextJumpS(1800), 1e-9);
         assertEquals(5400, part.nextJumpS(2400), 1e-9);
@@ -72,7 +80,7 @@ class MixerPartTest {
         Network.Assembly assembly = new Network.Assembly(CAPACITY, 20);
         Surroundings surroundings = new Surroundings(weather, timeS -> 8, assembly);
         for (double minutes : new double[] {0, 60}) {
-            MixerPart part = new MixerPart(mixer(minutes), surroundings, assembly);
+            MixerPart part = part(mixer(minutes), surroundings, assembly);
             assertEquals(Double.POSITIVE_INFINITY, part.nextJumpS(1234));
         }
     }

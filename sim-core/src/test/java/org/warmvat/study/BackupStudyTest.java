@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
-import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.engine.Hours;
+import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.Conductances;
 import org.warmvat.tank.Runner;
@@ -30,7 +30,11 @@ class BackupStudyTest {
             BackupStudy.Question question = new BackupStudy.Question(
                     0, new BackupStudy.WarmUp(10, warmUpDays), false, 0, List.of(100.0, 1000.0, 10_000.0));
             return BackupStudy.run(
-                    StudyTank.design(Optional.empty(), backup), List.of(WEATHER), new ExponentialEngine(), question, parallel);
+                    StudyTank.design(Optional.empty(), backup),
+                    List.of(WEATHER),
+                    new ExponentialEngine(),
+                    question,
+                    parallel);
         }
     }
 
