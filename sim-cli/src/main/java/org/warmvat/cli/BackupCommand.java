@@ -8,6 +8,7 @@ import org.warmvat.cli.answer.backup.BackupAnswer;
 import org.warmvat.study.BackupResult;
 import org.warmvat.study.BackupStudy;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -30,8 +31,8 @@ final class BackupCommand extends RunningCommand {
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly.")
     private List<Path> weatherFiles = List.of();
 
-    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how every WEATHER is laid out.")
-    private Optional<Path> layoutFile = Optional.empty();
+    @Mixin
+    private WeatherOptions weather;
 
     @Option(names = "--ignore-sun", description = "Leave the solar circuit out of account.")
     private boolean ignoreSun;
@@ -75,7 +76,7 @@ final class BackupCommand extends RunningCommand {
     @Override
     public Document document() throws Exception {
         BackupStudy.Question question = question();
-        Inputs inputs = Inputs.read(designFile, weatherFiles, layoutFile, design -> {});
+        Inputs inputs = Inputs.read(designFile, weatherFiles, weather.way(), design -> {});
         BackupResult result = run().parallel(
                         "runs",
                         parallel -> BackupStudy.run(

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.warmvat.cli.input.DesignDocument;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The design and the weather that most commands are asked about. */
@@ -16,8 +16,8 @@ final class InputArguments {
     @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
     private Optional<Path> weatherFile = Optional.empty();
 
-    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how WEATHER is laid out.")
-    private Optional<Path> layoutFile = Optional.empty();
+    @Mixin
+    private WeatherOptions weather;
 
     boolean hasWeather() {
         return weatherFile.isPresent();
@@ -39,7 +39,7 @@ final class InputArguments {
      * @throws org.warmvat.cli.input.InputRefused with the faults of all files and of the check
      */
     Inputs read(Consumer<DesignDocument> check) {
-        return Inputs.read(designFile, weatherFile.stream().toList(), layoutFile, check);
+        return Inputs.read(designFile, weatherFile.stream().toList(), weather.way(), check);
     }
 
     /**

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.InputFile;
 import org.warmvat.cli.input.DesignDocument;
@@ -17,8 +18,9 @@ import org.warmvat.cli.input.InputRefused;
 import org.warmvat.cli.input.LayoutDocument;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
-import org.warmvat.weather.file.Layout;
+import org.warmvat.weather.file.Reading;
 import org.warmvat.weather.file.WeatherFiles;
+import org.warmvat.weather.layout.Layout;
 
 /**
  * Design and weather of a command, each from its file or from the built-in demonstration.
@@ -41,20 +43,20 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
      *
      * @param designFile the design, absent for the demonstration
      * @param weatherFiles the weather, none for the demonstration
-     * @param layoutFile how every weather file is laid out
+     * @param way how every weather file is read
      * @param check what else is asked of the design; throws {@link InputRefused}
      * @throws InputRefused with the faults of all files
      */
     static Inputs read(
             Optional<Path> designFile,
             List<Path> weatherFiles,
-            Optional<Path> layoutFile,
+            WeatherOptions.Way way,
             Consumer<DesignDocument> check) {
         List<String> faults = new ArrayList<>();
         List<InputFile> files = new ArrayList<>();
         Optional<DesignDocument> design = tried(() -> design(designFile, files), faults);
         design.ifPresent(read -> tried(() -> checked(read, check), faults));
-        List<Weather> weathers = weathers(weatherFiles, layoutFile, files, faults);
+        List<Weather> weathers = weathers(weatherFiles, way, files, faults);
         refuseIfAny(faults);
         List<String> invented = new ArrayList<>();
         if (designFile.isEmpty()) {
@@ -75,9 +77,9 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
     }
 
     /** Reads weather alone. */
-    static Inputs weatherOnly(Optional<Path> weatherFile, Optional<Path> layoutFile) {
+    static Inputs weatherOnly(Optional<Path> weatherFile, WeatherOptions.Way way) {
         List<InputFile> files = new ArrayList<>();
-        Weather weather = weather(weatherFile, layoutFile, files);
+        Weather weather = weather(weatherFile, way, files);
         List<String> invented = weatherFile.isEmpty() ? List.of(INVENTED_WEATHER) : List.of();
         return new Inputs(Optional.empty(), List.of(weather), files, invented);
     }
@@ -131,19 +133,20 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
 
     /** Reads weather. */
     static Weather weather(Optional<Path> file, List<InputFile> files) {
-        return weather(file, Optional.empty(), files);
+        return weather(file, WeatherOptions.Way.USUAL, files);
     }
 
-    /** Reads weather, by a layout file where one is given. */
-    static Weather weather(Optional<Path> file, Optional<Path> layoutFile, List<InputFile> files) {
+    /** Reads weather in a stated way. */
+    static Weather weather(Optional<Path> file, WeatherOptions.Way way, List<InputFile> files) {
         List<String> faults = new ArrayList<>();
-        List<Weather> weathers = weathers(file.stream().toList(), layoutFile, files, faults);
+        List<Weather> weathers = weathers(file.stream().toList(), way, files, faults);
         refuseIfAny(faults);
         return weathers.get(0);
     }
 
     private static List<Weather> weathers(
-            List<Path> weatherFiles, Optional<Path> layoutFile, List<InputFile> files, List<String> faults) {
+            List<Path> weatherFiles, WeatherOptions.Way way, List<InputFile> files, List<String> faults) {
+        Optional<Path> layoutFile = way.layoutFile();
         if (layoutFile.isPresent() && weatherFiles.isEmpty()) {
             faults.add(layoutFile.get() + ": a layout was given but no weather file, expected both");
             return List.of();
@@ -158,7 +161,7 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
             boolean unreadable = layoutFile.isPresent() && layout.isEmpty();
             tried(() -> hashed(file, files), faults)
                     .filter(bytes -> !unreadable)
-                    .flatMap(bytes -> tried(() -> weather(file, bytes, layout), faults))
+                    .flatMap(bytes -> tried(() -> weather(file, bytes, reading(file, layout, way, files)), faults))
                     .ifPresent(weathers::add);
         }
         layout.ifPresent(unused -> files.add(InputFile.of("layout", name(layoutFile), bytes(layoutFile.get()))));
@@ -171,33 +174,40 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
         return bytes;
     }
 
-    private static Weather weather(Optional<Path> file, byte[] bytes, Optional<Layout> layout) {
+    private static Weather weather(Optional<Path> file, byte[] bytes, Reading reading) {
         String shown = file.map(Path::toString).orElse(DEMONSTRATION);
         try {
-            return layout.isPresent() ? WeatherFiles.read(shown, bytes, layout.get()) : WeatherFiles.read(shown, bytes);
+            return WeatherFiles.read(shown, bytes, reading);
         } catch (WeatherRefused refused) {
             throw new InputRefused(refused.faults());
         }
+    }
+
+    /** Files that a layout names are looked for beside the weather file, and hashed as it is. */
+    private static Reading reading(
+            Optional<Path> file, Optional<Layout> layout, WeatherOptions.Way way, List<InputFile> files) {
+        return new Reading(layout, way.fillHolesH(), name -> {
+            byte[] bytes = bytes(file.map(path -> path.resolveSibling(name)).orElseGet(() -> Path.of(name)));
+            files.add(InputFile.of("weather", name, bytes));
+            return bytes;
+        });
     }
 
     private static String name(Optional<Path> file) {
         return file.map(path -> path.getFileName().toString()).orElse(DEMONSTRATION);
     }
 
-    private interface Reading<T> {
-        T read();
-    }
-
-    private static <T> Optional<T> tried(Reading<T> reading, List<String> faults) {
+    private static <T> Optional<T> tried(Supplier<T> reading, List<String> faults) {
         try {
-            return Optional.of(reading.read());
+            return Optional.of(reading.get());
         } catch (InputRefused refused) {
             faults.addAll(refused.faults());
             return Optional.empty();
         }
     }
 
-    private static byte[] bytes(Path file) {
+    /** All bytes of an input file. */
+    static byte[] bytes(Path file) {
         try {
             if (Files.isDirectory(file)) {
                 throw new InputRefused(List.of(file + ": is a folder, expected a file"));

@@ -9,8 +9,13 @@ import picocli.CommandLine.Spec;
 /** {@code weather}: inspects, makes and converts weather files. */
 @Command(
         name = "weather",
-        description = "Inspects, makes and converts weather files.",
-        subcommands = {WeatherLookCommand.class, WeatherMakeCommand.class, WeatherConvertCommand.class})
+        description = "Inspects, makes, converts and describes weather files.",
+        subcommands = {
+            WeatherLookCommand.class,
+            WeatherMakeCommand.class,
+            WeatherConvertCommand.class,
+            WeatherLayoutCommand.class
+        })
 final class WeatherCommand implements Runnable {
 
     @Spec
@@ -22,6 +27,6 @@ final class WeatherCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Which of look, make and convert?");
+        throw new ParameterException(spec.commandLine(), "Say which: look, make, convert or layout.");
     }
 }

@@ -31,8 +31,8 @@ final class WeatherLookCommand implements Answering, Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "FILE", description = "Weather file, hourly.")
     private Optional<Path> file = Optional.empty();
 
-    @Option(names = "--layout", paramLabel = "L", description = "Layout file that says how FILE is laid out.")
-    private Optional<Path> layout = Optional.empty();
+    @Mixin
+    private WeatherOptions reading;
 
     @Option(
             names = "--picture",
@@ -56,7 +56,7 @@ final class WeatherLookCommand implements Answering, Callable<Integer> {
     @Override
     public Document document() {
         return LookAnswer.of(
-                Inputs.weatherOnly(file, layout).asked("weather look", ""),
+                Inputs.weatherOnly(file, reading.way()).asked("weather look", ""),
                 picture.isPresent() || options.place().isPresent());
     }
 

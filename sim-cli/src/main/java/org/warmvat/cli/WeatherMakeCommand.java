@@ -12,6 +12,7 @@ import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.NormalsFile;
 import org.warmvat.weather.file.WarmvatCsvText;
 import org.warmvat.weather.made.MadeYear;
+import org.warmvat.weather.made.MadeYears;
 import org.warmvat.weather.made.Normals;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,7 +28,7 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = {
             "Makes a year of hourly weather from twelve monthly means: synthetic weather with the right means, spread and"
-                    + " persistence, always the same for the same file and seed."
+                    + " persistence, always the same for the same file and seed. With --years several years that differ as real ones do."
         })
 final class WeatherMakeCommand implements Callable<Integer> {
 
@@ -35,7 +36,6 @@ final class WeatherMakeCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Mixin
-    @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
     private CommonOptions common;
 
     @Parameters(index = "0", paramLabel = "NORMALS", description = "File of monthly normals.")
@@ -43,6 +43,13 @@ final class WeatherMakeCommand implements Callable<Integer> {
 
     @Option(names = "--seed", paramLabel = "N", description = "Another of many typical years (the file's seed).")
     private Optional<Long> seed = Optional.empty();
+
+    @Option(
+            names = "--years",
+            paramLabel = "N",
+            description =
+                    "Make N years in a row with seeds 1 to N, each month's air and sun drawn anew about the normals.")
+    private Optional<Integer> years = Optional.empty();
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where to write the year (standard output).")
     private Optional<Path> out = Optional.empty();
@@ -58,17 +65,33 @@ final class WeatherMakeCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--seed " + seed.get() + ", expected a whole number from 0 to " + NormalsFile.MOST_SEED);
         }
+        if (years.isPresent() && (seed.isPresent() || years.get() < 1 || years.get() > MadeYears.MOST_YEARS)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--years " + years.get() + ", expected 1 to " + MadeYears.MOST_YEARS + " and no --seed beside it");
+        }
         try {
             Normals read = NormalsFile.read(normalsFile);
-            Normals normals = seed.map(read::withSeed).orElse(read);
-            String text = WarmvatCsvText.of(MadeYear.of(normals), MadeYear.origin(normals));
-            WeatherText.write(spec, out, text);
+            WeatherText.write(spec, out, years.isPresent() ? many(read, years.get()) : one(read));
         } catch (WeatherRefused refused) {
             throw new InputRefused(named(refused.faults()));
         } catch (NoSuchFileException missing) {
             throw new InputRefused(List.of(normalsFile + ": no such file"));
         }
         return ExitCode.DONE.number();
+    }
+
+    private String one(Normals read) throws WeatherRefused {
+        Normals normals = seed.map(read::withSeed).orElse(read);
+        return WarmvatCsvText.of(MadeYear.of(normals), MadeYear.origin(normals));
+    }
+
+    private String many(Normals normals, int count) throws WeatherRefused {
+        String origin = MadeYears.origin(normals, count);
+        if (!common.quiet()) {
+            spec.commandLine().getErr().println("Made " + origin + ".");
+        }
+        return WarmvatCsvText.of(MadeYears.of(normals, count), origin);
     }
 
     /** Faults that only making the year brings to light do not know the file. */

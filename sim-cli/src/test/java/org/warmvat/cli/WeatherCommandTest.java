@@ -205,8 +205,107 @@ class WeatherCommandTest {
     }
 
     @Test
+    void manyYearsAreMadeAndSayHowTheySpread() throws IOException {
+        Path made = folder.resolve("years.csv");
+        Path normals = SAMPLES.resolve("cool-southern-normals.csv");
+        assertEquals(0, run("weather", "make", normals, "--years", "2", "--out", made));
+        assertTrue(
+                err.toString().startsWith("Made 2 synthetic years, made from monthly normals with seeds 1 to 2;"),
+                err.toString());
+        List<String> lines = Files.readAllLines(made);
+        assertTrue(lines.get(7).contains("common practice, no source"), lines.get(7));
+        assertTrue(lines.get(lines.size() - 1).startsWith("2027-01-01T00:00,"), lines.get(lines.size() - 1));
+        assertEquals(2, run("weather", "make", normals, "--years", "2", "--seed", "3"));
+        assertEquals(2, run("weather", "make", normals, "--years", "101"));
+    }
+
+    @Test
+    void convertPutsStampAndClockRight() throws IOException {
+        Path wrong = folder.resolve("wrong.csv");
+        String sample = Files.readString(SAMPLES.resolve("cool-maritime-hills.csv"));
+        Files.writeString(wrong, sample.replace("# stamp: hour_end", "# stamp: hour_start"));
+        assertEquals(0, run("weather", "look", wrong));
+        assertTrue(out.toString().contains("\"weather convert FILE --stamp hour_end\""), out.toString());
+        Path right = folder.resolve("right.csv");
+        assertEquals(0, run("weather", "convert", wrong, "--stamp", "hour_end", "--out", right));
+        assertEquals(hourRows(sample), hourRows(Files.readString(right)));
+        assertTrue(err.toString().contains("The sun confirms the times (a stamp at the hour's end"), err.toString());
+        assertEquals(0, run("weather", "convert", wrong, "--utc-offset", "2", "--out", right, "--replace"));
+        assertTrue(Files.readString(right).contains("# utc_offset_h: 2\n"));
+        assertEquals(2, run("weather", "convert", wrong, "--utc-offset", "20"));
+        assertEquals(2, run("weather", "convert", wrong, "--stamp", "noon"));
+        assertTrue(err.toString().contains("\"noon\", expected hour_start, hour_middle or hour_end"), err.toString());
+    }
+
+    private static List<String> hourRows(String file) {
+        return file.lines().filter(line -> line.startsWith("20")).toList();
+    }
+
+    @Test
+    void holesAreFilledWhereverWeatherIsRead() throws IOException {
+        Path holed = folder.resolve("holed.csv");
+        List<String> lines = Files.readAllLines(SAMPLES.resolve("cool-maritime-hills.csv"));
+        lines.subList(1000, 1030).clear();
+        Files.write(holed, lines);
+        assertEquals(3, run("weather", "look", holed));
+        assertTrue(err.toString().contains("more by --fill-holes HOURS"), err.toString());
+        assertEquals(0, run("weather", "look", holed, "--fill-holes", "30"));
+        assertTrue(out.toString()
+                .contains("30 missing values of air_c were filled from the same hours of the days before and after"));
+        assertEquals(0, run("check", SAMPLES.resolve("../docs/examples/smallest.yaml"), holed, "--fill-holes", "30"));
+        assertEquals(2, run("weather", "look", holed, "--fill-holes", "-1"));
+    }
+
+    @Test
+    void workbooksAreNamedAndToldHowToSave() throws IOException {
+        Path workbook = folder.resolve("year.xlsx");
+        Files.write(
+                workbook, "PK\003\004....[Content_Types].xml".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+        assertEquals(3, run("weather", "look", workbook));
+        assertTrue(
+                err.toString()
+                        .contains(
+                                "is a spreadsheet's workbook (.xlsx), expected text: open it in the spreadsheet program"),
+                err.toString());
+        Path open = folder.resolve("year.csv");
+        Files.write(
+                open,
+                "PK\003\004..mimetypeapplication/vnd.oasis.opendocument.spreadsheet"
+                        .getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+        assertEquals(3, run("weather", "look", open));
+        assertTrue(err.toString().contains("(.ods)"), err.toString());
+    }
+
+    @Test
+    void aLayoutIsProposedForASpreadsheetsTable() throws IOException {
+        Path table = folder.resolve("station.csv");
+        StringBuilder text = new StringBuilder(
+                "Station Moorbach\nDatum;Uhrzeit;Außentemperatur (°C);Wind (km/h);Globalstrahlung (W/m2);Luftdruck (hPa)\n");
+        for (int hour = 0; hour < 48; hour++) {
+            text.append(String.format(
+                    java.util.Locale.ROOT, "%02d.03.2024;%d:00;4,5;7,2;%d;1001,5\n", 14 + hour / 24, hour % 24, hour));
+        }
+        Files.write(table, text.toString().getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+        assertEquals(3, run("weather", "look", table));
+        assertTrue(
+                err.toString()
+                        .contains(
+                                "saved by a spreadsheet, it seems: semicolons between the cells, decimal commas, dates like"),
+                err.toString());
+        assertEquals(0, run("weather", "layout", table));
+        String proposed = out.toString();
+        assertTrue(proposed.contains("  encoding: latin-1\n"), proposed);
+        assertTrue(proposed.contains("  form: \"DD.MM.YYYY hh:mm\"\n"), proposed);
+        assertTrue(proposed.contains("  air_c: \"Außentemperatur (°C)\"\n"), proposed);
+        assertTrue(proposed.contains("  wind_m_s: {column: \"Wind (km/h)\", factor: 0.2777777778}\n"), proposed);
+        assertTrue(proposed.contains("  latitude_deg:   # fill in: north positive\n"), proposed);
+        Files.writeString(table, "nothing,like\nrows\n");
+        assertEquals(3, run("weather", "layout", table));
+    }
+
+    @Test
     void whichOfThem() {
         assertEquals(2, run("weather"));
-        assertTrue(err.toString().startsWith("Which of look, make and convert?"), err.toString());
+        assertTrue(err.toString().startsWith("Say which: look, make, convert or layout."), err.toString());
     }
 }

@@ -13,10 +13,10 @@ import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.CsvText;
 import org.warmvat.weather.file.Decimal;
 import org.warmvat.weather.file.FileFaults;
-import org.warmvat.weather.file.Layout;
 import org.warmvat.weather.file.LeadIn;
 import org.warmvat.weather.file.Nearest;
-import org.warmvat.weather.file.TimeForm;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.TimeForm;
 
 /** Reads one log: Warmvat's own, which names its columns as we do, or any delimited text by its {@link LogLayout}. */
 final class LogCsv {

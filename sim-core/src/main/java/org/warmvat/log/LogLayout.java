@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.warmvat.weather.file.Layout;
-import org.warmvat.weather.file.TimeForm;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.TimeForm;
 
 /**
  * How a delimited text is laid out, so that it can be read as a log.

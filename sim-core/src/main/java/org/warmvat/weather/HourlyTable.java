@@ -1,6 +1,7 @@
 package org.warmvat.weather;
 
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
@@ -44,6 +45,25 @@ public record HourlyTable(
     /** With nothing filled or changed. */
     public HourlyTable(Site site, LocalDateTime start, Stamp stamp, Map<Quantity, double[]> columns) {
         this(site, start, stamp, columns, new BitSet(), List.of());
+    }
+
+    /** Some of the hours in a row. */
+    public HourlyTable part(int from, int to) {
+        Map<Quantity, double[]> parts = new EnumMap<>(Quantity.class);
+        columns.forEach((quantity, values) -> parts.put(quantity, Arrays.copyOfRange(values, from, to)));
+        return new HourlyTable(site, start.plusHours(from), stamp, parts, filledHours.get(from, to), notes);
+    }
+
+    /** The same rows with times that name another moment of their hours. */
+    public HourlyTable stamped(Stamp right) {
+        LocalDateTime moved = start.plusMinutes(stamp.minutesIntoHour() - right.minutesIntoHour());
+        return new HourlyTable(site, moved, right, columns, filledHours, notes);
+    }
+
+    /** The same rows with times of another clock. */
+    public HourlyTable onClock(double utcOffsetH) {
+        Site right = new Site(site.name(), site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), utcOffsetH);
+        return new HourlyTable(right, start, stamp, columns, filledHours, notes);
     }
 
     /** How many hours. */

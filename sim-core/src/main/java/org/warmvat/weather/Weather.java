@@ -66,6 +66,11 @@ public final class Weather {
         return wanted.numbers().equals(conventions.numbers()) ? this : new Weather(table, wanted);
     }
 
+    /** Some of its hours in a row. */
+    public Weather part(int from, int to) {
+        return new Weather(table.part(from, to), conventions);
+    }
+
     /** Where. */
     public Site site() {
         return table.site();

@@ -14,8 +14,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.warmvat.weather.WeatherRefused;
-import org.warmvat.weather.file.Layout;
-import org.warmvat.weather.file.TimeForm;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.TimeForm;
 
 /** Exact: what rows of a log become, and what is said of those that cannot be used. */
 class LogFilesTest {

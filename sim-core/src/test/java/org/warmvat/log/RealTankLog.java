@@ -17,8 +17,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.warmvat.weather.WeatherRefused;
-import org.warmvat.weather.file.Layout;
-import org.warmvat.weather.file.TimeForm;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.TimeForm;
 
 /**
  * Measured: a 150 litre solar tank of digester effluent, Kiambu, Kenya, 11 May to 1 July 2024 (Grimont, Tkaczuk and Tilley, Solar Water

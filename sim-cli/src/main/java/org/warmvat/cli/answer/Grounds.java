@@ -10,6 +10,7 @@ import org.warmvat.tank.SiteConventions;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.doubt.Doubt;
 import org.warmvat.weather.doubt.Doubts;
+import org.warmvat.weather.doubt.SunCheck;
 
 /**
  * What an answer stands on. This is the only place where assumptions, doubts, warnings and cautions are gathered, for all commands
@@ -51,6 +52,7 @@ public record Grounds(
         asked.given().ifPresent(design -> ofDesign(design, asked.weathers(), assumed));
         for (Weather weather : asked.weathers()) {
             assumed.addAll(taken(asked, weather).assumptions());
+            SunCheck.sentence(weather).ifPresent(assumed::add);
             Doubts.of(weather).stream()
                     .map(Doubt::sentence)
                     .forEach(sentence -> warnings.add(new Warning("weather", sentence, 1, 0)));

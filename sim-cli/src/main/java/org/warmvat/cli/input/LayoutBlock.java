@@ -11,8 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.warmvat.weather.file.Layout;
 import org.warmvat.weather.file.Nearest;
+import org.warmvat.weather.layout.Layout;
 
 /** A block of a layout file: takes keys by type and adds a fault, with what is expected, where one is not as it should be. */
 final class LayoutBlock {

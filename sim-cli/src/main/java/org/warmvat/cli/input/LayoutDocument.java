@@ -16,8 +16,8 @@ import java.util.Map;
 import java.util.Set;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
-import org.warmvat.weather.file.Layout;
-import org.warmvat.weather.file.TimeForm;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.TimeForm;
 
 /** Reads layout files: YAML or JSON that says how a foreign hourly text is laid out. */
 public final class LayoutDocument {
@@ -101,7 +101,10 @@ public final class LayoutDocument {
                 columns,
                 form(time),
                 time.needed("stamp", stamps, Stamp.HOUR_END),
-                time.choice("clock", Map.of("local", false, "utc", true), false),
+                time.choice(
+                        "clock",
+                        Map.of("local", Layout.Clock.LOCAL, "utc", Layout.Clock.UTC, "solar", Layout.Clock.SOLAR),
+                        Layout.Clock.LOCAL),
                 time.flag("typical", false));
     }
 

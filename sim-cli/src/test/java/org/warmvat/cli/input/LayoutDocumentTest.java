@@ -20,7 +20,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
-import org.warmvat.weather.file.Layout;
+import org.warmvat.weather.layout.Layout;
 
 /** Layout files: what is read, what is refused, and the schema that goes with them. */
 class LayoutDocumentTest {

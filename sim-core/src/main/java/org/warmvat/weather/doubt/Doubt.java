@@ -18,6 +18,8 @@ public record Doubt(Kind kind, String when, String sentence) {
         DOES_NOT_CLOSE,
         /** Mornings and afternoons are too unequal. */
         LOPSIDED_DAYS,
+        /** As on a plane that leans towards the equator. */
+        TILTED,
         /** More than a clear sky gives. */
         TOO_BRIGHT,
         /** The same value for too long. */

@@ -28,6 +28,7 @@ public final class Doubts {
         }
         found.addAll(merged(months));
         UnitDoubts.look(weather, found);
+        TiltDoubts.look(weather, found);
         return List.copyOf(found);
     }
 

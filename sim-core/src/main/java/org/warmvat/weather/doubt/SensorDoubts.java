@@ -21,8 +21,8 @@ final class SensorDoubts {
     static void look(Doubts.Span span, List<Doubt> found) {
         for (Quantity quantity : span.weather().table().columns().keySet()) {
             switch (quantity) {
-                case AIR, DEW_POINT, LONGWAVE -> stuck(span, quantity, STUCK_H, found);
-                case RELATIVE_HUMIDITY -> stuck(span, quantity, 2 * STUCK_H, found);
+                case AIR, LONGWAVE -> stuck(span, quantity, STUCK_H, found);
+                case DEW_POINT, RELATIVE_HUMIDITY -> stuck(span, quantity, 2 * STUCK_H, found);
                 case WIND, PRESSURE -> stuck(span, quantity, STUCK_SLOW_H, found);
                 case GLOBAL -> sunlight(span, found);
                 default -> {}

@@ -3,9 +3,9 @@ package org.warmvat.weather.doubt;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.sun.SunHour;
-import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;
+import org.warmvat.weather.Stamp;
 import org.warmvat.weather.Weather;
 
 /**
@@ -28,15 +28,19 @@ final class StampDoubts {
     private StampDoubts() {}
 
     static void look(Doubts.Span span, List<Doubt> found) {
-        HourlyTable table = span.weather().table();
-        boolean all = table.columns().containsKey(Quantity.GLOBAL)
-                && table.columns().containsKey(Quantity.BEAM)
-                && table.columns().containsKey(Quantity.DIFFUSE);
-        if (all) {
+        if (hasAllThree(span.weather())) {
             closure(span, found);
         } else {
             lopsided(span, found);
         }
+    }
+
+    /** Whether global, beam and diffuse irradiance were all given. */
+    static boolean hasAllThree(Weather weather) {
+        return weather.table()
+                .columns()
+                .keySet()
+                .containsAll(List.of(Quantity.GLOBAL, Quantity.BEAM, Quantity.DIFFUSE));
     }
 
     private static void closure(Doubts.Span span, List<Doubt> found) {
@@ -60,11 +64,12 @@ final class StampDoubts {
                     String.format(
                             Locale.ROOT,
                             "%s: global = beam cos z + diffuse closes to %.0f W/m2 with the times moved by %+.1f h, to %.0f"
-                                    + " W/m2 as labelled; check stamp (hour_start, hour_middle, hour_end) and utc_offset_h.",
+                                    + " W/m2 as labelled; %s.",
                             span.name(),
                             least,
                             best / 2.0,
-                            asLabelled)));
+                            asLabelled,
+                            cure(span.weather(), best))));
         } else if (asLabelled > BROKEN_RMS_W_PER_M2) {
             found.add(new Doubt(Doubt.Kind.DOES_NOT_CLOSE, span.name(), broken(span, asLabelled)));
         }
@@ -84,7 +89,7 @@ final class StampDoubts {
     }
 
     /** Closure error with the sun of some half hours later, over hours with both light and beam. */
-    private static double rms(Doubts.Span span, int halfHours) {
+    static double rms(Doubts.Span span, int halfHours) {
         double sum = 0;
         int count = 0;
         for (int hour = span.from(); hour < span.to(); hour++) {
@@ -136,6 +141,23 @@ final class StampDoubts {
     }
 
     private static void lopsided(Doubts.Span span, List<Doubt> found) {
+        double minutes = minutesAfterTheSun(span);
+        if (Math.abs(minutes) > MOST_LOPSIDED_MIN && span.hours() >= 10 * 24) {
+            found.add(new Doubt(
+                    Doubt.Kind.LOPSIDED_DAYS,
+                    span.name(),
+                    String.format(
+                            Locale.ROOT,
+                            "%s: the light of the days lies %.0f min %s the sun's; %s.",
+                            span.name(),
+                            Math.abs(minutes),
+                            minutes > 0 ? "after" : "before",
+                            cure(span.weather(), (int) -Math.round(minutes / 30)))));
+        }
+    }
+
+    /** By how much the middle of the light lies after the middle of the light outside the air; 0 where there is none. */
+    static double minutesAfterTheSun(Doubts.Span span) {
         double light = 0;
         double lightTimes = 0;
         double open = 0;
@@ -151,19 +173,25 @@ final class StampDoubts {
             open += above;
             openTimes += above * time;
         }
-        double minutes = light > 0 && open > 0 ? 60 * (lightTimes / light - openTimes / open) : 0;
-        if (Math.abs(minutes) > MOST_LOPSIDED_MIN && span.hours() >= 10 * 24) {
-            found.add(new Doubt(
-                    Doubt.Kind.LOPSIDED_DAYS,
-                    span.name(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s: the light of the days lies %.0f min %s the sun's; check stamp (hour_start, hour_middle,"
-                                    + " hour_end), utc_offset_h and longitude_deg.",
-                            span.name(),
-                            Math.abs(minutes),
-                            minutes > 0 ? "after" : "before")));
+        return light > 0 && open > 0 ? 60 * (lightTimes / light - openTimes / open) : 0;
+    }
+
+    /** What would move the hours by so many half hours: another stamp where there is one, else another clock. */
+    private static String cure(Weather weather, int halfHours) {
+        int minutesIntoHour = weather.stamp().minutesIntoHour() - 30 * halfHours;
+        for (Stamp stamp : Stamp.values()) {
+            if (stamp.minutesIntoHour() == minutesIntoHour) {
+                return "likely cure: the times name another moment of their hour, \"weather convert FILE --stamp "
+                        + stamp.key() + "\"; else check utc_offset_h";
+            }
         }
+        double offset = weather.site().utcOffsetH() - halfHours / 2.0;
+        return offset < -12 || offset > 14
+                ? "check the sign of longitude_deg, and utc_offset_h"
+                : String.format(
+                        Locale.ROOT,
+                        "likely cure: another clock, \"weather convert FILE --utc-offset %s\"; else check longitude_deg",
+                        Double.toString(offset).replaceAll("\\.0$", ""));
     }
 
     /** Hours from solar noon, -12 to 12, at the middle of an hour of the clock. */

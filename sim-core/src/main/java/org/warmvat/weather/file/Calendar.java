@@ -5,8 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.weather.HourlyTable;
+import org.warmvat.weather.Site;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.layout.RowTime;
 
 /**
  * Puts the rows of a file onto an unbroken row of hours: each row gets its hour, missing rows leave holes of at most six
@@ -17,15 +19,38 @@ final class Calendar {
     static final int LONGEST_GAP_H = 6;
 
     private static final int TYPICAL_MOST_ROWS = 8784;
+    private static final int MOST_OFFSET_H = 14;
 
-    private final RawRows rows;
+    private RawRows rows;
     private final Stamp stamp;
     private final FileFaults faults;
+    private final int longestGapH;
 
-    Calendar(RawRows rows, Stamp stamp, FileFaults faults) {
+    private Calendar(RawRows rows, Stamp stamp, int fillHolesH, FileFaults faults) {
         this.rows = rows;
         this.stamp = stamp;
         this.faults = faults;
+        this.longestGapH = Math.max(LONGEST_GAP_H, fillHolesH);
+    }
+
+    /**
+     * Places all rows and fills their holes.
+     *
+     * @param typical whether the kind of file is always a typical year
+     * @param notes takes what was changed
+     */
+    static HourlyTable table(
+            RawRows rows,
+            Stamp stamp,
+            boolean typical,
+            Site site,
+            Reading reading,
+            FileFaults faults,
+            List<String> notes)
+            throws WeatherRefused {
+        Calendar calendar = new Calendar(rows, stamp, reading.fillHolesH(), faults);
+        Placed placed = calendar.place(typical, notes);
+        return new GapFilling(calendar.rows, placed, site, reading.fillHolesH(), faults, notes).table(stamp);
     }
 
     /**
@@ -37,35 +62,54 @@ final class Calendar {
      */
     record Placed(long startMinute, int hours, int[] rowOfHour) {}
 
-    /**
-     * Places all rows.
-     *
-     * @param typical whether the kind of file is always a typical year
-     * @param notes takes what was changed
-     */
-    Placed place(boolean typical, List<String> notes) throws WeatherRefused {
+    private Placed place(boolean typical, List<String> notes) throws WeatherRefused {
         if (rows.size() == 0) {
             faults.add("has no rows of weather");
             faults.refuseIfAny();
         }
-        long[] starts = new long[rows.size()];
-        for (int i = 0; i < starts.length; i++) {
-            starts[i] = rows.stampMinute(i) - stamp.minutesIntoHour();
-        }
+        long[] starts = starts();
         if (typical || mixesYears(starts)) {
+            if (turnToNewYear(starts)) {
+                starts = starts();
+            }
             lay(starts, notes);
         }
         return grid(starts);
     }
 
+    private long[] starts() {
+        long[] starts = new long[rows.size()];
+        Arrays.setAll(starts, i -> rows.stampMinute(i) - stamp.minutesIntoHour());
+        return starts;
+    }
+
+    /** A whole typical year that another clock has moved begins in the evening before or some hours late: its hours go round. */
+    private boolean turnToNewYear(long[] starts) {
+        int last = starts.length - 1;
+        boolean whole = starts.length >= 8760 && hourOfYear(starts[last] + 60) == hourOfYear(starts[0]);
+        for (int i = 1; whole && i <= last; i++) {
+            if (hourOfYear(starts[i]) == 0 && Math.min(i, starts.length - i) <= MOST_OFFSET_H) {
+                rows = rows.rotated(i);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int hourOfYear(long minutes) {
+        LocalDate day = day(minutes);
+        int hour = Math.floorMod(minutes, RowTime.MINUTES_PER_DAY) / 60;
+        return 24 * (31 * (day.getMonthValue() - 1) + day.getDayOfMonth() - 1) + hour;
+    }
+
     /** Whether the year jumps where the month changes, in a file no longer than a year. */
-    private static boolean mixesYears(long[] starts) {
+    private boolean mixesYears(long[] starts) {
         if (starts.length > TYPICAL_MOST_ROWS) {
             return false;
         }
         for (int i = 1; i < starts.length; i++) {
             long step = starts[i] - starts[i - 1];
-            if (step <= 0 || step > 60 * (LONGEST_GAP_H + 1)) {
+            if (step <= 0 || step > 60L * (longestGapH + 1)) {
                 LocalDate before = day(starts[i - 1]);
                 LocalDate after = day(starts[i]);
                 if (before.getYear() != after.getYear() && before.getMonth() != after.getMonth()) {
@@ -145,16 +189,16 @@ final class Calendar {
             faults.add(rows.line(row), found + " does not follow the row before" + expected + hint);
         } else if (step % 60 != 0) {
             faults.add(rows.line(row), found + " is not on the hour of the rows before" + expected);
-        } else if (step > 60 * (LONGEST_GAP_H + 1)) {
+        } else if (step > 60L * (longestGapH + 1)) {
             faults.add(
                     rows.line(row),
                     String.format(
                             Locale.ROOT,
                             "%s comes after a gap of %d hours, expected rows for every hour (up to %d missing ones are"
-                                    + " filled)",
+                                    + " filled; more by --fill-holes HOURS)",
                             found,
                             step / 60 - 1,
-                            LONGEST_GAP_H));
+                            longestGapH));
         }
     }
 

@@ -21,7 +21,10 @@ final class CellReader {
             return Double.NaN;
         }
         if (!Decimal.isNumber(text)) {
-            faults.add(line, quantity.key() + " \"" + text + "\", expected a number with a decimal point or nothing");
+            faults.add(
+                    line,
+                    quantity.key() + " " + FileFaults.quoted(text)
+                            + ", expected a number with a decimal point or nothing");
             return Double.NaN;
         }
         return limited(line, quantity, Decimal.value(text), text);
@@ -34,7 +37,7 @@ final class CellReader {
         }
         faults.add(
                 line,
-                quantity.key() + " \"" + found + "\", expected " + plain(quantity.least()) + " to "
+                quantity.key() + " " + FileFaults.quoted(found) + ", expected " + plain(quantity.least()) + " to "
                         + plain(quantity.most()) + hint(quantity, value));
         return Double.NaN;
     }

@@ -7,6 +7,7 @@ import org.warmvat.weather.WeatherRefused;
 /** The faults of one file as they are found; stops at twenty, since the rest is seldom news. */
 public final class FileFaults {
     private static final int MOST = 20;
+    private static final int MOST_LETTERS = 60;
 
     private final String file;
     private final List<String> found = new ArrayList<>();
@@ -14,6 +15,12 @@ public final class FileFaults {
     /** Faults of a file, by its name for messages. */
     public FileFaults(String file) {
         this.file = file;
+    }
+
+    /** A text in quotes, cut where long, with control characters made visible. */
+    public static String quoted(String text) {
+        String shown = text.length() > MOST_LETTERS ? text.substring(0, MOST_LETTERS) + "..." : text;
+        return '"' + shown.replaceAll("\\p{Cntrl}", "?") + '"';
     }
 
     /** Its name. */

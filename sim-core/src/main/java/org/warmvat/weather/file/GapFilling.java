@@ -15,24 +15,28 @@ import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.layout.RowTime;
 
 /**
  * Makes whole columns of placed rows: gaps of at most six hours are filled by straight lines between the neighbours (at
- * the ends of the file by the nearest value), irradiance likewise but with nothing while the sun is down. Longer gaps are
- * faults. Columns without any value count as absent.
+ * the ends of the file by the nearest value), irradiance likewise but with nothing while the sun is down. Longer ones are filled from
+ * the same hours of the days before and after where that is asked for, up to a stated length, and are faults otherwise. Columns
+ * without any value count as absent.
  */
 final class GapFilling {
     private final RawRows rows;
     private final Calendar.Placed placed;
     private final Site site;
+    private final int fillHolesH;
     private final FileFaults faults;
     private final List<String> notes;
     private final BitSet filledHours = new BitSet();
 
-    GapFilling(RawRows rows, Calendar.Placed placed, Site site, FileFaults faults, List<String> notes) {
+    GapFilling(RawRows rows, Calendar.Placed placed, Site site, int fillHolesH, FileFaults faults, List<String> notes) {
         this.rows = rows;
         this.placed = placed;
         this.site = site;
+        this.fillHolesH = fillHolesH;
         this.faults = faults;
         this.notes = notes;
     }
@@ -109,30 +113,64 @@ final class GapFilling {
     }
 
     private void fill(Quantity quantity, double[] values) throws WeatherRefused {
-        int filled = 0;
-        int longest = 0;
+        Told lines = new Told();
+        Told days = new Told();
+        double[] given = values.clone();
         int hour = 0;
         while (hour < values.length) {
             int end = hour;
-            while (end < values.length && Double.isNaN(values[end])) {
+            while (end < values.length && Double.isNaN(given[end])) {
                 end++;
             }
             int gap = end - hour;
-            if (gap > Calendar.LONGEST_GAP_H) {
-                tooLong(quantity, hour, gap);
-            } else if (gap > 0) {
+            if (gap > 0 && gap <= Calendar.LONGEST_GAP_H) {
                 bridge(quantity, values, hour, end);
-                filled += gap;
-                filledHours.set(hour, end);
-                longest = Math.max(longest, gap);
+                lines.add(gap);
+            } else if (gap > 0 && gap <= fillHolesH && copyDays(given, values, hour, end)) {
+                days.add(gap);
+            } else if (gap > 0) {
+                tooLong(quantity, hour, gap);
             }
+            filledHours.set(hour, end);
             hour = end + 1;
         }
-        if (filled > 0) {
-            notes.add(filled + " missing values of " + quantity.key() + " were filled by straight lines"
+        if (lines.hours > 0) {
+            notes.add(lines.hours + " missing values of " + quantity.key() + " were filled by straight lines"
                     + (quantity.isSunlight() ? " (nothing while the sun is down)" : "") + "; the longest gap was "
-                    + longest + " h.");
+                    + lines.longest + " h.");
         }
+        if (days.hours > 0) {
+            notes.add(days.hours + " missing values of " + quantity.key()
+                    + " were filled from the same hours of the days before and after (--fill-holes " + fillHolesH
+                    + "); the longest hole was " + days.longest + " h.");
+        }
+    }
+
+    /** What was filled in one way. */
+    private static final class Told {
+        private int hours;
+        private int longest;
+
+        void add(int gap) {
+            hours += gap;
+            longest = Math.max(longest, gap);
+        }
+    }
+
+    /** Fills a hole from the nearest days on both sides, each the more the nearer it is; false where there is none. */
+    private static boolean copyDays(double[] given, double[] values, int from, int end) {
+        for (int hour = from; hour < end; hour++) {
+            int before = hour - 24 * ((hour - from) / 24 + 1);
+            int after = hour + 24 * ((end - 1 - hour) / 24 + 1);
+            double left = before >= 0 ? given[before] : Double.NaN;
+            double right = after < given.length ? given[after] : Double.NaN;
+            double share = (hour - before) / (double) (after - before);
+            values[hour] = Double.isNaN(left) ? right : Double.isNaN(right) ? left : left + share * (right - left);
+            if (Double.isNaN(values[hour])) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void bridge(Quantity quantity, double[] values, int from, int end) {
@@ -159,6 +197,7 @@ final class GapFilling {
         faults.add(
                 rows.line(placed.rowOfHour()[first]),
                 quantity.key() + " is missing for " + gap + " hours from here, expected gaps of at most "
-                        + Calendar.LONGEST_GAP_H + " hours");
+                        + Math.max(Calendar.LONGEST_GAP_H, fillHolesH)
+                        + " hours (longer ones are filled by --fill-holes HOURS)");
     }
 }

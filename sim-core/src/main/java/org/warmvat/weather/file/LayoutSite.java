@@ -1,9 +1,12 @@
 package org.warmvat.weather.file;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.layout.Layout;
 
 /** Gathers the site's data from a layout and from the lead-in lines it points at. */
 final class LayoutSite {
@@ -19,7 +22,7 @@ final class LayoutSite {
 
     Site site() throws WeatherRefused {
         Layout.SiteSource source = layout.site();
-        String name = text("site name", source.name());
+        String name = text("site name", source.name()).orElse("");
         double latitude = number("latitude_deg", source.latitudeDeg(), -90, 90);
         double longitude = number("longitude_deg", source.longitudeDeg(), -180, 180);
         double elevation = number("elevation_m", source.elevationM(), -450, 6000);
@@ -29,13 +32,17 @@ final class LayoutSite {
     }
 
     private double number(String what, Layout.Source source, int least, int most) throws WeatherRefused {
-        String found = text(what, source);
-        String plain =
-                layout.text().decimalMark() == ',' && source.cell().isPresent() ? found.replace(',', '.') : found;
+        Optional<String> place = text(what, source);
+        if (place.isEmpty()) {
+            return 0;
+        }
+        String found = place.get();
+        boolean comma = layout.text().decimalMark() == ',' && source.typed().isEmpty();
+        String plain = comma ? found.replace(',', '.') : found;
         double value = Decimal.isNumber(plain) ? Double.parseDouble(plain) : Double.NaN;
         if (!(value >= least && value <= most)) {
             long line = source.cell().map(cell -> (long) cell.line()).orElse(0L);
-            String fault = what + " \"" + found + "\", expected a number from " + least + " to " + most;
+            String fault = what + " " + FileFaults.quoted(found) + ", expected a number from " + least + " to " + most;
             if (line > 0) {
                 faults.add(line, fault);
             } else {
@@ -46,23 +53,43 @@ final class LayoutSite {
         return value;
     }
 
-    private String text(String what, Layout.Source source) throws WeatherRefused {
-        if (source.cell().isEmpty()) {
-            return source.typed().orElse("");
+    private Optional<String> text(String what, Layout.Source source) throws WeatherRefused {
+        if (source.typed().isPresent()) {
+            return source.typed();
         }
-        Layout.LeadCell place = source.cell().get();
+        return source.pattern().isPresent()
+                ? matched(what, source.pattern().get())
+                : cell(what, source.cell().orElseThrow());
+    }
+
+    private Optional<String> matched(String what, String regex) throws WeatherRefused {
+        Pattern pattern = Pattern.compile(regex);
+        for (String line : lead) {
+            Matcher matcher = pattern.matcher(line);
+            if (matcher.find()) {
+                String group = matcher.group(1);
+                return Optional.of(group == null ? "" : group.strip());
+            }
+        }
+        faults.add("no line of the " + lead.size() + " lead-in lines holds " + what + " by the pattern "
+                + FileFaults.quoted(regex));
+        return Optional.empty();
+    }
+
+    private Optional<String> cell(String what, Layout.LeadCell place) throws WeatherRefused {
         if (place.line() > lead.size()) {
             faults.add(what + " is said to stand in line " + place.line() + ", but " + lead.size()
                     + " lead-in lines are skipped");
-            return "";
+            return Optional.empty();
         }
         String[] cells = lead.get(place.line() - 1)
                 .split(Pattern.quote(String.valueOf(layout.text().delimiter())), -1);
         if (place.cell() > cells.length) {
             faults.add(
                     place.line(), cells.length + " cells, but " + what + " is said to stand in cell " + place.cell());
-            return "";
+            return Optional.empty();
         }
-        return cells[place.cell() - 1].strip().replaceAll("^\"|\"$", "").strip();
+        return Optional.of(
+                cells[place.cell() - 1].strip().replaceAll("^\"|\"$", "").strip());
     }
 }

@@ -57,7 +57,8 @@ public final class LeadIn {
         if (!keys.contains(entry.key)) {
             faults.add(
                     entry.line,
-                    "unknown key \"" + entry.key + "\", expected one of " + Nearest.listAnd(entry.key, keys));
+                    "unknown key " + FileFaults.quoted(entry.key) + ", expected one of "
+                            + Nearest.listAnd(entry.key, keys));
         } else if (entries.put(entry.key, entry) != null && !entry.key.equals("note")) {
             faults.add(entry.line, "key " + entry.key + " stands twice");
         }
@@ -84,7 +85,7 @@ public final class LeadIn {
         boolean number = Decimal.isNumber(entry.value);
         double value = number ? Double.parseDouble(entry.value) : 0;
         if (!number || value < least || value > most) {
-            faults.add(entry.line, key + " \"" + entry.value + "\", expected a number from " + range);
+            faults.add(entry.line, key + " " + FileFaults.quoted(entry.value) + ", expected a number from " + range);
             return 0;
         }
         return value;

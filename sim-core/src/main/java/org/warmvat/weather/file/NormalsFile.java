@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.WeatherRefused;
@@ -27,7 +28,10 @@ public final class NormalsFile {
     private static final String AIR = "air_c";
     private static final String RANGE = "daily_range_k";
     private static final String GLOBAL = "global_kwh_m2_day";
+    private static final String GLOBAL_MONTH = "global_kwh_m2_month";
     private static final String WIND = "wind_m_s";
+    private static final String SPREAD = "month_sd_k";
+    private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
     private static final Map<String, double[]> LIMITS = Map.of(
             MONTH,
             new double[] {1, 12},
@@ -42,7 +46,11 @@ public final class NormalsFile {
             Quantity.DEW_POINT.key(),
             new double[] {-70, 35},
             WIND,
-            new double[] {0, 25});
+            new double[] {0, 25},
+            GLOBAL_MONTH,
+            new double[] {0, 372},
+            SPREAD,
+            new double[] {0, 10});
 
     private final FileFaults faults;
 
@@ -71,6 +79,15 @@ public final class NormalsFile {
     }
 
     private Normals parse(String text) throws WeatherRefused {
+        if (!text.startsWith(MARK)) {
+            throw faults.refusedAt(
+                    1,
+                    "expected \"" + MARK + " 1\", lines \"# latitude_deg: ...\" and so on, the names month," + AIR + ','
+                            + RANGE + ','
+                            + GLOBAL + " (or " + GLOBAL_MONTH + " for a month's sum),"
+                            + Quantity.RELATIVE_HUMIDITY.key() + ',' + WIND
+                            + " and twelve rows, with commas between and decimal points: \"weather make\" makes years of monthly means");
+        }
         LeadIn lead = LeadIn.read(text, MARK, KEYS, faults);
         Site site = lead.site();
         double seed = lead.number("seed", 0, MOST_SEED);
@@ -101,15 +118,24 @@ public final class NormalsFile {
         List<String> known = LIMITS.keySet().stream().sorted().toList();
         for (String name : names) {
             if (!known.contains(name)) {
-                faults.add(line, "unknown column \"" + name + "\", expected one of " + Nearest.listAnd(name, known));
+                faults.add(
+                        line,
+                        "unknown column " + FileFaults.quoted(name) + ", expected one of "
+                                + Nearest.listAnd(name, known));
             } else if (names.indexOf(name) != names.lastIndexOf(name)) {
                 faults.add(line, "column \"" + name + "\" stands twice");
             }
         }
-        for (String needed : List.of(MONTH, AIR, RANGE, GLOBAL, WIND)) {
+        for (String needed : List.of(MONTH, AIR, RANGE, WIND)) {
             if (!names.contains(needed)) {
                 faults.add(line, "no column " + needed + ", which is required");
             }
+        }
+        if (names.contains(GLOBAL) == names.contains(GLOBAL_MONTH)) {
+            faults.add(
+                    line,
+                    "expected one of the columns " + GLOBAL + " (a day's mean) and " + GLOBAL_MONTH
+                            + " (a month's sum)");
         }
         boolean relative = names.contains(Quantity.RELATIVE_HUMIDITY.key());
         if (relative == names.contains(Quantity.DEW_POINT.key())) {
@@ -134,9 +160,12 @@ public final class NormalsFile {
         months.add(new MonthNormals(
                 value(row, names, AIR),
                 value(row, names, RANGE),
-                value(row, names, GLOBAL),
+                names.contains(GLOBAL)
+                        ? value(row, names, GLOBAL)
+                        : value(row, names, GLOBAL_MONTH) / DAYS[Math.min(11, months.size())],
                 value(row, names, humidity.key()),
-                value(row, names, WIND)));
+                value(row, names, WIND),
+                names.contains(SPREAD) ? OptionalDouble.of(value(row, names, SPREAD)) : OptionalDouble.empty()));
     }
 
     private double value(CsvRecord row, List<String> names, String name) throws WeatherRefused {
@@ -147,7 +176,11 @@ public final class NormalsFile {
             DecimalFormat plain = new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT));
             faults.add(
                     row.getStartingLineNumber(),
-                    name + " \"" + cell + "\", expected " + plain.format(limits[0]) + " to " + plain.format(limits[1]));
+                    name + " " + FileFaults.quoted(cell) + ", expected " + plain.format(limits[0]) + " to "
+                            + plain.format(limits[1])
+                            + (name.equals(GLOBAL) && value > limits[1] && value <= 372
+                                    ? " (a month's sum? name the column " + GLOBAL_MONTH + ")"
+                                    : ""));
             return limits[0];
         }
         return value;

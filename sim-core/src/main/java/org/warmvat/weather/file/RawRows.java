@@ -19,6 +19,13 @@ final class RawRows {
         }
     }
 
+    private RawRows(RawRows other) {
+        other.columns.forEach((quantity, values) -> columns.put(quantity, values.clone()));
+        stampMinutes = other.stampMinutes.clone();
+        lines = other.lines.clone();
+        size = other.size;
+    }
+
     /** Begins a row in which everything is missing so far. */
     void begin(int line, long stampMinute) {
         if (size == lines.length) {
@@ -37,6 +44,29 @@ final class RawRows {
     /** Sets a value of the row begun last. */
     void set(Quantity quantity, double value) {
         columns.get(quantity)[size - 1] = value;
+    }
+
+    /** The same rows at later times. */
+    RawRows moved(long laterMinutes) {
+        RawRows moved = new RawRows(this);
+        for (int i = 0; i < size; i++) {
+            moved.stampMinutes[i] = stampMinutes[i] + laterMinutes;
+        }
+        return moved;
+    }
+
+    /** The same rows, beginning with another one, after whose last the first ones follow. */
+    RawRows rotated(int first) {
+        RawRows rotated = new RawRows(this);
+        for (int i = 0; i < size; i++) {
+            int from = (i + first) % size;
+            rotated.stampMinutes[i] = stampMinutes[from];
+            rotated.lines[i] = lines[from];
+            for (Map.Entry<Quantity, double[]> column : columns.entrySet()) {
+                rotated.columns.get(column.getKey())[i] = column.getValue()[from];
+            }
+        }
+        return rotated;
     }
 
     int size() {

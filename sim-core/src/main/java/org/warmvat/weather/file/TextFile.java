@@ -9,6 +9,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.warmvat.weather.WeatherRefused;
 
 /** The text of a UTF-8 file, with or without a byte-order mark; anything else is refused with the place. */
@@ -32,12 +33,24 @@ public final class TextFile {
         return decode(file, Files.readAllBytes(path));
     }
 
+    /** Whether bytes are text in UTF-8, as far as can be seen; other 8-bit encodings hardly ever are. */
+    public static boolean isUtf8(byte[] bytes) {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        return text.indexOf(REPLACEMENT) < 0 || Arrays.equals(text.getBytes(StandardCharsets.UTF_8), bytes);
+    }
+
+    /** The text of a file's bytes, UTF-8 or Latin-1. */
+    public static String decode(String file, byte[] bytes, boolean latin1) throws WeatherRefused {
+        if (!latin1) {
+            return decode(file, bytes);
+        }
+        refuseOthers(file, bytes);
+        return new String(bytes, StandardCharsets.ISO_8859_1);
+    }
+
     /** The text of a file's bytes. */
     public static String decode(String file, byte[] bytes) throws WeatherRefused {
-        if (bytes.length == 0) {
-            throw new WeatherRefused(file + ": is empty");
-        }
-        refuseUtf16(file, bytes);
+        refuseOthers(file, bytes);
         int skip = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
         String text = new String(bytes, skip, bytes.length - skip, StandardCharsets.UTF_8);
         // Broken bytes become this mark, which a whole text may hold too; the strict way then tells them apart, but
@@ -46,6 +59,10 @@ public final class TextFile {
             refuseBroken(file, bytes, skip);
         }
         return text;
+    }
+
+    private static String latin1(byte[] bytes) {
+        return new String(bytes, StandardCharsets.ISO_8859_1);
     }
 
     private static void refuseBroken(String file, byte[] bytes, int skip) throws WeatherRefused {
@@ -57,11 +74,18 @@ public final class TextFile {
         CoderResult end = decoder.decode(in, CharBuffer.allocate(bytes.length - skip), true);
         if (end.isError()) {
             throw new WeatherRefused(file + " " + place(bytes, in.position())
-                    + ": not UTF-8 text (an older 8-bit encoding?), expected UTF-8");
+                    + ": not UTF-8 text (an older 8-bit encoding?), expected UTF-8. "
+                    + Unrecognised.saved(latin1(bytes)));
         }
     }
 
-    private static void refuseUtf16(String file, byte[] bytes) throws WeatherRefused {
+    private static void refuseOthers(String file, byte[] bytes) throws WeatherRefused {
+        if (bytes.length == 0) {
+            throw new WeatherRefused(file + ": is empty");
+        }
+        if (startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0)) {
+            throw new WeatherRefused(file + ": is " + packed(bytes));
+        }
         if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
             throw new WeatherRefused(file + ": is UTF-16 text, expected UTF-8");
         }
@@ -71,6 +95,19 @@ public final class TextFile {
                         + ": a zero byte (UTF-16 text, a spreadsheet or an archive?), expected UTF-8 text");
             }
         }
+    }
+
+    /** What a packed file is, and what to do. */
+    private static String packed(byte[] bytes) {
+        String head = new String(bytes, 0, Math.min(bytes.length, 4096), StandardCharsets.ISO_8859_1);
+        boolean open = head.contains("opendocument.spreadsheet");
+        boolean workbook = head.contains("[Content_Types].xml") || head.contains("xl/") || bytes[0] != 'P';
+        if (!open && !workbook) {
+            return "a packed archive, expected the text file that is in it";
+        }
+        return "a spreadsheet's workbook (" + (open ? ".ods" : bytes[0] == 'P' ? ".xlsx" : ".xls")
+                + "), expected text: open it in the spreadsheet program, choose the sheet with the hours, save it as CSV (comma separated,"
+                + " UTF-8), and have a layout for that proposed by \"warmvat weather layout FILE.csv\"";
     }
 
     private static boolean startsWith(byte[] bytes, int... head) {

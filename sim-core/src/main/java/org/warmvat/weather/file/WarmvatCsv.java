@@ -12,17 +12,20 @@ import java.util.Set;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.layout.RowTime;
 
 /** Reads Warmvat's own weather file: lines of {@code # key: value}, a line of column names, a row for each hour. */
 final class WarmvatCsv {
     private static final String TIME = "time";
 
     private final String text;
+    private final Reading reading;
     private final FileFaults faults;
     private final List<String> notes = new ArrayList<>();
 
-    WarmvatCsv(String text, FileFaults faults) {
+    WarmvatCsv(String text, Reading reading, FileFaults faults) {
         this.text = text;
+        this.reading = reading;
         this.faults = faults;
     }
 
@@ -38,9 +41,7 @@ final class WarmvatCsv {
         faults.refuseIfAny();
         RawRows rows = rows(csv, names, columns);
         faults.refuseIfAny();
-        Calendar.Placed placed = new Calendar(rows, header.stamp(), faults).place(false, notes);
-        GapFilling filling = new GapFilling(rows, placed, header.site(), faults, notes);
-        return filling.table(header.stamp());
+        return Calendar.table(rows, header.stamp(), false, header.site(), reading, faults, notes);
     }
 
     /** What each column holds; empty for the time. */
@@ -55,7 +56,10 @@ final class WarmvatCsv {
             }
             Optional<Quantity> quantity = Quantity.ofKey(name);
             if (quantity.isEmpty() && !name.equals(TIME)) {
-                faults.add(line, "unknown column \"" + name + "\", expected one of " + Nearest.listAnd(name, known()));
+                faults.add(
+                        line,
+                        "unknown column " + FileFaults.quoted(name) + ", expected one of "
+                                + Nearest.listAnd(name, known()));
             }
             columns.add(quantity);
         }
@@ -121,8 +125,8 @@ final class WarmvatCsv {
                     line,
                     String.format(
                             Locale.ROOT,
-                            "time \"%s\", expected a date and time like 2025-01-31T14:00 (local standard time)",
-                            cell));
+                            "time %s, expected a date and time like 2025-01-31T14:00 (local standard time)",
+                            FileFaults.quoted(cell)));
         }
         return time;
     }

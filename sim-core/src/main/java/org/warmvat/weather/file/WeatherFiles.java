@@ -5,11 +5,16 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.service.Recognised;
 
-/** Reads weather files: Warmvat's own and the open TMY3 layout, told apart by their first lines. */
+/** Reads weather files: Warmvat's own, those of public services, told by what stands in them, and any other by its layout. */
 public final class WeatherFiles {
     private static final String DEMONSTRATION = "/org/warmvat/weather/cool-maritime-hills.csv";
 
@@ -33,7 +38,23 @@ public final class WeatherFiles {
      * @throws WeatherRefused when it cannot be used, with every fault found
      */
     public static Weather read(String file, byte[] bytes) throws WeatherRefused {
-        return parse(file, TextFile.decode(file, bytes));
+        return read(file, bytes, Reading.USUAL);
+    }
+
+    /**
+     * Reads the bytes of a file in a stated way.
+     *
+     * @param file its name for messages
+     * @param bytes text, UTF-8 unless its layout says otherwise
+     * @throws WeatherRefused when it cannot be used, with every fault found
+     */
+    public static Weather read(String file, byte[] bytes, Reading reading) throws WeatherRefused {
+        if (reading.layout().isPresent()) {
+            Layout layout = reading.layout().get();
+            String text = TextFile.decode(file, bytes, layout.text().latin1());
+            return new Weather(new LayoutCsv(layout, reading, new FileFaults(file)).read(text, new ArrayList<>()));
+        }
+        return parse(file, TextFile.decode(file, bytes), reading);
     }
 
     /**
@@ -43,28 +64,20 @@ public final class WeatherFiles {
      * @param text all of it
      */
     public static Weather parse(String file, String text) throws WeatherRefused {
-        FileFaults faults = new FileFaults(file);
-        if (text.startsWith(WarmvatHeader.MARK)) {
-            return new Weather(new WarmvatCsv(text, faults).read());
-        }
-        if (Tmy3Csv.isLike(text)) {
-            return new Weather(new Tmy3Csv(text, faults).read());
-        }
-        throw new WeatherRefused(file
-                + ": is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor in the open TMY3 layout;"
-                + " any other hourly text can be read with a layout file (--layout)");
+        return parse(file, text, Reading.USUAL);
     }
 
-    /**
-     * Reads the bytes of any delimited hourly text by its layout.
-     *
-     * @param file its name for messages
-     * @param bytes UTF-8 text, with or without a byte-order mark
-     * @param layout how it is laid out
-     * @throws WeatherRefused when it cannot be used, with every fault found
-     */
-    public static Weather read(String file, byte[] bytes, Layout layout) throws WeatherRefused {
-        return new Weather(new LayoutCsv(TextFile.decode(file, bytes), layout, new FileFaults(file)).read());
+    private static Weather parse(String file, String text, Reading reading) throws WeatherRefused {
+        FileFaults faults = new FileFaults(file);
+        if (text.startsWith(WarmvatHeader.MARK)) {
+            return new Weather(new WarmvatCsv(text, reading, faults).read());
+        }
+        Optional<Recognised> recognised = Recognised.in(text);
+        if (recognised.isPresent()) {
+            List<String> notes = new ArrayList<>(List.of(recognised.get().sentence()));
+            return new Weather(new LayoutCsv(recognised.get().layout(), reading, faults).read(text, notes));
+        }
+        throw new WeatherRefused(file + ": " + Unrecognised.sentence(text));
     }
 
     /** The built-in invented cool maritime year, 8760 hours. */
@@ -84,7 +97,7 @@ public final class WeatherFiles {
     private static HourlyTable demonstrationTable() {
         try {
             String text = new String(demonstrationBytes(), StandardCharsets.UTF_8);
-            return new WarmvatCsv(text, new FileFaults(DEMONSTRATION)).read();
+            return new WarmvatCsv(text, Reading.USUAL, new FileFaults(DEMONSTRATION)).read();
         } catch (WeatherRefused e) {
             throw new IllegalStateException("the built-in weather is broken", e);
         }

@@ -18,6 +18,8 @@ final class MadeSunlight {
     static final int DAYS = 365;
     /** No day is clearer than this at sea level. */
     private static final double CLEAREST_DAY = 0.80;
+    /** No month is clearer than this. */
+    private static final double CLEAREST_MONTH = 0.78;
 
     private final Normals normals;
     private final SunHour[] sun;
@@ -53,6 +55,14 @@ final class MadeSunlight {
         }
         made.fillDays();
         return made;
+    }
+
+    /** The highest daily irradiation that each month's normal may have at a place, kWh/m2. */
+    static double[] mostKWhPerM2Day(Normals normals, LocalDateTime start) {
+        double[] means = MonthCurve.means(new MadeSunlight(normals, start, new double[DAYS]).horizontalWPerM2);
+        return Arrays.stream(means)
+                .map(mean -> CLEAREST_MONTH * mean * 24 / 1000)
+                .toArray();
     }
 
     /** Clearness index of a day. */
@@ -91,14 +101,14 @@ final class MadeSunlight {
             dayExtraterrestrialWh[day] = sum;
             availableWh += sum;
         }
-        if (wantedWh > 0.78 * availableWh) {
+        if (wantedWh > CLEAREST_MONTH * availableWh) {
             throw new WeatherRefused(String.format(
                     Locale.ROOT,
                     "month %d: global_kwh_m2_day %.2f, expected at most %.2f at latitude %.1f (0.78 of what arrives above the"
                             + " air)",
                     month + 1,
                     wantedWh / 1000 / (end - first),
-                    0.78 * availableWh / 1000 / (end - first),
+                    CLEAREST_MONTH * availableWh / 1000 / (end - first),
                     normals.site().latitudeDeg()));
         }
         if (wantedWh == 0) {

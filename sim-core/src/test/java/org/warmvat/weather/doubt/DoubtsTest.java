@@ -16,9 +16,12 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.warmvat.sun.Plane;
+import org.warmvat.sun.SkyModel;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;
+import org.warmvat.weather.Stamp;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
 
@@ -124,6 +127,60 @@ class DoubtsTest {
         assertTrue(sentence(found, Doubt.Kind.HOUR_SHIFT).contains("moved by +0.5 h"), found.toString());
     }
 
+    /** A file whose times are hour starts, read as if they were hour ends, and the other way round: the cure is the stamp. */
+    @Test
+    void aWrongStampIsCuredByTheRightOne() {
+        HourlyTable read = CLEAN.stamped(Stamp.HOUR_START);
+        assertEquals(CLEAN.start().plusHours(1), read.start());
+        String sentence = sentence(Doubts.of(new Weather(read)), Doubt.Kind.HOUR_SHIFT);
+        assertTrue(sentence.contains("\"weather convert FILE --stamp hour_end\""), sentence);
+        assertEquals(List.of(), Doubts.of(new Weather(read.stamped(Stamp.HOUR_END))));
+        assertEquals(CLEAN.start(), read.stamped(Stamp.HOUR_END).start());
+    }
+
+    @Test
+    void aWrongClockIsCuredByTheRightOffset() {
+        Site east = new Site("east", 53.1, -2.4, 120, 3);
+        String sentence = sentence(spoilt(east, columns -> {}), Doubt.Kind.HOUR_SHIFT);
+        assertTrue(sentence.contains("\"weather convert FILE --utc-offset 0\""), sentence);
+        HourlyTable wrong = new HourlyTable(east, CLEAN.start(), CLEAN.stamp(), CLEAN.columns());
+        assertEquals(List.of(), Doubts.of(new Weather(wrong.onClock(0))));
+    }
+
+    /** The light of 35 degrees of slope offered as that on the horizontal. */
+    @ParameterizedTest
+    @ValueSource(strings = {"cool-maritime-hills", "cold-continental", "sunny-high-valley", "cool-southern"})
+    void aTiltedPlaneIsSeen(String sample) throws Exception {
+        Weather level = WeatherFiles.read(Path.of("..", "weather-samples", sample + ".csv"));
+        Plane plane = new Plane(35, level.site().latitudeDeg() > 0 ? 180 : 0);
+        double[] global = new double[level.hours()];
+        for (int hour = 0; hour < global.length; hour++) {
+            double tilted = plane.irradiance(SkyModel.HAY_DAVIES, 0.2, level.light(hour), level.sun(hour))
+                    .totalWPerM2();
+            global[hour] = Math.min(Quantity.GLOBAL.most(), tilted);
+        }
+        Map<Quantity, double[]> columns = new EnumMap<>(level.table().columns());
+        columns.remove(Quantity.BEAM);
+        columns.remove(Quantity.DIFFUSE);
+        columns.put(Quantity.GLOBAL, global);
+        Weather tilted = new Weather(new HourlyTable(level.site(), level.start(), level.stamp(), columns));
+        String sentence = sentence(Doubts.of(tilted), Doubt.Kind.TILTED);
+        assertTrue(sentence.contains("Likely cure: ask the service for slope 0"), sentence);
+    }
+
+    @Test
+    void theSunConfirmsGoodTimesOnly() {
+        assertTrue(SunCheck.sentence(new Weather(CLEAN)).orElseThrow().startsWith("The sun confirms the times"));
+        HourlyTable off = CLEAN.onClock(1);
+        assertTrue(SunCheck.sentence(new Weather(off)).isEmpty());
+        Map<Quantity, double[]> global = new EnumMap<>(CLEAN.columns());
+        global.remove(Quantity.BEAM);
+        global.remove(Quantity.DIFFUSE);
+        Weather alone = new Weather(new HourlyTable(CLEAN.site(), CLEAN.start(), CLEAN.stamp(), global));
+        assertTrue(SunCheck.sentence(alone).orElseThrow().contains("the middle of the days' light lies"));
+        assertTrue(SunCheck.sentence(new Weather(alone.table().onClock(1))).isEmpty());
+    }
+
     @Test
     void withGlobalAloneLopsidedDaysAreSeen() {
         List<Doubt> found = spoilt(columns -> {
@@ -132,7 +189,10 @@ class DoubtsTest {
             shift(columns, 0, 8760, 1);
         });
         String sentence = sentence(found, Doubt.Kind.LOPSIDED_DAYS);
-        assertTrue(sentence.contains("min after the sun's; check stamp"), sentence);
+        assertTrue(
+                sentence.contains(
+                        "min after the sun's; likely cure: another clock, \"weather convert FILE --utc-offset 1\""),
+                sentence);
         assertTrue(spoilt(columns -> {
                     columns.remove(Quantity.BEAM);
                     columns.remove(Quantity.DIFFUSE);

@@ -57,7 +57,10 @@ class BrokenFilesTest {
     void otherEncodingsAreNamed() throws IOException {
         String umlaut = good().replace("Thornacre", "Dörnäcker");
         assertEquals(
-                List.of("year.csv line 2 byte 10: not UTF-8 text (an older 8-bit encoding?), expected UTF-8"),
+                List.of(
+                        "year.csv line 2 byte 10: not UTF-8 text (an older 8-bit encoding?), expected UTF-8. Save it as CSV in UTF-8, or"
+                                + " say text.encoding: latin-1 in a layout: \"warmvat weather layout FILE\" proposes a layout for it, to be"
+                                + " confirmed and then given by --layout"),
                 faults(bytes(umlaut, StandardCharsets.ISO_8859_1)));
         assertEquals(
                 List.of("year.csv: is UTF-16 text, expected UTF-8"), faults(bytes(umlaut, StandardCharsets.UTF_16)));
@@ -79,8 +82,10 @@ class BrokenFilesTest {
                         .faults());
         assertEquals(
                 List.of(
-                        "year.csv: is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor in the open"
-                                + " TMY3 layout; any other hourly text can be read with a layout file (--layout)"),
+                        "year.csv: is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor recognised as one of the"
+                                + " typical years and hourly series of PVGIS, NSRDB, NASA POWER by the hour, TMY2 and TMY3. Any other"
+                                + " hourly text is read by a layout: \"warmvat weather layout FILE\" proposes a layout for it, to be"
+                                + " confirmed and then given by --layout"),
                 faults(bytes("a;b;c\n1;2;3\n", StandardCharsets.UTF_8)));
     }
 

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.weather.Humidity;
 import org.warmvat.weather.Weather;
@@ -50,7 +52,9 @@ class GapFillingTest {
     void sevenHoursAreTooMany() {
         String cells = Text.hours("air_c,global_w_m2", 24, i -> cells(i, 5, 12));
         assertEquals(
-                List.of("year.csv line 14: air_c is missing for 7 hours from here, expected gaps of at most 6 hours"),
+                List.of(
+                        "year.csv line 14: air_c is missing for 7 hours from here, expected gaps of at most 6 hours (longer ones are"
+                                + " filled by --fill-holes HOURS)"),
                 assertThrows(WeatherRefused.class, () -> read(cells)).faults());
         String rows = Text.hours("air_c,global_w_m2", 24, i -> cells(i, 0, 0));
         for (int line = 21; line > 14; line--) {
@@ -60,8 +64,43 @@ class GapFillingTest {
         assertEquals(
                 List.of(
                         "year.csv line 15: time 2025-01-01T14:00 comes after a gap of 7 hours, expected rows for every hour"
-                                + " (up to 6 missing ones are filled)"),
+                                + " (up to 6 missing ones are filled; more by --fill-holes HOURS)"),
                 assertThrows(WeatherRefused.class, () -> read(shortened)).faults());
+    }
+
+    private static Weather filled(String text, int hours) throws WeatherRefused {
+        Reading reading = new Reading(Optional.empty(), hours, Reading.USUAL.beside());
+        return WeatherFiles.read("year.csv", text.getBytes(StandardCharsets.UTF_8), reading);
+    }
+
+    /** Each hour from the same hour of the days around, weighted by nearness; counted and marked. */
+    @Test
+    void longHolesAreFilledFromNeighbouringDaysWhenAsked() throws WeatherRefused {
+        String cells =
+                Text.hours("air_c,global_w_m2", 120, i -> (i >= 40 && i < 70 ? "" : 10 + i % 24 + i / 24) + ",0");
+        Weather weather = filled(cells, 48);
+        // hour 45: 21 the day before is 31, 93 (the next with a value: 45 + 24 = 69 is missing) is 34
+        assertEquals(31 + 24.0 / 72 * 3, weather.airC().value(45), 1e-12);
+        assertEquals(30, weather.table().filledHours().cardinality());
+        assertTrue(weather.assumptions()
+                .contains(
+                        "30 missing values of air_c were filled from the same hours of the days before and after (--fill-holes 48);"
+                                + " the longest hole was 30 h."));
+        assertThrows(WeatherRefused.class, () -> filled(cells, 29));
+        StringBuilder rows = new StringBuilder();
+        cells.lines()
+                .filter(line -> !line.contains(",,"))
+                .forEach(line -> rows.append(line).append('\n'));
+        assertEquals(
+                weather.airC().value(45), filled(rows.toString(), 48).airC().value(45));
+    }
+
+    @Test
+    void holesAtAnEndTakeTheDaysOfTheOtherSide() throws WeatherRefused {
+        String cells = Text.hours("air_c,global_w_m2", 96, i -> (i < 20 ? "" : 10 + i % 24) + ",0");
+        assertEquals(15, filled(cells, 24).airC().value(5), 1e-12);
+        String none = Text.hours("air_c,global_w_m2", 30, i -> (i < 28 ? "" : "3") + ",0");
+        assertThrows(WeatherRefused.class, () -> filled(none, 48));
     }
 
     @Test

@@ -16,6 +16,9 @@ import org.warmvat.weather.Site;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.RowTime;
+import org.warmvat.weather.layout.TimeForm;
 
 /** Foreign hourly texts by their layouts. */
 class LayoutCsvTest {
@@ -27,7 +30,7 @@ class LayoutCsvTest {
             Layout.Source.of("1"));
 
     private static Weather read(String text, Layout layout) throws WeatherRefused {
-        return WeatherFiles.read("foreign.txt", text.getBytes(StandardCharsets.UTF_8), layout);
+        return WeatherFiles.read("foreign.txt", text.getBytes(StandardCharsets.UTF_8), Reading.by(layout));
     }
 
     private static Layout.Column plain(String heading) {
@@ -43,7 +46,7 @@ class LayoutCsvTest {
                         List.of(new Layout.ByHeading("ZEIT")),
                         new TimeForm("YYYYMMDDhh"),
                         Stamp.HOUR_START,
-                        false,
+                        Layout.Clock.LOCAL,
                         false),
                 Map.of(
                         Quantity.AIR, plain("TT"),
@@ -74,7 +77,8 @@ class LayoutCsvTest {
     void universalTimeInTheMiddleOfTheHour() throws WeatherRefused {
         Layout layout = new Layout(
                 new Layout.Text(2, true, ',', '.'),
-                new Layout.Time(List.of(new Layout.ByHeading("t")), TimeForm.ISO, Stamp.HOUR_MIDDLE, true, false),
+                new Layout.Time(
+                        List.of(new Layout.ByHeading("t")), TimeForm.ISO, Stamp.HOUR_MIDDLE, Layout.Clock.UTC, false),
                 Map.of(
                         Quantity.AIR, new Layout.Column(new Layout.ByHeading("K"), 1, -273.15),
                         Quantity.GLOBAL, plain("g"),
@@ -115,7 +119,7 @@ class LayoutCsvTest {
                                 new Layout.ByNumber(4)),
                         new TimeForm("YYYY MM DD hh"),
                         Stamp.HOUR_END,
-                        false,
+                        Layout.Clock.LOCAL,
                         true),
                 Map.of(
                         Quantity.AIR, new Layout.Column(new Layout.ByNumber(5), 0.1, 0),
@@ -138,7 +142,7 @@ class LayoutCsvTest {
                         List.of(new Layout.ByHeading("time")),
                         new TimeForm("DD.MM.YYYY hh:mm"),
                         Stamp.HOUR_END,
-                        false,
+                        Layout.Clock.LOCAL,
                         false),
                 Map.of(Quantity.AIR, plain("temp"), Quantity.GLOBAL, plain("sun")),
                 Set.of(),
@@ -152,9 +156,7 @@ class LayoutCsvTest {
                 List.of(
                         "foreign.txt line 1: latitude_deg \"north\", expected a number from -90 to 90",
                         "foreign.txt line 1: 2 cells, but longitude_deg is said to stand in cell 9",
-                        "foreign.txt line 1: longitude_deg \"\", expected a number from -180 to 180",
                         "foreign.txt: elevation_m is said to stand in line 7, but 1 lead-in lines are skipped",
-                        "foreign.txt line 7: elevation_m \"\", expected a number from -450 to 6000",
                         "foreign.txt: utc_offset_h \"99\", expected a number from -12 to 14"),
                 assertThrows(WeatherRefused.class, () -> read("north,2\ntime,temp,sun\n", layout))
                         .faults());

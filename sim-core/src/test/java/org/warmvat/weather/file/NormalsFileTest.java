@@ -2,6 +2,7 @@ package org.warmvat.weather.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -81,7 +82,7 @@ class NormalsFileTest {
         assertEquals(
                 List.of(
                         "n.csv line 8: unknown column \"daily_rnge_k\", expected one of air_c, daily_range_k, dew_point_c,"
-                                + " global_kwh_m2_day, month, relative_humidity, wind_m_s (did you mean daily_range_k?)",
+                                + " global_kwh_m2_day, global_kwh_m2_month, month, month_sd_k, relative_humidity, wind_m_s (did you mean daily_range_k?)",
                         "n.csv line 8: no column daily_range_k, which is required",
                         "n.csv line 8: expected one of the columns relative_humidity and dew_point_c"),
                 faults(good().replace("daily_range_k", "daily_rnge_k").replace(",relative_humidity", "")));
@@ -89,6 +90,31 @@ class NormalsFileTest {
 
     @Test
     void refusesOtherKinds() {
-        assertEquals(List.of("n.csv line 1: expected \"# warmvat normals 1\""), faults("month,air_c\n"));
+        assertTrue(faults("month,air_c\n").get(0).startsWith("n.csv line 1: expected \"# warmvat normals 1\", lines"));
+    }
+
+    /** Sums of months are divided by their days; a sum under the name of a day's mean is refused with the other name. */
+    @Test
+    void sumsOfMonths() throws WeatherRefused {
+        String sums = good().replace("global_kwh_m2_day", "global_kwh_m2_month");
+        assertEquals(
+                NormalsFile.parse("n.csv", good()).months().get(1).globalKWhPerM2Day() / 28,
+                NormalsFile.parse("n.csv", sums).months().get(1).globalKWhPerM2Day(),
+                1e-12);
+        String mixed = good().replaceFirst("(?m)^1,([^,]*),([^,]*),([^,]*),", "1,$1,$2,31,");
+        assertEquals(
+                List.of("n.csv line 9: global_kwh_m2_day \"31\", expected 0 to 12 (a month's sum? name the column"
+                        + " global_kwh_m2_month)"),
+                faults(mixed));
+    }
+
+    @Test
+    void theSpreadOfMonthsMayBeGiven() throws WeatherRefused {
+        assertTrue(
+                NormalsFile.parse("n.csv", good()).months().get(3).airSpreadK().isEmpty());
+        String given = good().replace("wind_m_s", "wind_m_s,month_sd_k").replaceAll("(?m)^(\\d+,.*)$", "$1,1.7");
+        assertEquals(
+                1.7,
+                NormalsFile.parse("n.csv", given).months().get(3).airSpreadK().orElseThrow());
     }
 }

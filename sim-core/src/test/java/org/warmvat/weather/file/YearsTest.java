@@ -108,7 +108,7 @@ class YearsTest {
                 assertThrows(WeatherRefused.class, () -> read(moved)).faults();
         assertEquals(
                 "year.csv line 20: time 2025-01-01T22:00 comes after a gap of 10 hours, expected rows for every hour (up to"
-                        + " 6 missing ones are filled)",
+                        + " 6 missing ones are filled; more by --fill-holes HOURS)",
                 faults.get(0));
     }
 }

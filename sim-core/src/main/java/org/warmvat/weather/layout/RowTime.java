@@ -1,4 +1,4 @@
-package org.warmvat.weather.file;
+package org.warmvat.weather.layout;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -6,8 +6,8 @@ import java.time.LocalDateTime;
 import java.util.OptionalLong;
 
 /** Dates and times of rows as minutes since 1970 of the local clock, which makes them quick to compare. */
-final class RowTime {
-    static final int MINUTES_PER_DAY = 1440;
+public final class RowTime {
+    public static final int MINUTES_PER_DAY = 1440;
 
     private RowTime() {}
 
@@ -15,7 +15,7 @@ final class RowTime {
      * Reads {@code 2025-01-01T01:00}, also with a space for the T, with seconds of zero, and {@code 24:00} for midnight at
      * the end of the day.
      */
-    static OptionalLong isoMinutes(String text) {
+    public static OptionalLong isoMinutes(String text) {
         boolean shape = (text.length() == 16 || (text.length() == 19 && text.endsWith(":00")))
                 && text.charAt(4) == '-'
                 && text.charAt(7) == '-'
@@ -33,7 +33,7 @@ final class RowTime {
     }
 
     /** Minutes since 1970, empty when there is no such moment; hour 24 is midnight at the end of the day. */
-    static OptionalLong minutes(int year, int month, int day, int hour, int minute) {
+    public static OptionalLong minutes(int year, int month, int day, int hour, int minute) {
         boolean time = hour >= 0 && minute >= 0 && minute < 60 && (hour < 24 || (hour == 24 && minute == 0));
         if (!time || year < 1800 || year > 2200) {
             return OptionalLong.empty();
@@ -47,7 +47,7 @@ final class RowTime {
     }
 
     /** The whole number in a part of a text, -1 when it is none. */
-    static int number(String text, int from, int to) {
+    public static int number(String text, int from, int to) {
         int value = 0;
         for (int i = from; i < to; i++) {
             int digit = text.charAt(i) - '0';
@@ -60,13 +60,13 @@ final class RowTime {
     }
 
     /** A moment of the local clock. */
-    static LocalDateTime moment(long minutes) {
+    public static LocalDateTime moment(long minutes) {
         LocalDate date = LocalDate.ofEpochDay(Math.floorDiv(minutes, MINUTES_PER_DAY));
         return date.atStartOfDay().plusMinutes(Math.floorMod(minutes, MINUTES_PER_DAY));
     }
 
     /** Text of a moment, {@code 2025-01-01T01:00}. */
-    static String text(long minutes) {
+    public static String text(long minutes) {
         return moment(minutes).toString();
     }
 }

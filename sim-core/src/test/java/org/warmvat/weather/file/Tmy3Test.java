@@ -16,7 +16,7 @@ import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
 
 /** The open layout of NREL/TP-581-43156 with invented numbers. */
-class Tmy3CsvTest {
+class Tmy3Test {
     private static final String LEAD = """
             999001,"THORNACRE (INVENTED)",ZZ,-5.0,42.900,-78.700,215
             Date (MM/DD/YYYY),Time (HH:MM),ETR (W/m^2),GHI (W/m^2),GHI source,DNI (W/m^2),DHI (W/m^2),TotCld (tenths),Dry-bulb (C),Dew-point (C),RHum (%),Pressure (mbar),Wspd (m/s)
@@ -58,7 +58,9 @@ class Tmy3CsvTest {
         assertEquals(3.1, weather.windMPerS().value(0));
         assertEquals(0.7, weather.table().columns().get(Quantity.CLOUD)[0]);
         assertEquals(
-                List.of("The weather is a typical year whose months come from different years: it was laid onto 2025."),
+                List.of(
+                        "Read as a typical year in the TMY3 layout: a row's time is the end of its hour, local standard time.",
+                        "The weather is a typical year whose months come from different years: it was laid onto 2025."),
                 weather.assumptions());
     }
 
@@ -92,8 +94,8 @@ class Tmy3CsvTest {
                 List.of(
                         "typical.csv line 4: air_c \"-200\", expected -90 to 60",
                         "typical.csv line 4: cloud_fraction \"17\", expected 0 to 1 (a fraction: is this percent, tenths or eighths?)",
-                        "typical.csv line 5: date and time \"01-01-1980,03:00\", expected like 01/31/1988,14:00",
-                        "typical.csv line 6: 9 cells, expected 13 as in line 2"),
+                        "typical.csv line 5: time \"01-01-1980 03:00\", expected the form MM/DD/YYYY hh:mm",
+                        "typical.csv line 6: 9 cells, expected at least 13"),
                 assertThrows(WeatherRefused.class, () -> read(broken)).faults());
     }
 
@@ -102,14 +104,16 @@ class Tmy3CsvTest {
         String text = LEAD.replace("-5.0,42.900", "-15,latitude") + month(1980, 1, "0,0,1,0,0,7,-2.0,-5.0,80,990,3.1");
         assertEquals(
                 List.of(
-                        "typical.csv line 1: UTC offset \"-15\", expected a number from -12 to 14",
-                        "typical.csv line 1: latitude \"latitude\", expected a number from -90 to 90"),
+                        "typical.csv line 1: latitude_deg \"latitude\", expected a number from -90 to 90",
+                        "typical.csv line 1: utc_offset_h \"-15\", expected a number from -12 to 14"),
                 assertThrows(WeatherRefused.class, () -> read(text)).faults());
         String short1 = "1,2\n" + LEAD.substring(LEAD.indexOf('\n') + 1);
         assertEquals(
                 List.of(
-                        "typical.csv line 1: 2 cells, expected 7: station, name, state, UTC offset, latitude, longitude,"
-                                + " elevation"),
+                        "typical.csv line 1: 2 cells, but latitude_deg is said to stand in cell 5",
+                        "typical.csv line 1: 2 cells, but longitude_deg is said to stand in cell 6",
+                        "typical.csv line 1: 2 cells, but elevation_m is said to stand in cell 7",
+                        "typical.csv line 1: 2 cells, but utc_offset_h is said to stand in cell 4"),
                 assertThrows(WeatherRefused.class, () -> read(short1)).faults());
     }
 
@@ -117,7 +121,10 @@ class Tmy3CsvTest {
     void neededColumnsAreNamed() {
         String text = LEAD.replace("Dry-bulb (C)", "Dry bulb") + month(1980, 1, "0,0,1,0,0,7,-2.0,-5.0,80,990,3.1");
         assertEquals(
-                List.of("typical.csv line 2: no column \"Dry-bulb (C)\", which is required"),
+                List.of(
+                        "typical.csv line 2: no column \"Dry-bulb (C)\", expected one of Date (MM/DD/YYYY), Time (HH:MM), ETR (W/m^2), GHI (W/m^2),"
+                                + " GHI source, DNI (W/m^2), DHI (W/m^2), TotCld (tenths), Dry bulb, Dew-point (C), RHum (%), Pressure (mbar),"
+                                + " Wspd (m/s)"),
                 assertThrows(WeatherRefused.class, () -> read(text)).faults());
     }
 }

@@ -1,17 +1,20 @@
-package org.warmvat.weather.file;
+package org.warmvat.weather.layout;
 
 import java.util.OptionalLong;
+import java.util.regex.Pattern;
 
 /**
  * How a date and time is written: runs of {@code Y}, {@code M}, {@code D}, {@code h}, {@code m} and {@code s} stand for digits, any
  * other character for itself; a year of two digits is one of this century. A run beside another run takes as many digits as it has letters; a run between separators or
- * ends takes one digit or more. Seconds and fractions of zero at the end are ignored. Hour 24 is midnight at the end of the
+ * ends takes one digit or more. Seconds and fractions of zero at the end are ignored, and
+ * so is the end of an interval after a slash. Hour 24 is midnight at the end of the
  * day; without minutes the time is on the hour.
  */
 public final class TimeForm {
     /** The form of Warmvat's own file. */
     public static final TimeForm ISO = new TimeForm("YYYY-MM-DDThh:mm");
 
+    private static final Pattern TAIL = Pattern.compile("(:00)?(\\.0+)?(/.*)?");
     private static final String LETTERS = "YMDhms";
     private static final String MAY_BE_ABSENT = "ms";
     private static final int SECONDS_PER_MINUTE = 60;
@@ -39,7 +42,7 @@ public final class TimeForm {
     }
 
     /** Minutes since 1970 of the clock in the text; empty when it does not read so or not on the minute. */
-    OptionalLong minutes(String text) {
+    public OptionalLong minutes(String text) {
         OptionalLong seconds = seconds(text);
         boolean onTheMinute = seconds.isPresent() && seconds.getAsLong() % SECONDS_PER_MINUTE == 0;
         return onTheMinute ? OptionalLong.of(seconds.getAsLong() / SECONDS_PER_MINUTE) : OptionalLong.empty();
@@ -72,9 +75,8 @@ public final class TimeForm {
             at += taken;
             i += run;
         }
-        return text.substring(at).matches("(:00)?(\\.0+)?") && values[5] < SECONDS_PER_MINUTE
-                ? seconds(values)
-                : OptionalLong.empty();
+        boolean ends = at == text.length() || TAIL.matcher(text.substring(at)).matches();
+        return ends && values[5] < SECONDS_PER_MINUTE ? seconds(values) : OptionalLong.empty();
     }
 
     private OptionalLong seconds(int[] values) {

@@ -1,0 +1,276 @@
+package org.warmvat.weather.file;
+
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
+import org.warmvat.sun.EquationOfTime;
+import org.warmvat.sun.Observer;
+import org.warmvat.sun.SunCourse;
+import org.warmvat.weather.Quantity;
+import org.warmvat.weather.Site;
+import org.warmvat.weather.Stamp;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.RowTime;
+
+/**
+ * Lays rows of another step, at instants or of another clock, onto the hours of local standard time.
+ *
+ * <ul>
+ *   <li>Temperatures, humidity, wind, pressure and cloud run in straight lines between the rows. Of rows by the hour they are taken at
+ *       the wanted stamp, of shorter steps as the mean over the hour, which belongs to its middle.
+ *   <li>Irradiance that is a mean of the row's step keeps its energy: it is spread over the step as the light outside the air is.
+ *   <li>Irradiance of instants: the hour has the same share of the light outside the air as the instants in it together; where the
+ *       sun stands below 3 degrees at all of them, that of the hour beside.
+ * </ul>
+ */
+final class OntoHours {
+    private static final int HOUR_MIN = 60;
+    private static final int DAY_MIN = 1440;
+    /** Sine of the elevation below which an instant tells nothing of its hour. */
+    private static final double LEAST_SINE = 0.05;
+
+    private static final double WHOLE_HOUR_MIN = 59.9;
+
+    private final RawRows rows;
+    private final Layout.Time time;
+    private final Stamp wanted;
+    private final Site site;
+    private final Observer observer;
+    /** Time of each row, minutes since 1970 of local standard time. */
+    private final double[] minutes;
+
+    OntoHours(RawRows rows, Layout.Time time, Site site, Stamp wanted) {
+        this.rows = rows;
+        this.time = time;
+        this.site = site;
+        this.wanted = wanted;
+        this.observer = new Observer(
+                site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), site.standardPressureHPa(), 10);
+        this.minutes = new double[rows.size()];
+        Arrays.setAll(minutes, this::localMinute);
+    }
+
+    private double localMinute(int row) {
+        long minute = rows.stampMinute(row);
+        return switch (time.clock()) {
+            case LOCAL -> minute;
+            case UTC -> minute + HOUR_MIN * site.utcOffsetH();
+            case SOLAR ->
+                minute
+                        - EquationOfTime.minutes(RowTime.moment(minute).getDayOfYear())
+                        + HOUR_MIN * (site.utcOffsetH() - site.longitudeDeg() / 15);
+        };
+    }
+
+    /** The hours in which there is any value, run by run: a typical year jumps from one year to another where its months meet. */
+    RawRows hours() {
+        RawRows hours = new RawRows(rows.quantities());
+        int from = 0;
+        while (from < minutes.length) {
+            int to = from + 1;
+            while (to < minutes.length && minutes[to] > minutes[to - 1] && minutes[to] < minutes[to - 1] + DAY_MIN) {
+                to++;
+            }
+            new Run(from, to).addTo(hours);
+            from = to;
+        }
+        return hours;
+    }
+
+    /** Rows that follow each other in time. */
+    private final class Run {
+        private final int from;
+        private final int to;
+        private final double leadMin;
+        private final long firstHour;
+        private final int hours;
+        private final SunCourse course;
+
+        Run(int from, int to) {
+            this.from = from;
+            this.to = to;
+            this.leadMin = time.stamp().minutesIntoHour() * time.stepMinutes() / (double) HOUR_MIN;
+            double shift = time.instantMinutes().orElse(0);
+            double begin = minutes[from] + Math.min(shift, -leadMin);
+            double end = minutes[to - 1] + Math.max(shift, time.stepMinutes() - leadMin);
+            this.firstHour = (long) Math.floor(begin / HOUR_MIN);
+            double lastInstant =
+                    time.instantMinutes().isPresent() ? Math.floor((minutes[to - 1] + shift) / HOUR_MIN) + 1 : 0;
+            this.hours = (int) ((long) Math.max(lastInstant, Math.ceil(end / HOUR_MIN)) - firstHour);
+            this.course =
+                    new SunCourse(observer, site.utcOffsetH(), HOUR_MIN * firstHour, HOUR_MIN * (firstHour + hours));
+        }
+
+        void addTo(RawRows result) {
+            int[] lines = lines();
+            double[][] values = new double[Quantity.values().length][];
+            for (Quantity quantity : rows.quantities()) {
+                values[quantity.ordinal()] = values(quantity);
+            }
+            for (int hour = 0; hour < hours; hour++) {
+                int at = hour;
+                if (Arrays.stream(values).anyMatch(v -> v != null && !Double.isNaN(v[at]))) {
+                    result.begin(lines[hour], HOUR_MIN * (firstHour + hour) + wanted.minutesIntoHour());
+                    for (Quantity quantity : rows.quantities()) {
+                        result.set(quantity, limited(quantity, values[quantity.ordinal()][hour]));
+                    }
+                }
+            }
+        }
+
+        private static double limited(Quantity quantity, double value) {
+            return Double.isNaN(value) ? value : Math.max(quantity.least(), Math.min(quantity.most(), value));
+        }
+
+        /** The file's line of each hour, of the row before where it has none. */
+        private int[] lines() {
+            int[] lines = new int[hours];
+            Arrays.fill(lines, rows.line(from));
+            for (int row = from; row < to; row++) {
+                int hour = (int) ((long) Math.floor(minutes[row] / HOUR_MIN) - firstHour);
+                if (hour >= 0 && hour < hours) {
+                    Arrays.fill(lines, hour, hours, rows.line(row));
+                }
+            }
+            return lines;
+        }
+
+        private double[] values(Quantity quantity) {
+            if (quantity.isSunlight() || quantity == Quantity.LONGWAVE) {
+                return time.instantMinutes().isPresent() ? ofInstants(quantity) : ofSteps(quantity);
+            }
+            return ofPoints(quantity);
+        }
+
+        private double weight(Quantity quantity, double fromMin, double toMin) {
+            return switch (quantity) {
+                case GLOBAL, DIFFUSE -> course.sines(fromMin, toMin);
+                case BEAM -> course.beams(fromMin, toMin);
+                default -> toMin - fromMin;
+            };
+        }
+
+        /** Means of steps: each step's energy spread as the light outside the air; an hour not wholly covered has none. */
+        private double[] ofSteps(Quantity quantity) {
+            double[] energy = new double[hours];
+            double[] covered = new double[hours];
+            for (int row = from; row < to; row++) {
+                double value = rows.value(quantity, row);
+                double begin = minutes[row] - leadMin;
+                double end = begin + time.stepMinutes();
+                double whole = weight(quantity, begin, end);
+                for (long h = (long) Math.floor(begin / HOUR_MIN); h * HOUR_MIN < end; h++) {
+                    double left = Math.max(begin, h * HOUR_MIN);
+                    double right = Math.min(end, (h + 1) * HOUR_MIN);
+                    int hour = (int) (h - firstHour);
+                    if (!Double.isNaN(value) && right > left && hour >= 0 && hour < hours) {
+                        double share =
+                                whole > 0 ? weight(quantity, left, right) / whole : (right - left) / time.stepMinutes();
+                        energy[hour] += value * time.stepMinutes() * share;
+                        covered[hour] += right - left;
+                    }
+                }
+            }
+            return each(hour -> covered[hour] >= WHOLE_HOUR_MIN ? energy[hour] / HOUR_MIN : Double.NaN);
+        }
+
+        private double[] ofInstants(Quantity quantity) {
+            double[] sum = new double[hours];
+            double[] outside = new double[hours];
+            double[] sines = new double[hours];
+            int[] count = new int[hours];
+            for (int row = from; row < to; row++) {
+                double value = rows.value(quantity, row);
+                double instant = minutes[row] + time.instantMinutes().orElseThrow();
+                if (!Double.isNaN(value)) {
+                    int hour = (int) ((long) Math.floor(instant / HOUR_MIN) - firstHour);
+                    double sine = course.sine(instant);
+                    sum[hour] += value;
+                    sines[hour] += sine;
+                    outside[hour] += quantity == Quantity.BEAM ? SunCourse.beam(sine) : sine;
+                    count[hour]++;
+                }
+            }
+            double[] share = each(hour -> count[hour] > 0 && sines[hour] >= LEAST_SINE * count[hour]
+                    ? sum[hour] / outside[hour]
+                    : Double.NaN);
+            return each(hour -> {
+                double begin = (double) HOUR_MIN * (firstHour + hour);
+                double mean = weight(quantity, begin, begin + HOUR_MIN) / HOUR_MIN;
+                double known = nearest(share, hour);
+                boolean lit = quantity != Quantity.LONGWAVE && mean > 0 && !Double.isNaN(known);
+                return count[hour] == 0 ? Double.NaN : lit ? known * mean : sum[hour] / count[hour];
+            });
+        }
+
+        /** The share of an hour, or of the one after or before it. */
+        private double nearest(double[] share, int hour) {
+            for (int at : new int[] {hour, hour + 1, hour - 1}) {
+                if (at >= 0 && at < hours && !Double.isNaN(share[at])) {
+                    return share[at];
+                }
+            }
+            return Double.NaN;
+        }
+
+        private double[] ofPoints(Quantity quantity) {
+            return each(hour -> {
+                double begin = (double) HOUR_MIN * (firstHour + hour);
+                return time.stepMinutes() == HOUR_MIN
+                        ? at(quantity, begin + wanted.minutesIntoHour())
+                        : mean(quantity, begin, begin + HOUR_MIN);
+            });
+        }
+
+        /** On the straight line between two rows not more than two hours apart; beyond the ends the nearest within the hour. */
+        private double at(Quantity quantity, double minute) {
+            int found = Arrays.binarySearch(minutes, from, to, minute);
+            if (found >= 0) {
+                return rows.value(quantity, found);
+            }
+            int right = -found - 1;
+            int left = right - 1;
+            if (left < from || right >= to) {
+                int end = left < from ? right : left;
+                return Math.abs(minutes[end] - minute) < HOUR_MIN ? rows.value(quantity, end) : Double.NaN;
+            }
+            double span = minutes[right] - minutes[left];
+            double share = (minute - minutes[left]) / span;
+            return span <= 2.0 * HOUR_MIN
+                    ? rows.value(quantity, left) + share * (rows.value(quantity, right) - rows.value(quantity, left))
+                    : Double.NaN;
+        }
+
+        /** Mean over an hour of the straight lines; of the rows in it where one of its ends is not known. */
+        private double mean(Quantity quantity, double begin, double end) {
+            int first = insertion(begin);
+            double lines = 0;
+            double plain = 0;
+            int count = 0;
+            double before = begin;
+            double value = at(quantity, begin);
+            for (int row = first; row < to && minutes[row] < end; row++) {
+                double here = rows.value(quantity, row);
+                if (!Double.isNaN(here) && minutes[row] > begin) {
+                    lines += (minutes[row] - before) * (value + here) / 2;
+                    before = minutes[row];
+                    value = here;
+                }
+                plain += Double.isNaN(here) ? 0 : here;
+                count += Double.isNaN(here) ? 0 : 1;
+            }
+            lines += (end - before) * (value + at(quantity, end)) / 2;
+            return count == 0 ? Double.NaN : Double.isNaN(lines) ? plain / count : lines / HOUR_MIN;
+        }
+
+        private int insertion(double minute) {
+            int found = Arrays.binarySearch(minutes, from, to, minute);
+            return found >= 0 ? found : -found - 1;
+        }
+
+        private double[] each(IntToDoubleFunction value) {
+            double[] result = new double[hours];
+            Arrays.setAll(result, value);
+            return result;
+        }
+    }
+}
