@@ -2,7 +2,7 @@ package org.warmvat.speed;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourSink;

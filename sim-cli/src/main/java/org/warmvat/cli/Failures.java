@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.warmvat.cli.answer.ResultsRefused;
 import org.warmvat.cli.answer.TerminalText;
-import org.warmvat.cli.input.InputRefused;
+import org.warmvat.cli.file.InputRefused;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.tank.StudyRefused;
 import picocli.CommandLine;

@@ -3,7 +3,7 @@ package org.warmvat.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -26,7 +26,7 @@ final class InputArguments {
     /**
      * Reads both.
      *
-     * @throws org.warmvat.cli.input.InputRefused with the faults of all files
+     * @throws org.warmvat.cli.file.InputRefused with the faults of all files
      */
     Inputs read() {
         return read(design -> {});
@@ -36,7 +36,7 @@ final class InputArguments {
      * Reads both.
      *
      * @param check what else is asked of the design
-     * @throws org.warmvat.cli.input.InputRefused with the faults of all files and of the check
+     * @throws org.warmvat.cli.file.InputRefused with the faults of all files and of the check
      */
     Inputs read(Consumer<DesignDocument> check) {
         return Inputs.read(designFile, weatherFile.stream().toList(), weather.way(), check);
@@ -45,7 +45,7 @@ final class InputArguments {
     /**
      * Reads the design alone.
      *
-     * @throws org.warmvat.cli.input.InputRefused with its faults
+     * @throws org.warmvat.cli.file.InputRefused with its faults
      */
     Inputs readDesign() {
         return Inputs.designOnly(designFile);

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -84,7 +84,7 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private static String asJson(String text) {
-        return DesignDocument.parse("starter design", text).json();
+        return DesignDocument.json("starter design", text);
     }
 
     private void answer(String text) {

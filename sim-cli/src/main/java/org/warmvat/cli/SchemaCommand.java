@@ -1,8 +1,8 @@
 package org.warmvat.cli;
 
 import java.util.concurrent.Callable;
-import org.warmvat.cli.input.DesignDocument;
-import org.warmvat.cli.input.LayoutDocument;
+import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.file.LayoutDocument;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

@@ -11,7 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.design.Design;
 import org.warmvat.tank.DerivedFigures;
 import org.warmvat.weather.Weather;

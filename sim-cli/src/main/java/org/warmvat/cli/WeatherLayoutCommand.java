@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.warmvat.cli.input.InputRefused;
+import org.warmvat.cli.file.InputRefused;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.TextFile;
 import org.warmvat.weather.service.LayoutProposal;

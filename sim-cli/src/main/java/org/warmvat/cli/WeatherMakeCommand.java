@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.warmvat.cli.input.InputRefused;
+import org.warmvat.cli.file.InputRefused;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.NormalsFile;
 import org.warmvat.weather.file.WarmvatCsvText;

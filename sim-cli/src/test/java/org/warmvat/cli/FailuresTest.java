@@ -10,7 +10,7 @@ import java.nio.file.AccessDeniedException;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
-import org.warmvat.cli.input.InputRefused;
+import org.warmvat.cli.file.InputRefused;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.tank.StudyRefused;
 import picocli.CommandLine;

@@ -10,7 +10,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.result.Heats;

@@ -13,7 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 
 /** Runs the program as a process of its own, on Java machines set up in ways that cannot be had in this one. */
 class ProcessTest {

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.weather.file.WeatherFiles;
 
 /** The commands carry, backup and hold on the demonstration's tank in six weeks of its weather. */

@@ -1,20 +1,47 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /**
  * Air let into the headspace against hydrogen sulphide (equation 7.4).
  *
- * @param litresPerHour flow while running, L/h at 0 C and 101.325 kPa, 0..10000
- * @param duty share of the time it runs, 0..1
- * @param pumpW electric power while running, W, 0..1000
- * @param warningShare share of air over dry biogas above which an hour is warned of, 0..1
+ * @param litresPerHour flow while running, L/h at 0 C and 101.325 kPa
+ * @param duty share of the time it runs
+ * @param pumpW electric power while running, W
+ * @param warningShare share of air over dry biogas above which an hour is warned of
  */
-public record AirDosing(double litresPerHour, double duty, double pumpW, double warningShare) {
+public record AirDosing(
+        @Key(
+                name = "litres_per_hour",
+                says = "Flow while running, at 0 C and 101.325 kPa",
+                unit = "L/h",
+                least = 0,
+                most = 10000,
+                usual = "1.0")
+        double litresPerHour,
+
+        @Key(name = "duty", says = "Share of the time it runs", least = 0, most = 1, usual = "1.0")
+        double duty,
+
+        @Key(
+                name = "pump_w",
+                says = "Electric power of its pump while running",
+                unit = "W",
+                least = 0,
+                most = 1000,
+                usual = "2")
+        double pumpW,
+
+        @Key(
+                name = "warning_share",
+                says = "Share of air over dry biogas above which an hour is warned of",
+                least = 0,
+                most = 1,
+                usual = "0.06")
+        double warningShare) {
 
     /** Refuses numbers out of range. */
     public AirDosing {
-        Ranges.within("air dosing in L/h", litresPerHour, 0, 10_000);
-        Ranges.within("duty of air dosing", duty, 0, 1);
-        Ranges.within("air pump in W", pumpW, 0, 1000);
-        Ranges.within("share of air to warn of", warningShare, 0, 1);
+        Ranges.check(AirDosing.class, litresPerHour, duty, pumpW, warningShare);
     }
 }

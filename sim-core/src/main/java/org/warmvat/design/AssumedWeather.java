@@ -1,18 +1,26 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /**
  * What is taken where the weather file has no column (equation 4.1).
  *
- * @param windMPerS wind at 10 m, m/s, 0..30
- * @param relativeHumidityFraction relative humidity, 0.01..1
- * @param cloudFraction cloud cover, 0..1
+ * @param windMPerS wind at 10 m, m/s
+ * @param relativeHumidityFraction relative humidity
+ * @param cloudFraction cloud cover
  */
-public record AssumedWeather(double windMPerS, double relativeHumidityFraction, double cloudFraction) {
+public record AssumedWeather(
+        @Key(name = "wind_m_s", says = "Wind at 10 m", unit = "m/s", least = 0, most = 30, usual = "3")
+        double windMPerS,
+
+        @Key(name = "relative_humidity", says = "Relative humidity", least = 0.01, most = 1, usual = "0.75")
+        double relativeHumidityFraction,
+
+        @Key(name = "cloud_fraction", says = "Cloud cover", least = 0, most = 1, usual = "0.5")
+        double cloudFraction) {
 
     /** Refuses numbers out of range. */
     public AssumedWeather {
-        Ranges.within("assumed wind in m/s", windMPerS, 0, 30);
-        Ranges.within("assumed relative humidity", relativeHumidityFraction, 0.01, 1);
-        Ranges.within("assumed cloud fraction", cloudFraction, 0, 1);
+        Ranges.check(AssumedWeather.class, windMPerS, relativeHumidityFraction, cloudFraction);
     }
 }

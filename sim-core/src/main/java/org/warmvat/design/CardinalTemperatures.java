@@ -1,26 +1,57 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Shown;
+
 /**
  * The temperatures between which digestion runs, and the relative rate between them (equation 7.3).
  *
  * <p>Source: Rosso, Lobry and Flandrois (1993), "An unexpected correlation between cardinal temperatures of microbial growth
  * highlighted by a new model", J. Theor. Biol. 162. The function needs {@code best > (least + most)/2}.
  *
- * @param leastC at and below it nothing grows, C, -20..best
- * @param bestC fastest, C
- * @param mostC at and above it nothing grows, C, best..120
+ * @param leastC minimum: at and below it nothing grows, C
+ * @param bestC optimum: fastest, C
+ * @param mostC maximum: at and above it nothing grows, C
  */
-public record CardinalTemperatures(double leastC, double bestC, double mostC) {
+public record CardinalTemperatures(
+        @Key(
+                name = "least",
+                says = "Minimum of digestion: at and below it nothing grows",
+                unit = "C",
+                least = -20,
+                most = 120,
+                usual = "8")
+        double leastC,
+
+        @Key(
+                name = "best",
+                says = "Optimum: digestion is fastest; must be above the mean of least and most",
+                unit = "C",
+                least = -20,
+                most = 120,
+                usual = "38")
+        double bestC,
+
+        @Key(
+                name = "most",
+                says = "Maximum: at and above it nothing grows",
+                unit = "C",
+                least = -20,
+                most = 120,
+                usual = "46")
+        double mostC) {
 
     /** Refuses temperatures out of order, out of range or with the best in the lower half. */
     public CardinalTemperatures {
-        Ranges.within("least temperature of digestion in C", leastC, -20, 120);
-        Ranges.within("most temperature of digestion in C", mostC, leastC, 120);
-        Ranges.stated("best temperature of digestion " + Ranges.text(bestC) + " C", bestC < mostC, "below the most");
+        Ranges.check(CardinalTemperatures.class, leastC, bestC, mostC);
         Ranges.stated(
-                "best temperature of digestion " + Ranges.text(bestC) + " C",
-                bestC > (leastC + mostC) / 2,
-                "above the mean of least and most, " + Ranges.text((leastC + mostC) / 2) + " C");
+                leastC < mostC, "least", Shown.number(leastC) + ", expected below most, " + Shown.number(mostC) + " C");
+        double mean = (leastC + mostC) / 2;
+        Ranges.stated(
+                bestC > mean && bestC < mostC,
+                "best",
+                Shown.number(bestC) + ", expected above the mean of least and most, " + Shown.number(mean)
+                        + " C, and below most, " + Shown.number(mostC) + " C");
     }
 
     /** Relative rate f(T), 0..1: 1 at the best temperature, 0 outside least..most. */

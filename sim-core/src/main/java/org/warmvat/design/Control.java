@@ -1,49 +1,124 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Shown;
+
 /**
  * What the contents are held at.
  *
- * @param setpointC set-point, C, 5..75
- * @param bandK whole width of the thermostat's band, K, 0.05..20 (equation 6.2)
- * @param minimum temperature below which an hour is short, -10 C up to the set-point
- * @param electronicsW electric power of the controls, always on, W, 0..1000
+ * @param setpointC set-point, C
+ * @param bandK whole width of the thermostat's band, K (equation 6.2)
+ * @param minimum temperature below which an hour is short
+ * @param electronicsW electric power of the controls, always on, W
  * @param dailyChange changes within 24 h that are reported
+ * @param graceDays days after a rise of the set-point or a restart on which hours below the minimum are told apart
  */
-public record Control(double setpointC, double bandK, Minimum minimum, double electronicsW, DailyChange dailyChange) {
+public record Control(
+        @Key(name = "setpoint_c", says = "Temperature the contents are held at", unit = "C", least = 5, most = 75)
+        double setpointC,
 
-    /** Refuses numbers out of range and a floor above the set-point. */
+        @Key(
+                name = "band_k",
+                says = "Whole width of the thermostat's band: on half of it below the set-point, off half of it above",
+                unit = "K",
+                least = 0.05,
+                most = 20,
+                usual = "1.0")
+        double bandK,
+
+        @Key Minimum minimum,
+
+        @Key(
+                name = "electronics_w",
+                says = "Electric power of controls and sensors, always on",
+                unit = "W",
+                least = 0,
+                most = 1000,
+                usual = "3")
+        double electronicsW,
+
+        @Key DailyChange dailyChange,
+
+        @Key(
+                name = "grace_days",
+                says =
+                        "Days after a rise of the set-point by more than 1 K, or after a circuit was off, on which hours below the minimum count as warming up",
+                unit = "days",
+                least = 0,
+                most = 90,
+                usual = "10")
+        int graceDays) {
+
+    /** Refuses numbers out of range and a minimum temperature above the set-point. */
     public Control {
-        Ranges.within("set-point in C", setpointC, 5, 75);
-        Ranges.within("thermostat band in K", bandK, 0.05, 20);
-        double floorC = minimum.celsius(setpointC);
-        if (floorC != Double.NEGATIVE_INFINITY) {
-            Ranges.within("floor temperature in C", floorC, -10, setpointC);
+        Ranges.check(Control.class, setpointC, bandK, minimum, electronicsW, dailyChange, graceDays);
+        if (minimum instanceof Minimum.At at) {
+            Ranges.stated(
+                    at.celsius() <= setpointC,
+                    "floor_c",
+                    Shown.number(at.celsius()) + ", expected up to setpoint_c, " + Shown.number(setpointC) + " C");
         }
-        Ranges.within("electronics in W", electronicsW, 0, 1000);
+        if (minimum instanceof Minimum.BelowSetpoint below) {
+            Ranges.stated(
+                    setpointC - below.kelvin() >= -10,
+                    "floor_below_setpoint_k",
+                    Shown.number(below.kelvin()) + ", expected a minimum temperature of -10 C or above");
+        }
+        Ranges.stated(
+                !(minimum instanceof Minimum.None),
+                "minimum",
+                "none, expected a temperature: none is for the calendar");
     }
 
-    /** A control with a stated minimum temperature, C. */
-    public Control(double setpointC, double bandK, double floorC, double electronicsW, DailyChange dailyChange) {
-        this(setpointC, bandK, new Minimum.At(floorC), electronicsW, dailyChange);
+    /** Ten days of grace. */
+    public Control(double setpointC, double bandK, Minimum minimum, double electronicsW, DailyChange dailyChange) {
+        this(setpointC, bandK, minimum, electronicsW, dailyChange, 10);
     }
 
-    /** The minimum at the set-point, C; negative infinity where no hour is short. */
-    public double floorC() {
+    /** A minimum temperature in degrees Celsius. */
+    public Control(double setpointC, double bandK, double minimumC, double electronicsW, DailyChange dailyChange) {
+        this(setpointC, bandK, new Minimum.At(minimumC), electronicsW, dailyChange, 10);
+    }
+
+    /** Temperature below which an hour is short, C. */
+    public double minimumC() {
         return minimum.celsius(setpointC);
     }
 
     /**
      * Changes of the contents within 24 h that are reported (equation 7.6).
      *
-     * @param noticeK the smaller one, K, 0.01..20
-     * @param warningK the larger one, K, from the smaller one to 20
+     * @param noticeK the smaller one, K
+     * @param warningK the larger one, K
      */
-    public record DailyChange(double noticeK, double warningK) {
+    public record DailyChange(
+            @Key(
+                    name = "daily_change_notice_k",
+                    says =
+                            "Days on which the contents stand further than this from 24 h before are counted (common practice, no source)",
+                    unit = "K",
+                    least = 0.01,
+                    most = 20,
+                    usual = "1")
+            double noticeK,
+
+            @Key(
+                    name = "daily_change_warning_k",
+                    says = "The same, the larger change (common practice, no source)",
+                    unit = "K",
+                    least = 0.01,
+                    most = 20,
+                    usual = "2")
+            double warningK) {
 
         /** Refuses numbers out of range. */
         public DailyChange {
-            Ranges.within("daily change to notice in K", noticeK, 0.01, 20);
-            Ranges.within("daily change to warn of in K", warningK, noticeK, 20);
+            Ranges.check(DailyChange.class, noticeK, warningK);
+            Ranges.stated(
+                    warningK >= noticeK,
+                    "daily_change_warning_k",
+                    Shown.number(warningK) + ", expected daily_change_notice_k, " + Shown.number(noticeK)
+                            + " K, or above");
         }
     }
 }

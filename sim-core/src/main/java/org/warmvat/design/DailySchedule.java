@@ -3,6 +3,8 @@ package org.warmvat.design;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.warmvat.design.keys.Refused;
+import org.warmvat.physics.Require;
 
 /**
  * Windows that return every day, overlaps counted once, windows across midnight cut in two.
@@ -10,6 +12,12 @@ import java.util.List;
  * @param spans disjoint spans within one day in rising order, neither touching nor overlapping; at least one
  */
 public record DailySchedule(List<Span> spans) {
+
+    /** Pattern of a time of day. */
+    static final String TIME = "^([01][0-9]|2[0-3]):[0-5][0-9]$";
+
+    /** Pattern of a stretch of the day; its end may be 24:00. */
+    static final String STRETCH = "^([01][0-9]|2[0-3]):[0-5][0-9]-(([01][0-9]|2[0-3]):[0-5][0-9]|24:00)$";
 
     /** Edges nearer than this are one edge, s. */
     private static final double SAME_S = 1e-6;
@@ -24,8 +32,8 @@ public record DailySchedule(List<Span> spans) {
 
         /** Refuses a span that is not inside one day or has no length. */
         public Span {
-            Ranges.within("start of a span in s", startS, 0, DailyWindow.DAY_S);
-            Ranges.above("end of a span in s", endS, startS, DailyWindow.DAY_S);
+            Require.within("start of a span in s", startS, 0, DailyWindow.DAY_S);
+            Require.within("end of a span in s", endS, Math.nextUp(startS), DailyWindow.DAY_S);
         }
 
         double lengthS() {
@@ -35,13 +43,36 @@ public record DailySchedule(List<Span> spans) {
 
     /** Refuses spans that are none, out of order or not apart. */
     public DailySchedule {
-        spans = Ranges.someOf("daily schedule", spans);
+        spans = List.copyOf(spans);
+        boolean apart = !spans.isEmpty();
         for (int i = 1; i < spans.size(); i++) {
-            Ranges.stated(
-                    "spans of a day touch or are out of order",
-                    spans.get(i - 1).endS() < spans.get(i).startS(),
-                    "disjoint spans in rising order");
+            apart &= spans.get(i - 1).endS() < spans.get(i).startS();
         }
+        Ranges.stated(apart, "", "spans of a day " + spans + ", expected disjoint ones in rising order, at least one");
+    }
+
+    /**
+     * The schedule of stretches as files write them, such as {@code 22:00-06:00}.
+     *
+     * @throws Refused when one has no length; its key is the entry's place
+     */
+    public static DailySchedule ofText(List<String> stretches) {
+        List<DailyWindow> windows = new ArrayList<>();
+        for (int i = 0; i < stretches.size(); i++) {
+            String stretch = stretches.get(i);
+            int startS = secondOfDay(stretch.substring(0, 5));
+            int lengthS = secondOfDay(stretch.substring(6)) - startS;
+            Ranges.stated(
+                    lengthS != 0,
+                    "[" + i + "]",
+                    "\"" + stretch + "\" has no length, expected an end other than the start");
+            windows.add(new DailyWindow(startS, lengthS > 0 ? lengthS : lengthS + DailyWindow.DAY_S));
+        }
+        return of(windows);
+    }
+
+    private static int secondOfDay(String time) {
+        return Integer.parseInt(time.substring(0, 2)) * 3600 + Integer.parseInt(time.substring(3, 5)) * 60;
     }
 
     /** Open the whole day, every day. */

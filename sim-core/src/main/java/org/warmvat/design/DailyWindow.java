@@ -1,12 +1,24 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+import org.warmvat.physics.Require;
+
 /**
  * A stretch of time that returns every day; it may cross midnight.
  *
  * @param startSecondOfDay start, seconds after midnight of the clock, 0 up to but not including 86400
  * @param durationS length, s, above 0 and up to 86400
  */
-public record DailyWindow(double startSecondOfDay, double durationS) {
+public record DailyWindow(
+        @Key(
+                name = "start",
+                says = "Start, by the weather file's clock",
+                pattern = DailySchedule.TIME,
+                form = "a time such as \"08:00\"")
+        double startSecondOfDay,
+
+        @Key(name = "hours", says = "Length", unit = "h", least = 0.001, most = 24, times = 3600)
+        double durationS) {
 
     /** Seconds in a day. */
     public static final double DAY_S = 86_400;
@@ -16,7 +28,7 @@ public record DailyWindow(double startSecondOfDay, double durationS) {
 
     /** Refuses a start or a length out of range. */
     public DailyWindow {
-        Ranges.within("start of a window in s", startSecondOfDay, 0, Math.nextDown(DAY_S));
-        Ranges.above("length of a window in s", durationS, 0, DAY_S);
+        Require.within("start of a window in s", startSecondOfDay, 0, Math.nextDown(DAY_S));
+        Ranges.check(DailyWindow.class, startSecondOfDay, durationS);
     }
 }

@@ -1,7 +1,19 @@
 package org.warmvat.design;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.warmvat.design.keys.Findings;
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Nearest;
+import org.warmvat.design.keys.Numbers;
+import org.warmvat.design.keys.Parts;
+import org.warmvat.design.keys.Reader;
+import org.warmvat.design.keys.Refused;
+import org.warmvat.design.keys.Shown;
 
 /**
  * Everything a builder decides about one heated digester: the root of the design records.
@@ -9,76 +21,191 @@ import java.util.Optional;
  * @param title the design's own name, free text
  * @param tank shape, depth and place
  * @param envelope layers, faces and films
+ * @param materials materials of one's own, by name
  * @param fittings inlets, outlets, legs, hatches: losses beside the envelope; may be empty
  * @param feed what is fed, when and how warm
  * @param mixer the paddle and its drive
  * @param solar the solar circuit, if there is one
- * @param backup the other heat source, if there is one
- * @param control set-point, band and floor temperature
+ * @param backup the backup heater, if there is one
+ * @param control set-point, band and minimum temperature
  * @param gas the gas side, if gas is to be computed
  * @param contents properties of the slurry in the tank
  * @param site ground, sky and what to assume where the weather is silent
  * @param runIn how the year is started
  * @param prices money, carbon and the primary-energy factor
- * @param calendar spells in which numbers are others
- * @param surroundings what stands in the tank's sky
+ * @param spells stretches of the year in which numbers are others, later ones winning over earlier ones
+ * @param shelter the shelter the tank stands in, if it does
+ * @param effluent what is done with what leaves the tank, if anything
+ * @param adjust factors on what the drawing says
+ * @param project title block, if there is one
+ * @param plausible bounds beyond which numbers are remarked on
  */
 public record Design(
+        @Key(
+                name = "title",
+                says = "Name of the design, printed on every result",
+                usual = "untitled tank",
+                pattern = "\\S",
+                form = "text that is not blank")
         String title,
+
+        @Key(name = "tank", says = "Shape, size and place of the tank")
         Tank tank,
+
+        @Key(
+                name = "envelope",
+                says = "Wall, lid and base: as lists of layers from inside to outside, or as shell and insulation")
         Envelope envelope,
+
+        @Key(name = "materials", says = "Extra materials, or other numbers for known ones, by name", usual = "{}")
+        Map<String, Material> materials,
+
+        @Key(
+                name = "fittings",
+                says = "Losses beside the envelope: inlets, outlets, gas neck, shaft, hatches, legs, straps",
+                usual = "[]")
         List<Fitting> fittings,
+
+        @Key(name = "feed", says = "What is fed, when and how warm")
         Feed feed,
+
+        @Key(name = "mixer", says = "Paddle and drive", usual = "{}")
         Mixer mixer,
+
+        @Key(name = "solar", says = "Solar circuit; leave the block out for none")
         Optional<SolarCircuit> solar,
+
+        @Key(name = "backup", says = "Backup heater; leave the block out for none")
         Optional<BackupCircuit> backup,
+
+        @Key(name = "control", says = "Set-point, band and minimum temperature")
         Control control,
+
+        @Key(name = "gas", says = "Gas side; leave the block out to compute no gas")
         Optional<Gas> gas,
+
+        @Key(name = "contents", says = "Properties of the slurry in the tank", usual = "{}")
         Contents contents,
-        Site site,
+
+        @Key Site site,
+
+        @Key(name = "run_in", says = "How long a year is run in before its first hour counts", usual = "{}")
         RunIn runIn,
+
+        @Key(name = "prices", says = "Money, carbon and the weight of electricity", usual = "{}")
         Prices prices,
-        SeasonCalendar calendar,
-        Shading surroundings) {
+
+        @Key(
+                name = "calendar",
+                says = "Stretches of the year in which numbers are others, later ones winning over earlier ones",
+                usual = "[]",
+                quiet = true)
+        List<Spell> spells,
+
+        @Key(name = "shelter", says = "Unheated shelter round the tank, with place: shelter")
+        Optional<Shelter> shelter,
+
+        @Key(name = "effluent", says = "What is done with what leaves the tank; leave the block out for nothing")
+        Optional<Effluent> effluent,
+
+        @Key(
+                name = "adjust",
+                says = "Factors on what the drawing says, as a log or a measurement has shown",
+                usual = "{}",
+                quiet = true)
+        Adjust adjust,
+
+        @Key(name = "project", says = "Title block of reports")
+        Optional<Project> project,
+
+        @Key(
+                name = "plausible",
+                says =
+                        "Bounds beyond which numbers are remarked on as unlikely (common practice, no source), for who knows better",
+                usual = "{}",
+                quiet = true)
+        Plausible plausible) {
+
+    private static final String USUAL =
+            "{tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}, envelope: {insulation_mm: 100}, control: {setpoint_c: 36}, "
+                    + "feed: {feedstocks: [{kg_per_day: 10}], water: {}}, solar: {}, backup: {}, gas: {}}";
 
     /**
      * Checks what holds across the parts.
      *
-     * @throws IllegalArgumentException when the feed stands in a room and the tank does not, when the backup burns the tank's own gas
-     *     and no gas is computed, or when the solar limit is below the set-point
+     * @throws Refused when the feed stands in a room and the tank does not, when the backup burns the tank's own gas and no gas is
+     *     computed, or when the solar limit is below the set-point
      */
     public Design {
-        Ranges.named("title", title);
         fittings = List.copyOf(fittings);
-        Ranges.stated(
-                "feed or water from a room",
-                !feed.needsRoom() || tank.place().isIndoors() || tank.place().isSheltered(),
-                "a tank indoors or in a shelter");
-        Ranges.stated(
-                "backup burning the tank's own gas",
-                gas.isPresent()
-                        || backup.filter(b -> b.source() == BackupSource.OWN_GAS)
-                                .isEmpty(),
-                "a gas block");
-        double setpointC = control.setpointC();
-        solar.ifPresent(s -> Ranges.stated(
-                "solar high limit " + Ranges.text(s.pumpControl().tankHighLimitC()) + " C",
-                s.pumpControl().tankHighLimitC() >= setpointC,
-                "at least the set-point " + Ranges.text(setpointC) + " C"));
-        calendar.spells()
-                .forEach(spell -> spell.feed()
-                        .feedstocks()
-                        .keySet()
-                        .forEach(name -> Ranges.stated(
-                                "feedstock " + name + " of spell " + spell.name(),
-                                feed.names().contains(name),
-                                "a feedstock's name")));
-        if (!calendar.isNone()) {
-            season(calendar, control, mixer, feed, solar.isPresent(), backup.isPresent());
+        spells = List.copyOf(spells);
+        materials = Collections.unmodifiableMap(new LinkedHashMap<>(materials));
+        Ranges.check(
+                Design.class,
+                title,
+                tank,
+                envelope,
+                materials,
+                fittings,
+                feed,
+                mixer,
+                solar,
+                backup,
+                control,
+                gas,
+                contents,
+                site,
+                runIn,
+                prices,
+                spells,
+                shelter,
+                effluent,
+                adjust,
+                project,
+                plausible);
+        List<Refused.Fault> faults = new ArrayList<>();
+        if (tank.place().isSheltered() && shelter.isEmpty()) {
+            faults.add(new Refused.Fault(
+                    "shelter", "is missing, expected a block (needed for place: shelter)", List.of("tank")));
+        }
+        if (!tank.place().isSheltered() && shelter.isPresent()) {
+            faults.add(new Refused.Fault("shelter", "has no place here: give tank.place: shelter", List.of("tank")));
+        }
+        for (int i = 0; i < spells.size(); i++) {
+            for (String name : spells.get(i).feed().feedstocks().keySet()) {
+                if (!feed.names().contains(name)) {
+                    faults.add(new Refused.Fault(
+                            "calendar[" + i + "].feedstocks." + name,
+                            "is none of the feedstocks, expected " + String.join(", ", feed.names()),
+                            List.of("feed")));
+                }
+            }
+        }
+        if (!tank.place().isIndoors() && !tank.place().isSheltered()) {
+            feed.roomKeys()
+                    .forEach(key -> faults.add(new Refused.Fault(
+                            "feed." + key,
+                            "room, but the tank is not in a room, expected place: indoors with room_c, or air, ground or {fixed_c: number}",
+                            List.of("tank"))));
+        }
+        if (gas.isEmpty()
+                && backup.filter(b -> b.source() == BackupSource.OWN_GAS).isPresent()) {
+            faults.add(new Refused.Fault(
+                    "backup.source",
+                    "own_gas, but no gas is computed, expected a gas block, or electric or fuel",
+                    List.of("gas")));
+        }
+        solar.flatMap(s -> limitFault(s.pumpControl().highLimit(), control.setpointC()))
+                .ifPresent(faults::add);
+        if (!faults.isEmpty()) {
+            throw new Refused(faults);
+        }
+        if (!spells.isEmpty()) {
+            season(spells, control, mixer, feed, solar.isPresent(), backup.isPresent());
         }
     }
 
-    /** A design that is the same all year and stands in the open. */
+    /** A design that is the same all year and stands in the open, as drawn. */
     public Design(
             String title,
             Tank tank,
@@ -98,6 +225,7 @@ public record Design(
                 title,
                 tank,
                 envelope,
+                Map.of(),
                 fittings,
                 feed,
                 mixer,
@@ -109,31 +237,164 @@ public record Design(
                 site,
                 runIn,
                 prices,
-                SeasonCalendar.NONE,
-                Shading.NONE);
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Adjust.NONE,
+                Optional.empty(),
+                Reader.usual(Plausible.class));
     }
 
-    /**
-     * What is in force on each day of the year (equations 12.1 to 12.3).
-     *
-     * @throws IllegalArgumentException when the calendar's ramps lean on one another round the year
-     */
+    /** The calendar. */
+    public SeasonCalendar calendar() {
+        return new SeasonCalendar(spells, control.graceDays());
+    }
+
+    /** What is in force on each day of the year (equations 12.1 to 12.3). */
     public SeasonTable season() {
-        return season(calendar, control, mixer, feed, solar.isPresent(), backup.isPresent());
+        return season(spells, control, mixer, feed, solar.isPresent(), backup.isPresent());
     }
 
     private static SeasonTable season(
-            SeasonCalendar calendar, Control control, Mixer mixer, Feed feed, boolean solar, boolean backup) {
+            List<Spell> spells, Control control, Mixer mixer, Feed feed, boolean hasSolar, boolean hasBackup) {
         return new SeasonTable(
-                calendar,
+                new SeasonCalendar(spells, control.graceDays()),
                 new SeasonTable.Base(
                         control.setpointC(),
                         control.bandK(),
                         control.minimum(),
                         mixer.minutesPerHour(),
                         feed.names(),
-                        solar,
-                        backup));
+                        hasSolar,
+                        hasBackup));
+    }
+
+    /** What stands in the collector's sky: its own, else the tank's; nothing without a solar circuit. */
+    public Shading collectorShading() {
+        return solar.map(s -> s.collector().shading().over(site.surroundings())).orElse(Shading.NONE);
+    }
+
+    private static Optional<Refused.Fault> limitFault(HighLimit limit, double setpointC) {
+        List<String> control = List.of("control");
+        if (limit instanceof HighLimit.At at && at.celsius() < setpointC) {
+            String text = Shown.number(at.celsius()) + ", expected control.setpoint_c, " + Shown.number(setpointC)
+                    + " C, or above";
+            return Optional.of(new Refused.Fault("solar.tank_high_limit_c", text, control));
+        }
+        if (limit instanceof HighLimit.AboveSetpoint above && setpointC + above.kelvin() > 100) {
+            String text = Shown.number(above.kelvin()) + ", expected set-point and this together up to 100 C";
+            return Optional.of(new Refused.Fault("solar.limit_above_setpoint_k", text, control));
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The design of a tree of keys: maps, lists, numbers and texts with the names of the design file; absent keys take their defaults.
+     *
+     * @param keys keys as written
+     * @param findings takes what is wrong and which defaults are used
+     */
+    public static Design of(Map<String, ?> keys, Findings findings) {
+        Map<String, Material> known = new LinkedHashMap<>(Material.known());
+        Reader own = new Reader(findings, (path, name, f) -> name);
+        Object materials = keys.get("materials");
+        if (materials instanceof Map<?, ?> stated && !findings.faulty("materials")) {
+            stated.forEach((name, numbers) -> {
+                if (numbers instanceof Map<?, ?> block && !findings.faulty("materials." + name)) {
+                    known.put(
+                            (String) name,
+                            own.read(Material.class, texts(block), Map.of(), "materials." + name, (String) name));
+                }
+            });
+        }
+        return new Reader(findings, (path, name, f) -> material(path, name, known, f))
+                .read(Design.class, keys, Map.of(), "", "");
+    }
+
+    @SuppressWarnings("unchecked") // keys of a file are texts
+    private static Map<String, ?> texts(Map<?, ?> block) {
+        return (Map<String, ?>) block;
+    }
+
+    private static Material material(String path, String name, Map<String, Material> known, Findings findings) {
+        Material material = known.get(name);
+        if (material == null) {
+            String hint = Nearest.of(name, known.keySet())
+                    .map(near -> "did you mean " + near + "?")
+                    .orElse("expected one of " + String.join(", ", known.keySet()));
+            findings.wrong(new Refused.Fault(
+                    path,
+                    "\"" + name + "\" is not a known material, " + hint + " (others go into the block materials)",
+                    List.of("materials")));
+        }
+        return material == null ? known.get("steel") : material;
+    }
+
+    /**
+     * A tank of 900 litres with a solar circuit, a backup heater and gas, everything at its default: the start of one's own.
+     */
+    public static Design usual() {
+        return of(Reader.tree(USUAL), Findings.strict());
+    }
+
+    /**
+     * The number of a key, in the file's unit.
+     *
+     * @param path path of the key, such as {@code solar.area_m2} or {@code envelope.wall[pir_foam].thickness_mm}
+     * @throws Refused when the design has no such number
+     */
+    public double number(String path) {
+        return Numbers.at(this, path);
+    }
+
+    /** All numbers of the design, in the file's units, by the paths of their keys. */
+    public Map<String, Double> numbers() {
+        return Numbers.all(this);
+    }
+
+    /**
+     * The same design with one number exchanged and everything that follows from it.
+     *
+     * @param path path of the key as for {@link #number}
+     * @param value the number, in the file's unit
+     * @throws Refused when there is no such number, or the design is not allowed with it
+     */
+    public Design with(String path, double value) {
+        return with(Map.of(path, value));
+    }
+
+    /**
+     * The same design with some numbers exchanged at once, so that only the whole must be allowed.
+     *
+     * @throws Refused when there is no such number, or the design is not allowed with them
+     */
+    public Design with(Map<String, Double> numbers) {
+        Design changed = Numbers.with(this, numbers);
+        if (numbers.keySet().stream().anyMatch(path -> path.startsWith("materials"))) {
+            return Parts.each(
+                    changed, Material.class, material -> changed.materials().getOrDefault(material.name(), material));
+        }
+        return changed;
+    }
+
+    /**
+     * The same design with one of its parts exchanged.
+     *
+     * @param part a record of a kind the design has one of, such as {@link Control}, {@link SolarCircuit} or {@link Ground}
+     */
+    public Design with(Record part) {
+        return Parts.with(this, part);
+    }
+
+    /** The same design without a part that may be absent, such as {@link SolarCircuit}. */
+    public Design without(Class<? extends Record> part) {
+        return Parts.without(this, part);
+    }
+
+    /** The contents' temperature at which the solar pump stops, C; infinite without a solar circuit. */
+    public double highLimitC() {
+        return solar.map(s -> s.pumpControl().highLimit().celsius(control.setpointC()))
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Whether anything in this design asks for the temperature of the ground. */

@@ -1,15 +1,22 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /**
  * Water fed together with the feedstocks.
  *
- * @param kgPerDay mass, kg/day, 0..100000
+ * @param kgPerDay mass, kg/day
  * @param temperature how warm
  */
-public record DilutionWater(double kgPerDay, FeedTemperature temperature) {
+public record DilutionWater(
+        @Key(name = "kg_per_day", says = "Water fed each day", unit = "kg/day", least = 0, most = 100000, usual = "10")
+        double kgPerDay,
+
+        @Key(name = "temperature", says = "How warm it is: air, ground, room or fixed", usual = "{fixed_c: 10}")
+        FeedTemperature temperature) {
 
     /** Refuses a mass out of range. */
     public DilutionWater {
-        Ranges.within("daily dilution water in kg", kgPerDay, 0, 100_000);
+        Ranges.check(DilutionWater.class, kgPerDay, temperature);
     }
 }

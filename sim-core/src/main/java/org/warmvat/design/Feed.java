@@ -1,7 +1,10 @@
 package org.warmvat.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Word;
 
 /**
  * What is fed, when and how.
@@ -9,26 +12,48 @@ import java.util.Optional;
  * @param feedstocks at least one
  * @param temperature how warm the feedstocks are
  * @param water dilution water, if any
- * @param schedule when feed and water enter; the daily mass is spread evenly over its open time
+ * @param entry when feed and water enter; the daily mass is spread evenly over its open time
  * @param handling auger, shredder, exchanger, frost
  * @param hygienisation heating of the batch before it is fed, if any
  */
 public record Feed(
+        @Key(name = "feedstocks", says = "What is fed every day", entries = 1)
         List<Feedstock> feedstocks,
+
+        @Key(
+                name = "temperature",
+                says = "How warm the feedstocks are: as the air of the last 24 h, the ground, the room, or fixed",
+                usual = "air")
         FeedTemperature temperature,
+
+        @Key(name = "water", says = "Dilution water; leave the block out for none")
         Optional<DilutionWater> water,
-        DailySchedule schedule,
-        FeedHandling handling,
+
+        @Key(name = "continuous", says = "Whether feed enters all day long instead of in windows", usual = "false")
+        Entry entry,
+
+        @Key FeedHandling handling,
+
+        @Key(
+                name = "hygienisation",
+                says = "Heating of each day's batch before it is fed; leave the block out for none")
         Optional<Hygienisation> hygienisation) {
 
-    /** Refuses a feed without feedstocks, and a feedstock to be heated that is not among them. */
+    /** Refuses a feed without feedstocks. */
     public Feed {
-        feedstocks = Ranges.someOf("feedstocks", feedstocks);
-        List<String> names = names(feedstocks);
+        feedstocks = List.copyOf(feedstocks);
+        Ranges.check(Feed.class, feedstocks, temperature, water, entry, handling, hygienisation);
+        List<String> names = feedstocks.stream().map(Feedstock::name).toList();
+        Ranges.stated(
+                names.stream().distinct().count() == names.size(),
+                "feedstocks",
+                "have a name twice, expected each once");
         hygienisation
                 .flatMap(Hygienisation::appliesTo)
-                .ifPresent(heated -> heated.forEach(
-                        name -> Ranges.stated("hygienisation of " + name, names.contains(name), "a feedstock's name")));
+                .ifPresent(heated -> heated.forEach(name -> Ranges.stated(
+                        names.contains(name),
+                        "hygienisation.applies_to",
+                        "\"" + name + "\" is none of the feedstocks, expected " + String.join(", ", names))));
     }
 
     /** A feed that is not heated before. */
@@ -36,18 +61,63 @@ public record Feed(
             List<Feedstock> feedstocks,
             FeedTemperature temperature,
             Optional<DilutionWater> water,
-            DailySchedule schedule,
+            Entry entry,
             FeedHandling handling) {
-        this(feedstocks, temperature, water, schedule, handling, Optional.empty());
-    }
-
-    private static List<String> names(List<Feedstock> feedstocks) {
-        return feedstocks.stream().map(Feedstock::name).toList();
+        this(feedstocks, temperature, water, entry, handling, Optional.empty());
     }
 
     /** Names of the feedstocks, in their order. */
     public List<String> names() {
-        return names(feedstocks);
+        return feedstocks.stream().map(Feedstock::name).toList();
+    }
+
+    /** When feed and water enter. */
+    public sealed interface Entry {
+
+        /** The open time of a day. */
+        DailySchedule schedule();
+    }
+
+    /**
+     * In windows.
+     *
+     * @param windows they may cross midnight; at least one
+     */
+    @Word("false")
+    public record InWindows(
+            @Key(
+                    name = "windows",
+                    says = "When feed enters each day; windows may cross midnight, overlaps count once",
+                    entries = 1,
+                    usual = "[{start: 08:00, hours: 3}]")
+            List<DailyWindow> windows)
+            implements Entry {
+
+        /** Refuses an empty list. */
+        public InWindows {
+            windows = List.copyOf(windows);
+            Ranges.check(InWindows.class, windows);
+        }
+
+        @Override
+        public DailySchedule schedule() {
+            return DailySchedule.of(windows);
+        }
+    }
+
+    /** All day long. */
+    @Word("true")
+    public record AllDay() implements Entry {
+
+        @Override
+        public DailySchedule schedule() {
+            return DailySchedule.continuous();
+        }
+    }
+
+    /** The open time of a day. */
+    public DailySchedule schedule() {
+        return entry.schedule();
     }
 
     /** Fresh mass of the feedstocks together, kg/day, water left out. */
@@ -83,10 +153,15 @@ public record Feed(
                         .isPresent();
     }
 
-    /** Whether feed or water is as warm as the room. */
-    public boolean needsRoom() {
-        return temperature instanceof FeedTemperature.Room
-                || water.filter(w -> w.temperature() instanceof FeedTemperature.Room)
-                        .isPresent();
+    /** Keys of the streams that are as warm as the room. */
+    List<String> roomKeys() {
+        List<String> keys = new ArrayList<>();
+        if (temperature instanceof FeedTemperature.Room) {
+            keys.add("temperature");
+        }
+        if (water.filter(w -> w.temperature() instanceof FeedTemperature.Room).isPresent()) {
+            keys.add("water.temperature");
+        }
+        return keys;
     }
 }

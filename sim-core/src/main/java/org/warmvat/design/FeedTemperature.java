@@ -1,27 +1,35 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Word;
+
 /** How warm a stream is when it is fed (equation 3.2). */
 public sealed interface FeedTemperature {
+
+    /** The mean air temperature of the 24 hours before. */
+    @Word("air")
+    record Air() implements FeedTemperature {}
+
+    /** The ground's temperature. */
+    @Word("ground")
+    record Ground() implements FeedTemperature {}
+
+    /** The room's temperature, for a tank indoors. */
+    @Word("room")
+    record Room() implements FeedTemperature {}
 
     /**
      * Always the same.
      *
-     * @param celsius temperature, C, -40..100
+     * @param celsius temperature, C
      */
-    record Fixed(double celsius) implements FeedTemperature {
+    record Fixed(
+            @Key(name = "fixed_c", says = "Always this warm", unit = "C", least = -40, most = 100)
+            double celsius) implements FeedTemperature {
 
         /** Refuses a temperature out of range. */
         public Fixed {
-            Ranges.within("fixed temperature in C", celsius, -40, 100);
+            Ranges.check(Fixed.class, celsius);
         }
     }
-
-    /** The mean air temperature of the 24 hours before. */
-    record Air() implements FeedTemperature {}
-
-    /** The ground's temperature. */
-    record Ground() implements FeedTemperature {}
-
-    /** The room's temperature, for a tank indoors. */
-    record Room() implements FeedTemperature {}
 }

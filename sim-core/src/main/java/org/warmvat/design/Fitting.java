@@ -1,5 +1,7 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /** A loss beside the envelope: inlet, outlet, gas neck, shaft, hatch, support (equation 2.7). */
 public sealed interface Fitting {
 
@@ -10,34 +12,39 @@ public sealed interface Fitting {
      * A loss stated as a conductance.
      *
      * @param name its name
-     * @param uaWPerK conductance from contents to outside air or room, W/K, 0..1000
+     * @param uaWPerK conductance from contents to outside air or room, W/K
      */
-    record Stated(String name, double uaWPerK) implements Fitting {
+    record Stated(
+            @Key(name = "name", says = "Name of the fitting", pattern = "\\S", form = "text that is not blank")
+            String name,
+
+            @Key(name = "ua_w_k", says = "Its loss per kelvin, as known", unit = "W/K", least = 0, most = 1000)
+            double uaWPerK)
+            implements Fitting {
 
         /** Refuses a conductance out of range. */
         public Stated {
-            Ranges.named("fitting", name);
-            Ranges.within("conductance of " + name + " in W/K", uaWPerK, 0, 1000);
+            Ranges.check(Stated.class, name, uaWPerK);
         }
     }
 
     /**
-     * Solid bars through the foam, such as legs or straps.
+     * Solid bars through the insulation, such as legs or straps.
      *
      * @param name their name
-     * @param material what they are made of
-     * @param sectionM2 section of one, m2, above 0 and up to 1
-     * @param lengthM length between warm and cold end, m, 0.001..10
-     * @param count how many, 1..1000
+     * @param bars what they are
      */
-    record Bar(String name, Material material, double sectionM2, double lengthM, int count) implements Fitting {
+    record Bar(
+            @Key(name = "name", says = "Name of the fitting", pattern = "\\S", form = "text that is not blank")
+            String name,
 
-        /** Refuses sizes out of range. */
+            @Key(name = "bar", says = "Solid bars through the insulation: legs, straps, shafts")
+            Bars bars)
+            implements Fitting {
+
+        /** Refuses a blank name. */
         public Bar {
-            Ranges.named("fitting", name);
-            Ranges.above("section of " + name + " in m2", sectionM2, 0, 1);
-            Ranges.within("length of " + name + " in m", lengthM, 0.001, 10);
-            Ranges.within("count of " + name, count, 1, 1000);
+            Ranges.check(Bar.class, name, bars);
         }
     }
 
@@ -45,64 +52,107 @@ public sealed interface Fitting {
      * A pipe full of still slurry that sticks out: a fin.
      *
      * @param name its name
-     * @param boreM inner diameter, m, 0.005..2
-     * @param wall wall material and thickness
-     * @param insulation insulation, thickness 0 for a bare pipe
-     * @param lengthM length outside the envelope, m, 0.01..50
-     * @param still what is taken for the still slurry in it and the air around it
+     * @param pipe what it is
      */
-    record Pipe(String name, double boreM, PipeWall wall, PipeInsulation insulation, double lengthM, PipeFilm still)
+    record Pipe(
+            @Key(name = "name", says = "Name of the fitting", pattern = "\\S", form = "text that is not blank")
+            String name,
+
+            @Key(name = "pipe", says = "A pipe full of still slurry that sticks out: inlets and outlets")
+            Stub pipe)
             implements Fitting {
 
-        /** Refuses sizes out of range. */
+        /** Refuses a blank name. */
         public Pipe {
-            Ranges.named("fitting", name);
-            Ranges.within("bore of " + name + " in m", boreM, 0.005, 2);
-            Ranges.within("length of " + name + " in m", lengthM, 0.01, 50);
+            Ranges.check(Pipe.class, name, pipe);
         }
     }
 
     /**
-     * The wall of a pipe.
+     * Solid bars.
      *
-     * @param material what it is made of
-     * @param thicknessM thickness, m, above 0 and up to 0.2
+     * @param material what they are made of
+     * @param sectionM2 section of one, m2
+     * @param lengthM length between warm and cold end, m
+     * @param count how many
      */
-    record PipeWall(Material material, double thicknessM) {
+    record Bars(
+            @Key(name = "material", says = "What they are made of", usual = "stainless_steel")
+            Material material,
 
-        /** Refuses a thickness out of range. */
-        public PipeWall {
-            Ranges.above("pipe wall in m", thicknessM, 0, 0.2);
+            @Key(name = "section_mm2", says = "Section of one bar", unit = "mm2", least = 0.01, most = 1e6, per = 1e6)
+            double sectionM2,
+
+            @Key(
+                    name = "length_mm",
+                    says = "Length between its warm and its cold end",
+                    unit = "mm",
+                    least = 1,
+                    most = 10000,
+                    per = 1000)
+            double lengthM,
+
+            @Key(name = "count", says = "How many", least = 1, most = 1000, usual = "1")
+            int count) {
+
+        /** Refuses sizes out of range. */
+        public Bars {
+            Ranges.check(Bars.class, material, sectionM2, lengthM, count);
         }
     }
 
     /**
-     * Insulation around a pipe.
+     * A pipe outside the envelope.
      *
-     * @param thicknessM thickness, m, 0..1; 0 means none
-     * @param conductivityWPerMK conductivity, W/(m K), 0.002..10
+     * @param boreM inner diameter, m
+     * @param wallMaterial what its wall is made of
+     * @param wallM thickness of its wall, m
+     * @param lengthM length outside the envelope, m
+     * @param insulationM thickness of its insulation, m; 0 for a bare pipe
+     * @param insulationWPerMK conductivity of its insulation, W/(m K)
      */
-    record PipeInsulation(double thicknessM, double conductivityWPerMK) {
+    record Stub(
+            @Key(name = "bore_mm", says = "Inner diameter", unit = "mm", least = 5, most = 2000, per = 1000)
+            double boreM,
 
-        /** Refuses numbers out of range. */
-        public PipeInsulation {
-            Ranges.within("pipe insulation in m", thicknessM, 0, 1);
-            Ranges.within("conductivity of the pipe insulation in W/mK", conductivityWPerMK, 0.002, 10);
-        }
-    }
+            @Key(name = "wall_material", says = "What its wall is made of", usual = "pvc_rigid")
+            Material wallMaterial,
 
-    /**
-     * Still slurry inside, air outside.
-     *
-     * @param slurryConductivityWPerMK conductivity of the still slurry, W/(m K), 0.1..5
-     * @param outerWPerM2K outer film, W/(m2 K), 0.1..100
-     */
-    record PipeFilm(double slurryConductivityWPerMK, double outerWPerM2K) {
+            @Key(
+                    name = "wall_mm",
+                    says = "Thickness of its wall",
+                    unit = "mm",
+                    least = 0.1,
+                    most = 200,
+                    usual = "3.2",
+                    per = 1000)
+            double wallM,
 
-        /** Refuses numbers out of range. */
-        public PipeFilm {
-            Ranges.within("conductivity of still slurry in W/mK", slurryConductivityWPerMK, 0.1, 5);
-            Ranges.within("outer film of a pipe in W/m2K", outerWPerM2K, 0.1, 100);
+            @Key(name = "length_m", says = "Length outside the envelope", unit = "m", least = 0.01, most = 50)
+            double lengthM,
+
+            @Key(
+                    name = "insulation_mm",
+                    says = "Thickness of its insulation; 0 for none",
+                    unit = "mm",
+                    least = 0,
+                    most = 1000,
+                    usual = "0",
+                    per = 1000)
+            double insulationM,
+
+            @Key(
+                    name = "insulation_w_mk",
+                    says = "Conductivity of its insulation",
+                    unit = "W/mK",
+                    least = 0.002,
+                    most = 10,
+                    usual = "0.027")
+            double insulationWPerMK) {
+
+        /** Refuses sizes out of range. */
+        public Stub {
+            Ranges.check(Stub.class, boreM, wallMaterial, wallM, lengthM, insulationM, insulationWPerMK);
         }
     }
 }

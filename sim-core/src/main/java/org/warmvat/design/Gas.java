@@ -1,48 +1,102 @@
 package org.warmvat.design;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Shown;
 
 /**
  * The gas side.
  *
  * @param referenceC temperature at which the feedstocks' rates hold, C, strictly between least and most
- * @param methaneFraction methane in dry biogas, volume fraction, 0.3..1
+ * @param methaneFraction methane in dry biogas, volume fraction
  * @param temperatures cardinal temperatures of digestion
  * @param airDosing air dosing, if any
- * @param reactionHeatKJPerNm3Methane heat set free by digestion, kJ per Nm3 of methane, -5000..5000 (equation 1.2)
- * @param heatCapacityJPerM3K volumetric heat capacity of the leaving gas, J/(m3 K), 0..5000 (equation 3.4)
+ * @param reactionHeatKJPerNm3Methane heat set free by digestion, kJ per Nm3 of methane (equation 1.2)
+ * @param heatCapacityJPerM3K volumetric heat capacity of the leaving gas, J/(m3 K) (equation 3.4)
  * @param holder what stores the gas, if anything
  * @param uses what burns it; needs a holder; names are unique
- * @param condensate how far it cools in its pipe, if its water is to be computed
+ * @param pipe the pipe in which its water falls out, if that is to be computed
  */
 public record Gas(
+        @Key(
+                name = "reference_c",
+                says = "Temperature at which the feedstocks' rates hold",
+                unit = "C",
+                least = -20,
+                most = 120,
+                usual = "35")
         double referenceC,
+
+        @Key(
+                name = "methane_fraction",
+                says = "Methane in dry biogas by volume",
+                unit = "Nm3/Nm3",
+                least = 0.3,
+                most = 1,
+                usual = "0.58")
         double methaneFraction,
+
+        @Key(
+                name = "temperatures_c",
+                says = "Minimum, optimum and maximum of digestion (Rosso et al. 1993)",
+                usual = "{}")
         CardinalTemperatures temperatures,
+
+        @Key(name = "air_dosing", says = "Air let in against hydrogen sulphide; leave the block out for none")
         Optional<AirDosing> airDosing,
+
+        @Key(
+                name = "reaction_heat_kj_per_nm3_methane",
+                says = "Heat set free by digestion per Nm3 of methane",
+                unit = "kJ/Nm3",
+                least = -5000,
+                most = 5000,
+                usual = "0")
         double reactionHeatKJPerNm3Methane,
+
+        @Key(
+                name = "heat_capacity_j_m3k",
+                says = "Heat capacity of the leaving gas",
+                unit = "J/m3K",
+                least = 0,
+                most = 5000,
+                usual = "1440")
         double heatCapacityJPerM3K,
+
+        @Key(name = "holder", says = "What stores the gas between making and use; leave the block out for none")
         Optional<GasHolder> holder,
+
+        @Key(name = "uses", says = "What burns gas from the holder", usual = "[]", quiet = true)
         List<GasUse> uses,
-        Optional<Condensate> condensate) {
+
+        @Key(name = "condensate", says = "Pipe in which the gas's water falls out; leave the block out for none")
+        Optional<GasPipe> pipe) {
 
     /** Refuses numbers out of range and a reference at which nothing grows. */
     public Gas {
-        Ranges.stated(
-                "reference temperature " + Ranges.text(referenceC) + " C",
-                referenceC > temperatures.leastC() && referenceC < temperatures.mostC(),
-                "between " + Ranges.text(temperatures.leastC()) + " and " + Ranges.text(temperatures.mostC()) + " C");
-        Ranges.within("methane fraction", methaneFraction, 0.3, 1);
-        Ranges.within("reaction heat in kJ/Nm3", reactionHeatKJPerNm3Methane, -5000, 5000);
-        Ranges.within("heat capacity of gas in J/m3K", heatCapacityJPerM3K, 0, 5000);
         uses = List.copyOf(uses);
-        Ranges.stated("uses of gas", uses.isEmpty() || holder.isPresent(), "a gas holder");
-        Set<String> names = new HashSet<>();
-        uses.forEach(use ->
-                Ranges.stated("gas use named " + use.name() + " twice", names.add(use.name()), "each name once"));
+        Ranges.check(
+                Gas.class,
+                referenceC,
+                methaneFraction,
+                temperatures,
+                airDosing,
+                reactionHeatKJPerNm3Methane,
+                heatCapacityJPerM3K,
+                holder,
+                uses,
+                pipe);
+        Ranges.stated(uses.isEmpty() || holder.isPresent(), "uses", "need a gas holder, expected a block holder");
+        Ranges.stated(
+                uses.stream().map(GasUse::name).distinct().count() == uses.size(),
+                "uses",
+                "have a name twice, expected each once");
+        Ranges.stated(
+                referenceC > temperatures.leastC() && referenceC < temperatures.mostC(),
+                "reference_c",
+                Shown.number(referenceC) + ", expected between temperatures_c.least and most, "
+                        + Shown.number(temperatures.leastC()) + " and " + Shown.number(temperatures.mostC()) + " C");
     }
 
     /** Gas of which nothing more is told than how much there is. */
@@ -63,6 +117,11 @@ public record Gas(
                 Optional.empty(),
                 List.of(),
                 Optional.empty());
+    }
+
+    /** How far the gas cools in its pipe, if its water is to be computed. */
+    public Optional<Condensate> condensate() {
+        return pipe.map(GasPipe::coolsTo);
     }
 
     /** Rate at a temperature over the rate at the reference, {@code f(T)/f(T_ref)} (equation 7.3). */

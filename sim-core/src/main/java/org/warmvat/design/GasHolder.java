@@ -1,16 +1,54 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Shown;
+
 /**
  * What stores the gas between making and use (equation 14.1).
  *
- * @param usefulM3 volume that can be filled and emptied, m3, 0.001..100000
- * @param startsFullShare how full it is at the start, 0..1
- * @param restartShare share at which draws begin again after they stopped, above 0 and below 1
- * @param reserveShare share kept for the tank's own heater, 0 up to but not including 1; with the restart at most 1
- * @param pressureKPaOver pressure over the standard atmosphere, kPa, 0..100
+ * @param usefulM3 volume that can be filled and emptied, m3
+ * @param startsFullShare how full it is at the start
+ * @param restartShare share at which draws begin again after they stopped
+ * @param reserveShare share kept for the tank's own heater; with the restart at most 1
+ * @param pressureKPaOver pressure over the standard atmosphere, kPa
  */
 public record GasHolder(
-        double usefulM3, double startsFullShare, double restartShare, double reserveShare, double pressureKPaOver) {
+        @Key(
+                name = "useful_m3",
+                says = "Volume that can be filled and emptied",
+                unit = "m3",
+                least = 0.001,
+                most = 100000)
+        double usefulM3,
+
+        @Key(name = "starts_full_share", says = "How full it is at the start", least = 0, most = 1, usual = "0.5")
+        double startsFullShare,
+
+        @Key(
+                name = "restart_share",
+                says = "Share at which draws begin again after they stopped",
+                least = 0.001,
+                most = 0.999,
+                usual = "0.05")
+        double restartShare,
+
+        @Key(
+                name = "reserve_share",
+                says =
+                        "Share kept for the tank's own burner and hygienisation; counts only where one of them burns own gas",
+                least = 0,
+                most = 0.999,
+                usual = "0.2")
+        double reserveShare,
+
+        @Key(
+                name = "pressure_kpa_over",
+                says = "Pressure over the standard atmosphere",
+                unit = "kPa",
+                least = 0,
+                most = 100,
+                usual = "2")
+        double pressureKPaOver) {
 
     private static final double STANDARD_KPA = 101.325;
     private static final double FILLED_AT_K = 288.15;
@@ -18,15 +56,11 @@ public record GasHolder(
 
     /** Refuses numbers out of range. */
     public GasHolder {
-        Ranges.within("useful volume of the gas holder in m3", usefulM3, 0.001, 100_000);
-        Ranges.within("share of the gas holder at the start", startsFullShare, 0, 1);
-        Ranges.above("restart share of the gas holder", restartShare, 0, Math.nextDown(1.0));
-        Ranges.within("reserve share of the gas holder", reserveShare, 0, Math.nextDown(1.0));
+        Ranges.check(GasHolder.class, usefulM3, startsFullShare, restartShare, reserveShare, pressureKPaOver);
         Ranges.stated(
-                "reserve and restart share of the gas holder together " + Ranges.text(reserveShare + restartShare),
                 reserveShare + restartShare <= 1,
-                "at most 1");
-        Ranges.within("pressure of the gas holder in kPa over", pressureKPaOver, 0, 100);
+                "reserve_share",
+                Shown.number(reserveShare) + ", expected with restart_share together at most 1");
     }
 
     /** Dry biogas it holds when full, Nm3: its gas is taken to be at 15 °C. */

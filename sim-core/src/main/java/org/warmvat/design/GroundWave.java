@@ -1,18 +1,31 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /**
  * The year's wave of the ground's surface temperature, where it is given rather than fitted to the weather (equation 2.6).
  *
- * @param meanC mean, C, -30..40
- * @param amplitudeK amplitude, K, 0..50
- * @param coldestDay day of the coldest point, days after 1 January 0:00, 0..366
+ * @param meanC mean, C
+ * @param amplitudeK amplitude, K
+ * @param coldestDay day of the coldest point, days after 1 January 0:00
  */
-public record GroundWave(double meanC, double amplitudeK, double coldestDay) {
+public record GroundWave(
+        @Key(name = "mean_c", says = "Mean of the ground's yearly wave", unit = "C", least = -30, most = 40)
+        double meanC,
+
+        @Key(name = "amplitude_k", says = "Amplitude of that wave at the surface", unit = "K", least = 0, most = 50)
+        double amplitudeK,
+
+        @Key(
+                name = "coldest_day",
+                says = "Day of its coldest point, counted from 1 January",
+                unit = "day",
+                least = 0,
+                most = 366)
+        double coldestDay) {
 
     /** Refuses numbers out of range. */
     public GroundWave {
-        Ranges.within("mean of the ground in C", meanC, -30, 40);
-        Ranges.within("amplitude of the ground in K", amplitudeK, 0, 50);
-        Ranges.within("coldest day of the ground", coldestDay, 0, 366);
+        Ranges.check(GroundWave.class, meanC, amplitudeK, coldestDay);
     }
 }

@@ -1,20 +1,47 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /**
  * The paddle and its drive (equation 3.3).
  *
  * @param shaft power at the shaft, by torque and speed or given
- * @param driveEfficiency shaft over electric power, above 0 and up to 1
- * @param idleW electric power beside it while the mixer runs, W, 0..10000
- * @param minutesPerHour minutes it runs from the start of each hour, 0..60
+ * @param driveEfficiency shaft over electric power
+ * @param idleW electric power beside it while the mixer runs, W
+ * @param minutesPerHour minutes it runs from the start of each hour
  */
-public record Mixer(Shaft shaft, double driveEfficiency, double idleW, double minutesPerHour) {
+public record Mixer(
+        @Key Shaft shaft,
+
+        @Key(
+                name = "drive_efficiency",
+                says = "Shaft power over electric power of motor and gear",
+                least = 0.001,
+                most = 1,
+                usual = "0.2")
+        double driveEfficiency,
+
+        @Key(
+                name = "idle_w",
+                says = "Electric power drawn beside it while the mixer runs",
+                unit = "W",
+                least = 0,
+                most = 10000,
+                usual = "6")
+        double idleW,
+
+        @Key(
+                name = "minutes_per_hour",
+                says = "Minutes it runs from the start of each hour",
+                unit = "min/h",
+                least = 0,
+                most = 60,
+                usual = "60")
+        double minutesPerHour) {
 
     /** Refuses numbers out of range. */
     public Mixer {
-        Ranges.above("drive efficiency", driveEfficiency, 0, 1);
-        Ranges.within("idle power of the mixer in W", idleW, 0, 10_000);
-        Ranges.within("mixer minutes per hour", minutesPerHour, 0, 60);
+        Ranges.check(Mixer.class, shaft, driveEfficiency, idleW, minutesPerHour);
     }
 
     /** Power at the shaft while it runs, W: it becomes heat of the contents. */
@@ -42,15 +69,26 @@ public record Mixer(Shaft shaft, double driveEfficiency, double idleW, double mi
     /**
      * Power from torque and speed.
      *
-     * @param revolutionsPerHour speed, 1/h, 0..100000
-     * @param torqueNm torque, N m, 0..100000
+     * @param revolutionsPerHour speed, 1/h
+     * @param torqueNm torque, N m
      */
-    public record Turning(double revolutionsPerHour, double torqueNm) implements Shaft {
+    public record Turning(
+            @Key(
+                    name = "revolutions_per_hour",
+                    says = "Speed of the paddle while it runs",
+                    unit = "1/h",
+                    least = 0,
+                    most = 100000,
+                    usual = "4")
+            double revolutionsPerHour,
+
+            @Key(name = "torque_nm", says = "Torque at the shaft", unit = "N m", least = 0, most = 100000, usual = "60")
+            double torqueNm)
+            implements Shaft {
 
         /** Refuses numbers out of range. */
         public Turning {
-            Ranges.within("revolutions per hour", revolutionsPerHour, 0, 100_000);
-            Ranges.within("torque in N m", torqueNm, 0, 100_000);
+            Ranges.check(Turning.class, revolutionsPerHour, torqueNm);
         }
 
         @Override
@@ -62,13 +100,21 @@ public record Mixer(Shaft shaft, double driveEfficiency, double idleW, double mi
     /**
      * Power as given.
      *
-     * @param powerW W, 0..100000
+     * @param powerW W
      */
-    public record Given(double powerW) implements Shaft {
+    public record Given(
+            @Key(
+                    name = "shaft_w",
+                    says = "Power at the shaft, instead of speed and torque; it becomes heat of the contents",
+                    unit = "W",
+                    least = 0,
+                    most = 100000)
+            double powerW)
+            implements Shaft {
 
         /** Refuses a power out of range. */
         public Given {
-            Ranges.within("shaft power in W", powerW, 0, 100_000);
+            Ranges.check(Given.class, powerW);
         }
     }
 }

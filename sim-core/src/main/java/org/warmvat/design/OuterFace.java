@@ -1,16 +1,32 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /**
  * The outermost face of walls and lid.
  *
- * @param absorptance share of sunlight taken up, 0..1
- * @param emissivity long-wave emissivity, 0..1
+ * @param absorptance share of sunlight taken up
+ * @param emissivity long-wave emissivity
  */
-public record OuterFace(double absorptance, double emissivity) {
+public record OuterFace(
+        @Key(
+                name = "outer_absorptance",
+                says = "Share of sunlight the outermost face takes up",
+                least = 0,
+                most = 1,
+                usual = "0.5")
+        double absorptance,
+
+        @Key(
+                name = "outer_emissivity",
+                says = "Long-wave emissivity of the outermost face",
+                least = 0,
+                most = 1,
+                usual = "0.9")
+        double emissivity) {
 
     /** Refuses fractions out of range. */
     public OuterFace {
-        Ranges.within("outer absorptance", absorptance, 0, 1);
-        Ranges.within("outer emissivity", emissivity, 0, 1);
+        Ranges.check(OuterFace.class, absorptance, emissivity);
     }
 }

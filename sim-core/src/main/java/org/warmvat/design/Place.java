@@ -1,5 +1,9 @@
 package org.warmvat.design;
 
+import java.util.Optional;
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Word;
+
 /** Where the tank stands. */
 public sealed interface Place {
 
@@ -20,15 +24,47 @@ public sealed interface Place {
      * Out of doors.
      *
      * @param exposure how open it stands
-     * @param windFactor wind at walls and lid over the file's wind at 10 m, 0..1.5
-     * @param floorWindFactor the same under a floor on legs, 0..1.5: the smaller of {@code windFactor} and 0.4 unless decided otherwise
+     * @param statedWindFactor wind at walls and lid over the file's wind at 10 m; absent: by the exposure
+     * @param floorWindFactorMost the most of it under a base on legs
      */
-    record Outdoors(Exposure exposure, double windFactor, double floorWindFactor) implements Place {
+    record Outdoors(
+            Exposure exposure,
+
+            @Key(
+                    name = "exposure_factor",
+                    says = "Wind at the tank over the file's wind at 10 m",
+                    least = 0,
+                    most = 1.5,
+                    otherwise = "by place: open 0.7, sheltered 0.4, under_roof 0.25")
+            Optional<Double> statedWindFactor,
+
+            @Key(
+                    name = "floor_exposure_factor_most",
+                    says = "Most the exposure factor may be under a base on legs",
+                    least = 0,
+                    most = 1.5,
+                    usual = "0.4")
+            double floorWindFactorMost)
+            implements Place {
 
         /** Refuses factors out of range. */
         public Outdoors {
-            Ranges.within("exposure factor", windFactor, 0, 1.5);
-            Ranges.within("exposure factor of the floor", floorWindFactor, 0, 1.5);
+            Ranges.check(Outdoors.class, exposure, statedWindFactor, floorWindFactorMost);
+        }
+
+        /** A place with its factors stated. */
+        public Outdoors(Exposure exposure, double windFactor, double floorWindFactorMost) {
+            this(exposure, Optional.of(windFactor), floorWindFactorMost);
+        }
+
+        /** Wind at walls and lid over the file's wind at 10 m. */
+        public double windFactor() {
+            return statedWindFactor.orElse(exposure.usualWindFactor());
+        }
+
+        /** The same under a base on legs. */
+        public double floorWindFactor() {
+            return Math.min(windFactor(), floorWindFactorMost);
         }
 
         @Override
@@ -37,12 +73,9 @@ public sealed interface Place {
         }
     }
 
-    /**
-     * In an unheated shelter.
-     *
-     * @param shelter the shelter
-     */
-    record InShelter(Shelter shelter) implements Place {
+    /** In an unheated shelter, which the design describes. */
+    @Word("shelter")
+    record InShelter() implements Place {
 
         @Override
         public boolean seesSky() {
@@ -53,13 +86,22 @@ public sealed interface Place {
     /**
      * In a room.
      *
-     * @param roomC the room's steady temperature, C, -30..50
+     * @param roomC the room's steady temperature, C
      */
-    record Indoors(double roomC) implements Place {
+    @Word("indoors")
+    record Indoors(
+            @Key(
+                    name = "room_c",
+                    says = "Temperature of the room of a tank indoors, which needs it",
+                    unit = "C",
+                    least = -30,
+                    most = 50)
+            double roomC)
+            implements Place {
 
         /** Refuses a room out of range. */
         public Indoors {
-            Ranges.within("room temperature in C", roomC, -30, 50);
+            Ranges.check(Indoors.class, roomC);
         }
 
         @Override

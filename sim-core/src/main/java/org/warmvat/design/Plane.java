@@ -1,20 +1,39 @@
 package org.warmvat.design;
 
 import java.util.OptionalDouble;
+import org.warmvat.design.keys.Key;
+import org.warmvat.sun.SkyModel;
 
 /**
  * The collector's plane.
  *
- * @param tiltDeg tilt from level, degrees, 0..90
- * @param azimuthDeg where it faces, degrees clockwise from north, -360..360; absent: towards the equator of the weather's site
+ * @param tiltDeg tilt from level, degrees
+ * @param azimuthDeg where it faces, degrees clockwise from north; absent: towards the equator of the weather's site
  * @param skyModel model of diffuse light
  */
-public record Plane(double tiltDeg, OptionalDouble azimuthDeg, SkyModel skyModel) {
+public record Plane(
+        @Key(name = "tilt_deg", says = "Tilt from level", unit = "deg", least = 0, most = 90, usual = "60")
+        double tiltDeg,
+
+        @Key(
+                name = "azimuth_deg",
+                says = "Where the collector faces, clockwise from north",
+                unit = "deg",
+                least = -360,
+                most = 360,
+                otherwise = "towards the equator")
+        OptionalDouble azimuthDeg,
+
+        @Key(
+                name = "sky_model",
+                says =
+                        "Model of diffuse light on the collector: alike from everywhere, Hay and Davies (1980) or Perez et al. (1990)",
+                usual = "hay_davies")
+        SkyModel skyModel) {
 
     /** Refuses angles out of range. */
     public Plane {
-        Ranges.within("tilt in degrees", tiltDeg, 0, 90);
-        azimuthDeg.ifPresent(azimuth -> Ranges.within("azimuth in degrees", azimuth, -360, 360));
+        Ranges.check(Plane.class, tiltDeg, azimuthDeg, skyModel);
     }
 
     /** Where it faces at a site, degrees clockwise from north: as given, else towards the equator (180 north of it, 0 south). */

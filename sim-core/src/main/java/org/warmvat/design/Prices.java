@@ -1,63 +1,149 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /**
  * Money, carbon and the weight of electricity.
  *
- * @param electricityPerKwh price of electricity per kWh, 0..1000
- * @param fuelPerKwh price of bought fuel per kWh, 0..1000
- * @param gasWorthPerKwh worth of the gas made per kWh, 0..1000
+ * @param electricityPerKwh price of electricity per kWh
+ * @param fuelPerKwh price of bought fuel per kWh
+ * @param gasWorthPerKwh worth of the gas made per kWh
  * @param currency name of the money, such as EUR
  * @param carbon CO2 of what is bought
- * @param primaryEnergyFactor weight of electricity beside fuel in the weighted net energy, 0..10 (equation 7.5)
- * @param outlay what more foam or more collector costs to buy
+ * @param primaryEnergyFactor weight of electricity beside fuel in the weighted net energy (equation 7.5)
+ * @param outlay what more insulation or more collector costs to buy
  */
 public record Prices(
+        @Key(
+                name = "electricity_per_kwh",
+                says = "Price of electricity",
+                unit = "per kWh",
+                least = 0,
+                most = 1000,
+                usual = "0.30")
         double electricityPerKwh,
+
+        @Key(
+                name = "fuel_per_kwh",
+                says = "Price of bought fuel",
+                unit = "per kWh",
+                least = 0,
+                most = 1000,
+                usual = "0.09")
         double fuelPerKwh,
+
+        @Key(
+                name = "gas_worth_per_kwh",
+                says = "Worth of the gas made",
+                unit = "per kWh",
+                least = 0,
+                most = 1000,
+                usual = "0.09")
         double gasWorthPerKwh,
+
+        @Key(
+                name = "currency",
+                says = "Name of the money",
+                usual = "EUR",
+                pattern = "\\S",
+                form = "text that is not blank")
         String currency,
-        Carbon carbon,
+
+        @Key Carbon carbon,
+
+        @Key(
+                name = "primary_energy_factor",
+                says = "Weight of electricity in the weighted net energy",
+                least = 0,
+                most = 10,
+                usual = "2.5")
         double primaryEnergyFactor,
-        Outlay outlay) {
+
+        @Key Outlay outlay) {
 
     /** Refuses numbers out of range. */
     public Prices {
-        Ranges.within("price of electricity per kWh", electricityPerKwh, 0, 1000);
-        Ranges.within("price of fuel per kWh", fuelPerKwh, 0, 1000);
-        Ranges.within("worth of gas per kWh", gasWorthPerKwh, 0, 1000);
-        Ranges.named("currency", currency);
-        Ranges.within("primary-energy factor", primaryEnergyFactor, 0, 10);
+        Ranges.check(
+                Prices.class,
+                electricityPerKwh,
+                fuelPerKwh,
+                gasWorthPerKwh,
+                currency,
+                carbon,
+                primaryEnergyFactor,
+                outlay);
     }
 
     /**
      * CO2 of what is bought.
      *
-     * @param electricityKgPerKwh of electricity, kg/kWh, 0..5
-     * @param fuelKgPerKwh of bought fuel, kg/kWh, 0..5
+     * @param electricityKgPerKwh of electricity, kg/kWh
+     * @param fuelKgPerKwh of bought fuel, kg/kWh
      */
-    public record Carbon(double electricityKgPerKwh, double fuelKgPerKwh) {
+    public record Carbon(
+            @Key(
+                    name = "electricity_kg_co2_per_kwh",
+                    says = "CO2 of electricity",
+                    unit = "kg/kWh",
+                    least = 0,
+                    most = 5,
+                    usual = "0.25")
+            double electricityKgPerKwh,
+
+            @Key(
+                    name = "fuel_kg_co2_per_kwh",
+                    says = "CO2 of bought fuel; the default is natural gas, rounded, from memory",
+                    unit = "kg/kWh",
+                    least = 0,
+                    most = 5,
+                    usual = "0.20")
+            double fuelKgPerKwh) {
 
         /** Refuses numbers out of range. */
         public Carbon {
-            Ranges.within("CO2 of electricity in kg/kWh", electricityKgPerKwh, 0, 5);
-            Ranges.within("CO2 of fuel in kg/kWh", fuelKgPerKwh, 0, 5);
+            Ranges.check(Carbon.class, electricityKgPerKwh, fuelKgPerKwh);
         }
     }
 
     /**
      * What is paid once.
      *
-     * @param foamPerM3 price of insulation per cubic metre, 0..1e6
-     * @param collectorPerM2 price of collector per square metre, 0..1e6
-     * @param paysWithinYears simple payback beyond which more of either counts as not paying, years, 0..100
+     * @param foamPerM3 price of insulation per cubic metre
+     * @param collectorPerM2 price of collector per square metre
+     * @param paysWithinYears simple payback beyond which more of either counts as not paying, years
      */
-    public record Outlay(double foamPerM3, double collectorPerM2, double paysWithinYears) {
+    public record Outlay(
+            @Key(
+                    name = "foam_per_m3",
+                    says = "Price of insulation; the default is rigid foam board in Europe, rounded, from memory",
+                    unit = "per m3",
+                    least = 0,
+                    most = 1000000,
+                    usual = "250")
+            double foamPerM3,
+
+            @Key(
+                    name = "collector_per_m2",
+                    says = "Price of solar collector; the default is a flat plate in Europe, rounded, from memory",
+                    unit = "per m2",
+                    least = 0,
+                    most = 1000000,
+                    usual = "300")
+            double collectorPerM2,
+
+            @Key(
+                    name = "pays_within_years",
+                    says =
+                            "Simple payback beyond which more insulation or collector is told not to pay; a convention of ours",
+                    unit = "years",
+                    least = 0,
+                    most = 100,
+                    usual = "15")
+            double paysWithinYears) {
 
         /** Refuses numbers out of range. */
         public Outlay {
-            Ranges.within("price of foam per m3", foamPerM3, 0, 1e6);
-            Ranges.within("price of collector per m2", collectorPerM2, 0, 1e6);
-            Ranges.within("years within which an outlay pays", paysWithinYears, 0, 100);
+            Ranges.check(Outlay.class, foamPerM3, collectorPerM2, paysWithinYears);
         }
     }
 }

@@ -1,43 +1,74 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Shown;
+
 /**
  * When the solar pump runs (equation 5.3).
  *
- * @param startDifferenceK collector above contents to start, K, above the stop difference and up to 100
- * @param stopDifferenceK collector above contents to stop, K, 0..100
- * @param tankHighLimitC contents at which it stops, C, 0..100
- * @param restartBelowLimitK how far below the limit it may start again, K, 0.01..50
- * @param startBarC collector temperature above which it may not start, C, 20..300
- * @param limitFollowsSetpoint whether the high limit moves with the set-point of a calendar
+ * @param startDifferenceK collector above contents to start, K
+ * @param stopDifferenceK collector above contents to stop, K
+ * @param highLimit contents at which it stops
+ * @param restartBelowLimitK how far below the limit it may start again, K
+ * @param startBarC collector temperature above which it may not start, C
  */
 public record PumpControl(
+        @Key(
+                name = "start_difference_k",
+                says = "Collector above contents at which the pump starts",
+                unit = "K",
+                least = 0,
+                most = 100,
+                usual = "8")
         double startDifferenceK,
+
+        @Key(
+                name = "stop_difference_k",
+                says = "Collector above contents at which the pump stops",
+                unit = "K",
+                least = 0,
+                most = 100,
+                usual = "1.5")
         double stopDifferenceK,
-        double tankHighLimitC,
+
+        @Key HighLimit highLimit,
+
+        @Key(
+                name = "restart_below_limit_k",
+                says = "How far below that limit the pump may start again",
+                unit = "K",
+                least = 0.01,
+                most = 50,
+                usual = "1")
         double restartBelowLimitK,
-        double startBarC,
-        boolean limitFollowsSetpoint) {
+
+        @Key(
+                name = "start_bar_c",
+                says =
+                        "Collector temperature above which the pump may not start, so that a stagnating collector is not dumped through the coil",
+                unit = "C",
+                least = 20,
+                most = 300,
+                usual = "95")
+        double startBarC) {
 
     /** Refuses numbers out of range and a start difference that is not above the stop difference. */
     public PumpControl {
-        Ranges.within("start difference in K", startDifferenceK, 0, 100);
-        Ranges.within("stop difference in K", stopDifferenceK, 0, 100);
+        Ranges.check(PumpControl.class, startDifferenceK, stopDifferenceK, highLimit, restartBelowLimitK, startBarC);
         Ranges.stated(
-                "start difference " + Ranges.text(startDifferenceK) + " K",
                 startDifferenceK > stopDifferenceK,
-                "above the stop difference " + Ranges.text(stopDifferenceK) + " K");
-        Ranges.within("high limit of the tank in C", tankHighLimitC, 0, 100);
-        Ranges.within("restart below the high limit in K", restartBelowLimitK, 0.01, 50);
-        Ranges.within("start bar in C", startBarC, 20, 300);
+                "start_difference_k",
+                Shown.number(startDifferenceK) + ", expected above stop_difference_k, " + Shown.number(stopDifferenceK)
+                        + " K");
     }
 
-    /** A control whose high limit stays where it is. */
+    /** A control with its high limit in degrees Celsius. */
     public PumpControl(
             double startDifferenceK,
             double stopDifferenceK,
             double tankHighLimitC,
             double restartBelowLimitK,
             double startBarC) {
-        this(startDifferenceK, stopDifferenceK, tankHighLimitC, restartBelowLimitK, startBarC, false);
+        this(startDifferenceK, stopDifferenceK, new HighLimit.At(tankHighLimitC), restartBelowLimitK, startBarC);
     }
 }

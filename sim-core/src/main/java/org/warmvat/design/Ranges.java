@@ -1,48 +1,35 @@
 package org.warmvat.design;
 
 import java.util.List;
-import java.util.Locale;
-import org.warmvat.physics.Require;
+import org.warmvat.design.keys.Block;
+import org.warmvat.design.keys.Refused;
 
-/** Checks of design numbers beside those of {@link Require}: open ranges, names, lists. */
+/** Checks of records at birth: each number by its key, and what several numbers together make wrong. */
 final class Ranges {
 
     private Ranges() {}
 
-    /** Refuses a value outside {@code least..most}, both ends allowed; NaN is refused too. */
-    static void within(String what, double value, double least, double most) {
-        Require.within(what, value, least, most);
+    /**
+     * Refuses numbers out of their keys' ranges, blank texts and lists with too few entries.
+     *
+     * @param type kind of record
+     * @param values its components in their order
+     */
+    static void check(Class<?> type, Object... values) {
+        Block.of(type).check(values);
     }
 
-    /** Refuses a value that is not above {@code bound} or that is above {@code most}. */
-    static void above(String what, double value, double bound, double most) {
-        if (!(value > bound && value <= most)) {
-            throw new IllegalArgumentException(
-                    what + " " + text(value) + ", expected above " + text(bound) + " and up to " + text(most));
-        }
-    }
-
-    static void stated(String what, boolean holds, String expectation) {
+    /**
+     * Refuses what several keys together make wrong.
+     *
+     * @param holds whether it is right
+     * @param key key that is blamed
+     * @param text what was found and what was expected
+     * @param restsOn other blocks of the file the judgement rests on
+     */
+    static void stated(boolean holds, String key, String text, String... restsOn) {
         if (!holds) {
-            throw new IllegalArgumentException(what + ", expected " + expectation);
+            throw new Refused(List.of(new Refused.Fault(key, text, List.of(restsOn))));
         }
-    }
-
-    static void named(String what, String name) {
-        stated(what + " is blank", !name.isBlank(), "a name");
-    }
-
-    static <T> List<T> someOf(String what, List<T> list) {
-        stated(what + " has no entry", !list.isEmpty(), "at least one");
-        return List.copyOf(list);
-    }
-
-    /** The shortest plain text of a number: no exponent between 1e-4 and 1e9, no trailing ".0". */
-    static String text(double value) {
-        double size = Math.abs(value);
-        if (value == Math.rint(value) && size < 1e9) {
-            return String.format(Locale.ROOT, "%.0f", value);
-        }
-        return Double.toString(value);
     }
 }

@@ -1,32 +1,74 @@
 package org.warmvat.design;
 
-import java.util.OptionalInt;
+import org.warmvat.design.keys.Key;
 
-/**
- * How long a year is run in before its first hour counts.
- *
- * @param days days as given, 0..3660; absent: from the time constant
- * @param leastDays least days where it follows from the time constant, 0..3660
- * @param timeConstants thermal time constants to run in, 0..20
- * @param mostDays most days where it follows from the time constant, from the least to 3660
- */
-public record RunIn(OptionalInt days, int leastDays, double timeConstants, int mostDays) {
-
-    /** Refuses numbers out of range. */
-    public RunIn {
-        days.ifPresent(d -> Ranges.within("run-in in days", d, 0, 3660));
-        Ranges.within("least run-in in days", leastDays, 0, 3660);
-        Ranges.within("time constants of run-in", timeConstants, 0, 20);
-        Ranges.within("most run-in in days", mostDays, leastDays, 3660);
-    }
+/** How long a year is run in before its first hour counts. */
+public sealed interface RunIn {
 
     /**
      * Whole days of run-in.
      *
      * @param slurryTimeConstantS thermal time constant {@code C_s/UA}, s, above 0
      */
-    public int daysFor(double slurryTimeConstantS) {
-        double wanted = Math.ceil(timeConstants * slurryTimeConstantS / DailyWindow.DAY_S);
-        return days.orElse((int) Math.min(Math.max(leastDays, wanted), mostDays));
+    int daysFor(double slurryTimeConstantS);
+
+    /**
+     * By the tank's time constant.
+     *
+     * @param leastDays least days
+     * @param timeConstants thermal time constants to run in
+     * @param mostDays most days
+     */
+    record ByTimeConstants(
+            @Key(name = "least_days", says = "Least run-in", unit = "days", least = 0, most = 3660, usual = "10")
+            int leastDays,
+
+            @Key(name = "time_constants", says = "Thermal time constants to run in", least = 0, most = 20, usual = "3")
+            double timeConstants,
+
+            @Key(name = "most_days", says = "Most run-in", unit = "days", least = 0, most = 3660, usual = "90")
+            int mostDays)
+            implements RunIn {
+
+        /** Refuses numbers out of range. */
+        public ByTimeConstants {
+            Ranges.check(ByTimeConstants.class, leastDays, timeConstants, mostDays);
+            Ranges.stated(
+                    mostDays >= leastDays,
+                    "most_days",
+                    mostDays + ", expected least_days, " + leastDays + " days, or above");
+        }
+
+        @Override
+        public int daysFor(double slurryTimeConstantS) {
+            double wanted = Math.ceil(timeConstants * slurryTimeConstantS / DailyWindow.DAY_S);
+            return (int) Math.min(Math.max(leastDays, wanted), mostDays);
+        }
+    }
+
+    /**
+     * So many days.
+     *
+     * @param days days
+     */
+    record Days(
+            @Key(
+                    name = "days",
+                    says = "Days of run-in before the year, instead of by the tank's time constant",
+                    unit = "days",
+                    least = 0,
+                    most = 3660)
+            int days)
+            implements RunIn {
+
+        /** Refuses a number out of range. */
+        public Days {
+            Ranges.check(Days.class, days);
+        }
+
+        @Override
+        public int daysFor(double slurryTimeConstantS) {
+            return days;
+        }
     }
 }

@@ -18,10 +18,10 @@ public record SeasonCalendar(List<Spell> spells, int graceDays) {
     /** Refuses names that return and numbers out of range. */
     public SeasonCalendar {
         spells = List.copyOf(spells);
-        Ranges.within("days of grace", graceDays, 0, 90);
         Set<String> names = new HashSet<>();
         for (Spell spell : spells) {
-            Ranges.stated("spell named " + spell.name() + " twice", names.add(spell.name()), "each name once");
+            Ranges.stated(
+                    names.add(spell.name()), "calendar", "has a spell named " + spell.name() + " twice, expected once");
         }
     }
 

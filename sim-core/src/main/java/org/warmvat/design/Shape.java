@@ -1,5 +1,8 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Word;
+
 /** The inner plan of the tank; walls are upright. */
 public sealed interface Shape {
 
@@ -12,13 +15,22 @@ public sealed interface Shape {
     /**
      * A cylinder on its end.
      *
-     * @param innerDiameterM inner diameter, m, 0.2..20
+     * @param innerDiameterM inner diameter, m
      */
-    record UprightCylinder(double innerDiameterM) implements Shape {
+    @Word("upright_cylinder")
+    record UprightCylinder(
+            @Key(
+                    name = "inner_diameter_m",
+                    says = "Inner diameter of an upright cylinder, which needs it",
+                    unit = "m",
+                    least = 0.2,
+                    most = 20)
+            double innerDiameterM)
+            implements Shape {
 
         /** Refuses a diameter out of range. */
         public UprightCylinder {
-            Ranges.within("inner diameter in m", innerDiameterM, 0.2, 20);
+            Ranges.check(UprightCylinder.class, innerDiameterM);
         }
 
         @Override
@@ -35,17 +47,42 @@ public sealed interface Shape {
     /**
      * A box.
      *
-     * @param innerLengthM inner length, m, 0.2..20
-     * @param innerWidthM inner width, m, 0.2..20
-     * @param azimuthDeg by how much the four faces are turned from 0/90/180/270 degrees, -360..360
+     * @param innerLengthM inner length, m
+     * @param innerWidthM inner width, m
+     * @param azimuthDeg by how much the four faces are turned from 0/90/180/270 degrees
      */
-    record Box(double innerLengthM, double innerWidthM, double azimuthDeg) implements Shape {
+    @Word("box")
+    record Box(
+            @Key(
+                    name = "inner_length_m",
+                    says = "Inner length of a box, which needs it",
+                    unit = "m",
+                    least = 0.2,
+                    most = 20)
+            double innerLengthM,
+
+            @Key(
+                    name = "inner_width_m",
+                    says = "Inner width of a box, which needs it",
+                    unit = "m",
+                    least = 0.2,
+                    most = 20)
+            double innerWidthM,
+
+            @Key(
+                    name = "box_azimuth_deg",
+                    says =
+                            "By how much the four walls of a box are turned clockwise from facing north, east, south and west",
+                    unit = "deg",
+                    least = -360,
+                    most = 360,
+                    usual = "0")
+            double azimuthDeg)
+            implements Shape {
 
         /** Refuses sides or an azimuth out of range. */
         public Box {
-            Ranges.within("inner length in m", innerLengthM, 0.2, 20);
-            Ranges.within("inner width in m", innerWidthM, 0.2, 20);
-            Ranges.within("azimuth of the box in degrees", azimuthDeg, -360, 360);
+            Ranges.check(Box.class, innerLengthM, innerWidthM, azimuthDeg);
         }
 
         @Override

@@ -1,35 +1,72 @@
 package org.warmvat.design;
 
+import org.warmvat.design.keys.Key;
+
 /**
  * Fluid, pipes and pump between collector and coil.
  *
- * @param flowKgPerS flow while the pump runs, kg/s, above 0 and up to 10
- * @param fluidJPerKgK specific heat of the fluid, J/(kg K), 1000..5000
- * @param freezesC freezing point of the fluid, C, -80..10
- * @param capacityJPerK heat capacity of fluid and pipes beside the collector, J/K, 0..1e8
- * @param pipeUaWPerK loss of the pipes to outside air, W/K, 0..1000
- * @param pumpW electric power of the pump, W, 0..5000
+ * @param pumped flow and pump
+ * @param fluidJPerKgK specific heat of the fluid, J/(kg K)
+ * @param freezesC freezing point of the fluid, C
+ * @param capacityJPerK heat capacity of fluid and pipes beside the collector, J/K
+ * @param pipeUaWPerK loss of the pipes to outside air, W/K
  */
 public record SolarLoop(
-        double flowKgPerS,
+        @Key(usual = "{loop_kg_s: 0.04, pump_w: 12}") PumpedLoop pumped,
+
+        @Key(
+                name = "loop_fluid_j_kgk",
+                says = "Specific heat of the loop fluid",
+                unit = "J/kgK",
+                least = 1000,
+                most = 5000,
+                usual = "3700")
         double fluidJPerKgK,
+
+        @Key(
+                name = "loop_freezes_c",
+                says = "Freezing point of the loop fluid; hours below it are counted",
+                unit = "C",
+                least = -80,
+                most = 10,
+                usual = "-20")
         double freezesC,
+
+        @Key(
+                name = "loop_capacity_j_k",
+                says = "Heat capacity of fluid and pipes beside the collector",
+                unit = "J/K",
+                least = 0,
+                most = 1e8,
+                usual = "9000")
         double capacityJPerK,
-        double pipeUaWPerK,
-        double pumpW) {
+
+        @Key(
+                name = "pipe_ua_w_k",
+                says = "Loss of the loop's pipes to outside air",
+                unit = "W/K",
+                least = 0,
+                most = 1000,
+                usual = "0.8")
+        double pipeUaWPerK) {
 
     /** Refuses numbers out of range. */
     public SolarLoop {
-        Ranges.above("solar loop flow in kg/s", flowKgPerS, 0, 10);
-        Ranges.within("specific heat of the loop fluid in J/kgK", fluidJPerKgK, 1000, 5000);
-        Ranges.within("freezing point of the loop fluid in C", freezesC, -80, 10);
-        Ranges.within("heat capacity of the solar loop in J/K", capacityJPerK, 0, 1e8);
-        Ranges.within("loss of the solar pipes in W/K", pipeUaWPerK, 0, 1000);
-        Ranges.within("solar pump in W", pumpW, 0, 5000);
+        Ranges.check(SolarLoop.class, pumped, fluidJPerKgK, freezesC, capacityJPerK, pipeUaWPerK);
     }
 
     /** Heat-capacity rate of the flow, W/K. */
     public double capacityRateWPerK() {
-        return flowKgPerS * fluidJPerKgK;
+        return pumped.flowKgPerS() * fluidJPerKgK;
+    }
+
+    /** Flow while the pump runs, kg/s. */
+    public double flowKgPerS() {
+        return pumped.flowKgPerS();
+    }
+
+    /** Electric power of the pump, W. */
+    public double pumpW() {
+        return pumped.pumpW();
     }
 }

@@ -56,11 +56,12 @@ public record EnvelopeParts(
 
     private static Boundary wallBoundary(Design design) {
         return outdoorsOrRoom(
-                design, UPRIGHT_SKY_VIEW * design.surroundings().horizon().wallSkyFactor());
+                design,
+                UPRIGHT_SKY_VIEW * design.site().surroundings().horizon().wallSkyFactor());
     }
 
     private static Boundary lidBoundary(Design design) {
-        return outdoorsOrRoom(design, design.surroundings().horizon().lidSkyFactor());
+        return outdoorsOrRoom(design, design.site().surroundings().horizon().lidSkyFactor());
     }
 
     private static Boundary outdoorsOrRoom(Design design, double skyView) {

@@ -33,8 +33,9 @@ public final class FittingsPart {
 
     /** Adds the fittings to a network. */
     public static void add(Design design, Around around, Network.Assembly assembly) {
-        List<FittingLoss> losses =
-                design.fittings().stream().map(FittingLoss::of).toList();
+        List<FittingLoss> losses = design.fittings().stream()
+                .map(fitting -> FittingLoss.of(fitting, FittingLoss.Still.of(design)))
+                .toList();
         double uaWPerK = losses.stream().mapToDouble(FittingLoss::uaWPerK).sum();
         int meter = assembly.meter(around.met(Meter.of(FITTINGS)
                 .told(-1, LOSS)

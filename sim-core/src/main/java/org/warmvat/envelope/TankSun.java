@@ -22,7 +22,7 @@ public final class TankSun {
 
     /** Prepares the hours of a weather file. */
     public TankSun(Design design, Weather weather) {
-        Shading shading = design.surroundings();
+        Shading shading = design.site().surroundings();
         double reflectance = design.site().ground().reflectance();
         lidSkyFactor = shading.horizon().lidSkyFactor();
         wallSkyFactor = shading.horizon().wallSkyFactor();

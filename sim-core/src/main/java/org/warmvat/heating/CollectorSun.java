@@ -23,15 +23,15 @@ public final class CollectorSun {
      *
      * @param weather the hourly weather
      * @param collector plane and optics; its area does not matter
+     * @param shading what stands in its sky
      * @param groundReflectance of sunlight, 0 to 1
      */
-    public CollectorSun(Weather weather, Collector collector, double groundReflectance) {
+    public CollectorSun(Weather weather, Collector collector, Shading shading, double groundReflectance) {
         Plane plane = new Plane(
                 collector.plane().tiltDeg(),
                 collector.plane().azimuthDegAt(weather.site().latitudeDeg()));
-        SkyModel sky = SkyModel.valueOf(collector.plane().skyModel().name());
+        SkyModel sky = collector.plane().skyModel();
         IncidenceModifiers modifiers = new IncidenceModifiers(collector.incidence());
-        Shading shading = collector.shading();
         skyFactor = shading.horizon().skyFactor(plane);
         double[] above = weather.sunSharesAbove(shading.horizon());
         totalWPerM2 = new double[weather.hours()];

@@ -17,9 +17,9 @@ public record ShadingLoss(double[] openKWhPerM2, double[] leftKWhPerM2) {
     private static final double WH_PER_KWH = 1000;
 
     /** Sums over a weather file. */
-    public static ShadingLoss of(Weather weather, Collector collector, double groundReflectance) {
-        CollectorSun shaded = new CollectorSun(weather, collector, groundReflectance);
-        CollectorSun open = new CollectorSun(weather, inTheOpen(collector), groundReflectance);
+    public static ShadingLoss of(Weather weather, Collector collector, Shading shading, double groundReflectance) {
+        CollectorSun shaded = new CollectorSun(weather, collector, shading, groundReflectance);
+        CollectorSun open = new CollectorSun(weather, collector, Shading.NONE, groundReflectance);
         double[] all = new double[MONTHS];
         double[] left = new double[MONTHS];
         for (int hour = 0; hour < weather.hours(); hour++) {
@@ -28,19 +28,6 @@ public record ShadingLoss(double[] openKWhPerM2, double[] leftKWhPerM2) {
             left[month] += shaded.totalWPerM2(hour) / WH_PER_KWH;
         }
         return new ShadingLoss(all, left);
-    }
-
-    private static Collector inTheOpen(Collector c) {
-        return new Collector(
-                c.areaM2(),
-                c.plane(),
-                c.eta0(),
-                c.a1WPerM2K(),
-                c.a2WPerM2K2(),
-                c.c5JPerM2K(),
-                c.incidence(),
-                c.windAndSky(),
-                Shading.NONE);
     }
 
     /** Share lost in a month, 1 to 12; not a number in a month without light. */

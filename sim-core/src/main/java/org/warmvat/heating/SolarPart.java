@@ -200,8 +200,8 @@ public final class SolarPart implements Part {
     /** Pump control (equation 5.3). */
     private Switch pump(Network.Assembly assembly, int node) {
         PumpControl control = circuit.pumpControl();
-        belowLimit = Margin.below(Network.SLURRY, control.tankHighLimitC());
-        aboveLimit = Margin.above(Network.SLURRY, control.tankHighLimitC());
+        belowLimit = Margin.below(Network.SLURRY, design.highLimitC());
+        aboveLimit = Margin.above(Network.SLURRY, design.highLimitC());
         return assembly.switchOf(SOLAR_PUMP)
                 .startsWhen(
                         Gate.OPEN,
@@ -230,10 +230,7 @@ public final class SolarPart implements Part {
     public void enter(Interval interval) {
         loop.setCoil(mixing.getAsBoolean() ? mixedWPerK : stillWPerK);
         PumpControl control = circuit.pumpControl();
-        double limitC = control.tankHighLimitC()
-                + (control.limitFollowsSetpoint()
-                        ? season.setpointC() - design.control().setpointC()
-                        : 0);
+        double limitC = control.highLimit().celsius(season.setpointC());
         belowLimit.setConstant(limitC - control.restartBelowLimitK());
         aboveLimit.setConstant(-limitC);
         double windMPerS = surroundings.windMPerS(interval.middleS());

@@ -80,7 +80,7 @@ public final class HoldStudy {
     /** The floor, and 5, 10 and 20 K below the set-point. */
     private List<Double> usualTemperaturesC() {
         double setpointC = design.control().setpointC();
-        return List.of(design.control().floorC(), setpointC - 5, setpointC - 10, setpointC - 20);
+        return List.of(design.control().minimumC(), setpointC - 5, setpointC - 10, setpointC - 20);
     }
 
     /**

@@ -52,9 +52,9 @@ final class Warnings {
         watched(
                 "below_floor",
                 Housekeeping.BELOW_FLOOR,
-                control.floorC(),
+                control.minimumC(),
                 -1,
-                "The slurry stood below the floor temperature of " + degrees(control.floorC())
+                "The slurry stood below the floor temperature of " + degrees(control.minimumC())
                         + " for %s; the lowest was %.1f °C.");
         watched(
                 "slurry_freezing",

@@ -75,7 +75,7 @@ public final class YearStudy {
     private static Marks marks(Design design) {
         return new Marks(
                 design.control().setpointC(),
-                design.control().floorC(),
+                design.control().minimumC(),
                 design.tank().liquidVolumeM3(),
                 design.solar().isPresent(),
                 Tariffs.bought(design),

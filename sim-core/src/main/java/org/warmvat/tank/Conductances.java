@@ -50,7 +50,7 @@ public record Conductances(
                 through(parts.floor(), films.wetWPerM2K(), film(parts.floorBoundary(), windMPerS, airC)),
                 edges.wetWPerK() + edges.dryWPerK() * share,
                 design.fittings().stream()
-                        .map(FittingLoss::of)
+                        .map(fitting -> FittingLoss.of(fitting, FittingLoss.Still.of(design)))
                         .mapToDouble(FittingLoss::uaWPerK)
                         .sum());
     }

@@ -171,7 +171,7 @@ public final class Housekeeping implements Part {
     }
 
     private void watch(Design design, Network.Assembly assembly) {
-        double floorC = design.control().floorC();
+        double floorC = design.control().minimumC();
         assembly.watch(
                 Watched.of(BELOW_FLOOR)
                         .told(BELOW_FLOOR_HOURS)

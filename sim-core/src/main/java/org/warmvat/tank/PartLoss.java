@@ -34,7 +34,9 @@ public record PartLoss(String part, double watts) {
                 new PartLoss("edges", ua.edgesWPerK() * aroundK),
                 new PartLoss("warming feed and water", SteadyHeat.feedW(design, airC))));
         for (Fitting fitting : design.fittings()) {
-            parts.add(new PartLoss(fitting.name(), FittingLoss.of(fitting).uaWPerK() * aroundK));
+            parts.add(new PartLoss(
+                    fitting.name(),
+                    FittingLoss.of(fitting, FittingLoss.Still.of(design)).uaWPerK() * aroundK));
         }
         parts.removeIf(part -> part.watts() == 0);
         parts.sort(Comparator.comparingDouble(PartLoss::watts).reversed());

@@ -131,8 +131,8 @@ public final class Runner {
         List<Object> key = new ArrayList<>(taken(design));
         key.add(design.tank().shape() instanceof Shape.Box box ? box.azimuthDeg() : Double.NaN);
         key.add(design.site().ground().reflectance());
-        if (!design.surroundings().isNone()) {
-            key.add(design.surroundings());
+        if (!design.site().surroundings().isNone()) {
+            key.add(design.site().surroundings());
         }
         return tankSuns.computeIfAbsent(key, k -> new TankSun(design, weather));
     }
@@ -148,6 +148,7 @@ public final class Runner {
         return new CollectorSun(
                 weather,
                 design.solar().orElseThrow().collector(),
+                design.collectorShading(),
                 design.site().ground().reflectance());
     }
 
@@ -174,8 +175,8 @@ public final class Runner {
             all.add(incidence.beam());
         }
         all.add(incidence.kd().orElse(Double.NaN));
-        if (!collector.shading().isNone()) {
-            all.add(collector.shading());
+        if (!design.collectorShading().isNone()) {
+            all.add(design.collectorShading());
         }
         return all;
     }

@@ -103,9 +103,9 @@ public record TankNetwork(
         if (design.tank().place() instanceof Place.Indoors indoors) {
             return Around.uncounted(assembly.known("room", indoors.roomC()));
         }
-        return design.tank().place() instanceof Place.InShelter in
-                ? new ShelterPart(design, in.shelter(), sun::lidWPerM2, surroundings, assembly).around()
-                : Around.uncounted(surroundings.air());
+        return design.shelter()
+                .map(shelter -> new ShelterPart(design, shelter, sun::lidWPerM2, surroundings, assembly).around())
+                .orElseGet(() -> Around.uncounted(surroundings.air()));
     }
 
     /** Share of the holder kept for the tank's own heat: nothing where nothing of the design draws own gas. */

@@ -3,9 +3,9 @@ package org.warmvat.checks;
 import java.util.OptionalDouble;
 import org.warmvat.design.Collector;
 import org.warmvat.design.Plane;
-import org.warmvat.design.SkyModel;
 import org.warmvat.heating.CollectorHeat;
 import org.warmvat.heating.IncidenceModifiers;
+import org.warmvat.sun.SkyModel;
 import org.warmvat.sun.TiltedIrradiance;
 
 /** Collectors of one square metre, by their data sheets. */

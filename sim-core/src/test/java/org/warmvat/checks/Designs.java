@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.warmvat.design.CardinalTemperatures;
 import org.warmvat.design.Contents;
 import org.warmvat.design.Control;
-import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
 import org.warmvat.design.Envelope;
 import org.warmvat.design.EnvelopeRules;
@@ -30,7 +29,7 @@ final class Designs {
 
     /** Usual films and faces round given layers. */
     static Envelope envelope(List<Layer> wall, List<Layer> lid, List<Layer> floor, EnvelopeRules rules) {
-        return new Envelope(wall, lid, floor, new OuterFace(0.5, 0.9), new Films(100, 10, 6, 4, 4, 7.7), rules);
+        return new Envelope(wall, lid, floor, new OuterFace(0.5, 0.9), new Films(100, 10, 6, 4, 4, 7.7, 10), rules);
     }
 
     /** Sheet steel all round. */
@@ -47,17 +46,13 @@ final class Designs {
 
     /** Contents that are water. */
     static Contents water(double densityKgPerM3) {
-        return new Contents(densityKgPerM3, Optional.of(0.0), 1600);
+        return new Contents(densityKgPerM3, Optional.of(0.0), 1600, 0.6);
     }
 
     /** Feed all day long, without auger, shredder or exchanger. */
     static Feed feed(FeedTemperature temperature, Feedstock... stocks) {
         return new Feed(
-                List.of(stocks),
-                temperature,
-                Optional.empty(),
-                DailySchedule.continuous(),
-                new FeedHandling(0, 0, 0, true, 2));
+                List.of(stocks), temperature, Optional.empty(), new Feed.AllDay(), new FeedHandling(0, 0, 0, true, 2));
     }
 
     /** A design at 35 °C without heaters or mixing. */

@@ -24,13 +24,11 @@ class FinCengelTest implements Published {
     }
 
     private static FittingLoss pipe(double lengthM) {
-        return FittingLoss.of(new Fitting.Pipe(
-                "outlet",
-                0.05,
-                new Fitting.PipeWall(new Material("steel", 50, 7800, 450), 0.003),
-                new Fitting.PipeInsulation(0, 0.03),
-                lengthM,
-                new Fitting.PipeFilm(0.6, 10)));
+        return FittingLoss.of(
+                new Fitting.Pipe(
+                        "outlet",
+                        new Fitting.Stub(0.05, new Material("steel", 50, 7800, 450), 0.003, lengthM, 0, 0.03)),
+                new FittingLoss.Still(0.6, 10));
     }
 
     private static double finNumber(double lengthM) {

@@ -2,7 +2,6 @@ package org.warmvat.checks;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -63,7 +62,7 @@ final class RandomTanks {
         plan.floor = TankPlan.insulated(between(random, 0.005, 0.2));
         plan.fittings = List.of(new Fitting.Stated("all", between(random, 0, 2)), TankPlan.pipe());
         plan.ground = new Ground(Optional.of(new GroundWave(9, 6, 30)), 0.05, 0.5, 0.2);
-        plan.runIn = new RunIn(OptionalInt.of(1), 0, 0, 1);
+        plan.runIn = new RunIn.Days(1);
         feed(plan, random);
         heat(plan, random);
         return plan;

@@ -135,7 +135,7 @@ final class SecondBySecond {
         season = design.season();
         edges = Edges.of(design);
         fittingsWPerK = design.fittings().stream()
-                .map(FittingLoss::of)
+                .map(fitting -> FittingLoss.of(fitting, FittingLoss.Still.of(design)))
                 .mapToDouble(FittingLoss::uaWPerK)
                 .sum();
         tankSun = new TankSun(design, weather);
@@ -143,6 +143,7 @@ final class SecondBySecond {
                 ? new CollectorSun(
                         weather,
                         design.solar().get().collector(),
+                        design.collectorShading(),
                         design.site().ground().reflectance())
                 : null;
         envelope();
@@ -353,8 +354,8 @@ final class SecondBySecond {
                 toShelter -= outW;
             }
         }
-        if (d.tank().place() instanceof Place.InShelter in) {
-            shelter(in.shelter(), ta, toShelter);
+        if (d.shelter().isPresent()) {
+            shelter(d.shelter().get(), ta, toShelter);
         }
         count();
         ts += dTs / d.contentsHeatCapacityJPerK();
@@ -531,10 +532,7 @@ final class SecondBySecond {
         }
         SolarCircuit s = d.solar().get();
         var pump = s.pumpControl();
-        double limit = pump.tankHighLimitC()
-                + (pump.limitFollowsSetpoint()
-                        ? season.setpointC(day) - d.control().setpointC()
-                        : 0);
+        double limit = pump.highLimit().celsius(season.setpointC(day));
         boolean on = season.isSolarOn(day);
         double diff = tc - ts;
         if (solarPump) {

@@ -24,7 +24,7 @@ class SurfaceResistanceIso6946Test implements Published {
     }
 
     private static OuterFilm film(double stillWPerM2K, double emissivity) {
-        return new OuterFilm(new Films(100, 10, 6, stillWPerM2K, 4, 7.7), new OuterFace(0, emissivity), 1, 0);
+        return new OuterFilm(new Films(100, 10, 6, stillWPerM2K, 4, 7.7, 10), new OuterFace(0, emissivity), 1, 0);
     }
 
     private static double resistance(OuterFilm film, double windMPerS, double airC) {

@@ -23,7 +23,7 @@ class SurfaceResistanceOpenLearnTest implements Published {
 
     @Override
     public void fill(Sheet sheet) {
-        OuterFilm film = new OuterFilm(new Films(100, 10, 6, 4, 4, 7.7), new OuterFace(0, 0.9), 1, 0);
+        OuterFilm film = new OuterFilm(new Films(100, 10, 6, 4, 4, 7.7, 10), new OuterFace(0, 0.9), 1, 0);
         double resistance = 1 / (film.convectionWPerM2K(4) + film.radiationWPerM2K(0));
         sheet.table(Provenance.SEEN).value("outer surface resistance, m2K/W", 0.04, resistance, 0.005);
     }

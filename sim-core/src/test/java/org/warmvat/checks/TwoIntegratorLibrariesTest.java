@@ -3,7 +3,6 @@ package org.warmvat.checks;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.RunIn;
@@ -27,7 +26,7 @@ class TwoIntegratorLibrariesTest {
     private static RunResult april(Engine engine) throws StudyRefused {
         TankPlan plan = new TankPlan();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.ELECTRIC, 1, 500, 8));
-        plan.runIn = new RunIn(OptionalInt.of(0), 0, 0, 0);
+        plan.runIn = new RunIn.Days(0);
         return YearStudy.run(plan.build(), InventedWeather.days(90, 30), engine, HourSink.IGNORE);
     }
 

@@ -47,15 +47,15 @@ class CardinalTemperaturesTest {
     @Test
     void refusesABestInTheLowerHalf() {
         assertEquals(
-                "best temperature of digestion 27 C, expected above the mean of least and most, 27 C",
+                "best 27, expected above the mean of least and most, 27 C, and below most, 46 C",
                 assertThrows(IllegalArgumentException.class, () -> new CardinalTemperatures(8, 27, 46))
                         .getMessage());
         assertEquals(
-                "best temperature of digestion 46 C, expected below the most",
+                "best 46, expected above the mean of least and most, 27 C, and below most, 46 C",
                 assertThrows(IllegalArgumentException.class, () -> new CardinalTemperatures(8, 46, 46))
                         .getMessage());
         assertEquals(
-                "most temperature of digestion in C 5, expected 8 to 120",
+                "least 8, expected below most, 5 C",
                 assertThrows(IllegalArgumentException.class, () -> new CardinalTemperatures(8, 4, 5))
                         .getMessage());
     }

@@ -86,12 +86,12 @@ class DailyScheduleTest {
     @Test
     void refusesNothingAndDisorder() {
         assertEquals(
-                "daily schedule has no entry, expected at least one",
+                "spans of a day [], expected disjoint ones in rising order, at least one",
                 assertThrows(IllegalArgumentException.class, () -> DailySchedule.of(List.of()))
                         .getMessage());
         List<DailySchedule.Span> touching = List.of(new DailySchedule.Span(0, 10), new DailySchedule.Span(10, 20));
         assertEquals(
-                "spans of a day touch or are out of order, expected disjoint spans in rising order",
+                "spans of a day [Span[startS=0.0, endS=10.0], Span[startS=10.0, endS=20.0]], expected disjoint ones in rising order, at least one",
                 assertThrows(IllegalArgumentException.class, () -> new DailySchedule(touching))
                         .getMessage());
     }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** What follows from a design alone, against hand calculations. */
 class DesignTest {
 
-    private static final Contents USUAL = new Contents(1010, Optional.empty(), 1600);
+    private static final Contents USUAL = new Contents(1010, Optional.empty(), 1600, 0.6);
 
     private static Design usual() {
         return SampleDesign.design(
@@ -46,7 +46,7 @@ class DesignTest {
                 SampleDesign.tank(SampleDesign.outdoors()),
                 SampleDesign.usualFeed(),
                 SampleDesign.gas(),
-                new Contents(1010, Optional.of(0.08), 1600));
+                new Contents(1010, Optional.of(0.08), 1600, 0.6));
         assertEquals(0.08, design.totalSolidsFraction());
         assertEquals(0.92 * 4186 + 0.08 * 1600, design.contentsSpecificHeatJPerKgK(), 1e-9);
     }
@@ -84,7 +84,7 @@ class DesignTest {
     void refusesFeedFromARoomThatIsNotThere() {
         Feed byRoom = SampleDesign.feed(new FeedTemperature.Room(), Optional.empty(), SampleDesign.SCRAPS);
         assertRefused(
-                "feed or water from a room, expected a tank indoors or in a shelter",
+                "feed.temperature room, but the tank is not in a room, expected place: indoors with room_c, or air, ground or {fixed_c: number}",
                 () -> SampleDesign.design(SampleDesign.tank(SampleDesign.outdoors()), byRoom, Optional.empty(), USUAL));
         assertTrue(SampleDesign.design(SampleDesign.tank(new Place.Indoors(15)), byRoom, Optional.empty(), USUAL)
                 .tank()
@@ -95,7 +95,7 @@ class DesignTest {
     @Test
     void refusesOwnGasWithoutGas() {
         assertRefused(
-                "backup burning the tank's own gas, expected a gas block",
+                "backup.source own_gas, but no gas is computed, expected a gas block, or electric or fuel",
                 () -> SampleDesign.design(
                         SampleDesign.tank(SampleDesign.outdoors()),
                         SampleDesign.usualFeed(),
@@ -108,7 +108,7 @@ class DesignTest {
     @Test
     void refusesASolarLimitBelowTheSetpoint() {
         assertRefused(
-                "solar high limit 35.5 C, expected at least the set-point 36 C",
+                "solar.tank_high_limit_c 35.5, expected control.setpoint_c, 36 C, or above",
                 () -> SampleDesign.design(
                         SampleDesign.tank(SampleDesign.outdoors()),
                         SampleDesign.usualFeed(),

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
+import org.warmvat.sun.SkyModel;
 
 /** Exact: what shelter, holder, uses and hygienisation say of themselves, and what they refuse. */
 class LifeRecordsTest {
@@ -61,7 +61,7 @@ class LifeRecordsTest {
         assertEquals(1.9333095, holder.fullNm3(), 5e-7);
         assertEquals(2 * holder.fullNm3(), holder.withUsefulM3(4).fullNm3(), 1e-12);
         refuses(
-                "reserve and restart share of the gas holder together 1.1, expected at most 1",
+                "reserve_share 0.6, expected with restart_share together at most 1",
                 () -> new GasHolder(2, 0.5, 0.5, 0.6, 2));
         assertThrows(IllegalArgumentException.class, () -> new GasHolder(2, 0.5, 0, 0.2, 2));
         assertThrows(IllegalArgumentException.class, () -> new GasHolder(2, 0.5, 0.05, 1, 2));
@@ -69,17 +69,24 @@ class LifeRecordsTest {
 
     @Test
     void usesNeedAHolderAndNames() {
-        GasUse cooker =
-                new GasUse("cooker", GasUse.Kind.BURNER, 1.8, 0.55, DailySchedule.continuous(), Set.of(1, 2, 12));
-        refuses("uses of gas, expected a gas holder", () -> gas(Optional.empty(), List.of(cooker)));
+        GasUse cooker = new GasUse(
+                "cooker",
+                GasUse.Kind.BURNER,
+                1.8,
+                new GasUse.Whole(0.55),
+                DailySchedule.continuous(),
+                List.of(1, 2, 12));
+        refuses("uses need a gas holder, expected a block holder", () -> gas(Optional.empty(), List.of(cooker)));
         Optional<GasHolder> holder = Optional.of(new GasHolder(2, 0.5, 0.05, 0.2, 2));
-        refuses("gas use named cooker twice, expected each name once", () -> gas(holder, List.of(cooker, cooker)));
+        refuses("uses have a name twice, expected each once", () -> gas(holder, List.of(cooker, cooker)));
         refuses(
-                "months of lamp, expected numbers 1 to 12",
-                () -> new GasUse("lamp", GasUse.Kind.LAMP, 1, 0.5, DailySchedule.continuous(), Set.of(0)));
+                "months[0] 0, expected a whole number, 1 to 12",
+                () -> new GasUse(
+                        "lamp", GasUse.Kind.LAMP, 1, new GasUse.Whole(0.5), DailySchedule.continuous(), List.of(0)));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new GasUse("lamp", GasUse.Kind.LAMP, 1, 1.01, DailySchedule.continuous(), Set.of(1)));
+                () -> new GasUse(
+                        "lamp", GasUse.Kind.LAMP, 1, new GasUse.Whole(1.01), DailySchedule.continuous(), List.of(1)));
     }
 
     private static Gas gas(Optional<GasHolder> holder, List<GasUse> uses) {
@@ -107,14 +114,14 @@ class LifeRecordsTest {
                 BackupSource.ELECTRIC,
                 1,
                 0,
-                Optional.of(Set.of("scraps")));
+                Optional.of(List.of("scraps")));
         refuses(
-                "hygienisation of scraps, expected a feedstock's name",
+                "hygienisation.applies_to \"scraps\" is none of the feedstocks, expected garden greens",
                 () -> new Feed(
                         List.of(SampleDesign.GREENS),
                         new FeedTemperature.Air(),
                         Optional.empty(),
-                        DailySchedule.continuous(),
+                        new Feed.AllDay(),
                         new FeedHandling(4, 10, 0, true, 2),
                         Optional.of(scrapsOnly)));
     }
@@ -122,16 +129,16 @@ class LifeRecordsTest {
     @Test
     void tablesAndTwelveValues() {
         refuses(
-                "shade by month has 11 values, expected twelve",
-                () -> new Shading(org.warmvat.sun.Horizon.OPEN, java.util.Collections.nCopies(11, 0.0)));
+                "shade_by_month has 11 values, expected twelve or none",
+                () -> new Shading(List.of(), java.util.Collections.nCopies(11, 0.0)));
         refuses(
-                "first angle of the incidence table 10.0, expected 0",
+                "angles_deg expected to rise from 0",
                 () -> new BeamModifier.Table(List.of(10.0, 90.0), List.of(1.0, 1.0)));
         refuses(
-                "values of the incidence table: 3, expected 2 as of angles",
+                "values has 3 values, expected 2 as of angles",
                 () -> new BeamModifier.Table(List.of(0.0, 90.0), List.of(1.0, 1.0, 1.0)));
         refuses(
-                "a1 - 3 a3 -0.5 W/m2K, expected above 0: the loss in still air",
+                "a3_j_m3k 1, expected below a third of a1_w_m2k, 2.5: the loss in still air",
                 () -> new Collector(
                         2,
                         new Plane(60, OptionalDouble.empty(), SkyModel.ISOTROPIC),
@@ -141,9 +148,9 @@ class LifeRecordsTest {
                         7000,
                         new Collector.Incidence(0.1, 0.9, 85),
                         new WindAndSkyLoss(1, 0, 0, 0.5),
-                        Shading.NONE));
+                        Shading.Own.NONE));
         refuses(
-                "sun transmittance and absorptance of the cover together 1.5, expected at most 1",
+                "cover_absorptance and sun_transmittance together 1.5, expected at most 1",
                 () -> new Shelter.Cover(6, 0.75, 0.75));
     }
 }

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.warmvat.sun.SkyModel;
 
 /** What the parts derive, against hand calculations. */
 class PartsTest {
@@ -84,7 +84,7 @@ class PartsTest {
 
     @Test
     void mixturesOfWaterSolidsAndIce() {
-        Contents contents = new Contents(1010, Optional.empty(), 1600);
+        Contents contents = new Contents(1010, Optional.empty(), 1600, 0.6);
         assertEquals(4186, contents.specificHeatJPerKgK(0));
         assertEquals(1600, contents.specificHeatJPerKgK(1));
         assertEquals(0.9 * 2100 + 0.1 * 1600, contents.frozenSpecificHeatJPerKgK(0.1), 1e-12);
@@ -92,13 +92,13 @@ class PartsTest {
 
     @Test
     void runInFollowsTheTimeConstantWithinItsBounds() {
-        RunIn usual = new RunIn(OptionalInt.empty(), 10, 3, 90);
+        RunIn usual = new RunIn.ByTimeConstants(10, 3, 90);
         double day = DailyWindow.DAY_S;
         assertEquals(10, usual.daysFor(1 * day));
         assertEquals(31, usual.daysFor(10.1 * day), "30.3 days are rounded up");
         assertEquals(90, usual.daysFor(100 * day));
-        assertEquals(0, new RunIn(OptionalInt.of(0), 10, 3, 90).daysFor(100 * day));
-        assertEquals(200, new RunIn(OptionalInt.of(200), 10, 3, 90).daysFor(day));
+        assertEquals(0, new RunIn.Days(0).daysFor(100 * day));
+        assertEquals(200, new RunIn.Days(200).daysFor(day));
     }
 
     @Test

@@ -2,7 +2,7 @@ package org.warmvat.design;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
+import org.warmvat.sun.SkyModel;
 
 /** A small valid design for tests, with parts to exchange. */
 final class SampleDesign {
@@ -23,8 +23,7 @@ final class SampleDesign {
     }
 
     static Feed feed(FeedTemperature temperature, Optional<DilutionWater> water, Feedstock... stocks) {
-        return new Feed(
-                List.of(stocks), temperature, water, DailySchedule.continuous(), new FeedHandling(4, 10, 0, true, 2));
+        return new Feed(List.of(stocks), temperature, water, new Feed.AllDay(), new FeedHandling(4, 10, 0, true, 2));
     }
 
     static Feed usualFeed() {
@@ -49,7 +48,7 @@ final class SampleDesign {
                         0.012,
                         7000,
                         new Collector.Incidence(0.14, 0.9, 85)),
-                new SolarLoop(0.04, 3700, -20, 9000, 0.8, 12),
+                new SolarLoop(new PumpedLoop(0.04, 12), 3700, -20, 9000, 0.8),
                 new PumpControl(8, 1.5, tankHighLimitC, 1, 95),
                 COIL,
                 110,
@@ -81,7 +80,7 @@ final class SampleDesign {
                         shell,
                         shell,
                         new OuterFace(0.5, 0.9),
-                        new Films(100, 10, 6, 4, 4, 7.7),
+                        new Films(100, 10, 6, 4, 4, 7.7, 10),
                         new EnvelopeRules(0.1, 0.54, false, 0.5)),
                 List.of(),
                 feed,
@@ -95,7 +94,7 @@ final class SampleDesign {
                         new Ground(Optional.empty(), 0.05, 0.5, 0.2),
                         new Sky(1, 0.8, 10),
                         new AssumedWeather(3, 0.75, 0.5)),
-                new RunIn(OptionalInt.empty(), 10, 3, 90),
+                new RunIn.ByTimeConstants(10, 3, 90),
                 new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
     }
 }

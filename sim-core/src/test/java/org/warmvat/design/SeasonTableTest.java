@@ -168,11 +168,11 @@ class SeasonTableTest {
     @Test
     void spellsRefuseWhatIsNoSpell() {
         assertEquals(
-                "spell 02-29 to 03-10 begins on 02-29, expected a day of every year",
+                "from 02-29, expected a day of every year",
                 assertThrows(IllegalArgumentException.class, () -> spell("02-29", "03-10", 0, NONE, NONE))
                         .getMessage());
         assertEquals(
-                "ramp of 04-01 to 04-03 over 4 days, expected 0 to its length, 3 days",
+                "ramp_days 4, expected up to the length of the spell, 3 days",
                 assertThrows(IllegalArgumentException.class, () -> spell("04-01", "04-03", 4, NONE, NONE))
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> spell("04-01", "04-03", 0, at(80), NONE));

@@ -52,7 +52,7 @@ class FittingsPartTest {
     @Test
     void theColdestEndFreezesAtItsOwnAirTemperature() {
         Fitting.Pipe pipe = TankPlan.pipe();
-        double share = FittingLoss.of(pipe).tipShare();
+        double share = FittingLoss.of(pipe, new FittingLoss.Still(0.6, 10)).tipShare();
         double freezingAirC = -36 * share / (1 - share);
         TankPlan plan = with(pipe, new Fitting.Stated("hatch", 0.5));
         assertEquals(DAY_S, day(plan, freezingAirC - 0.01).heldS(FittingsPart.COLD_PIPE_END), 1e-6);

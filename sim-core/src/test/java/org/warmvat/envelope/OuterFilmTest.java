@@ -8,7 +8,7 @@ import org.warmvat.design.OuterFace;
 
 /** The outside film by hand (equation 2.4). */
 class OuterFilmTest {
-    private static final Films FILMS = new Films(100, 10, 6, 4, 4, 7.7);
+    private static final Films FILMS = new Films(100, 10, 6, 4, 4, 7.7, 10);
 
     /** 4 + 4 v: 3 m/s in the file, sheltered 0.4, gives 8.8 W/m2K. */
     @Test

@@ -8,7 +8,7 @@ import org.warmvat.design.Contents;
 
 /** Enthalpy of feed, also frozen, by hand (equation 3.1). */
 class FeedStreamTest {
-    private static final Contents CONTENTS = new Contents(1010, Optional.empty(), 1600);
+    private static final Contents CONTENTS = new Contents(1010, Optional.empty(), 1600, 0.6);
     private final FeedStream scraps = new FeedStream(CONTENTS, 0.2, 2);
 
     /** 0.8 x 4186 + 0.2 x 1600. */

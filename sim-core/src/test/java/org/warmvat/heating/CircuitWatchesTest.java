@@ -11,6 +11,8 @@ import org.warmvat.design.BackupSource;
 import org.warmvat.design.Coil;
 import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
+import org.warmvat.design.PumpedLoop;
+import org.warmvat.design.Shading;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.network.Around;
 import org.warmvat.network.Supply;
@@ -37,7 +39,7 @@ class CircuitWatchesTest {
     private static OnePart solar(TankPlan plan, Weather weather, double slurryC) {
         Design design = plan.build();
         CollectorSun sun =
-                new CollectorSun(weather, design.solar().orElseThrow().collector(), 0.2);
+                new CollectorSun(weather, design.solar().orElseThrow().collector(), Shading.NONE, 0.2);
         return OnePart.run(
                 HELD_J_PER_K,
                 weather,
@@ -91,7 +93,7 @@ class CircuitWatchesTest {
                         new BackupCircuit.FlowTemperature(90, 5, 2),
                         8,
                         0,
-                        new BackupCircuit.WaterLoop(0.05, 15),
+                        new PumpedLoop(0.05, 15),
                         new Coil(0.8, 100, 60, 0),
                         cakingC)));
         Design design = plan.build();

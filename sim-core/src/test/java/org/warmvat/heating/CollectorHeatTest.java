@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Collector;
 import org.warmvat.design.Plane;
-import org.warmvat.design.SkyModel;
+import org.warmvat.sun.SkyModel;
 
 /** What the collector loses (equation 5.1). */
 class CollectorHeatTest {

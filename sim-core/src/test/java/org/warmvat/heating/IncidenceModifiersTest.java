@@ -19,7 +19,7 @@ class IncidenceModifiersTest {
     private final IncidenceModifiers formula = new IncidenceModifiers(new Collector.Incidence(0.14, 0.9, 85));
 
     private static IncidenceModifiers computed(BeamModifier beam) {
-        return new IncidenceModifiers(new Collector.Incidence(beam, OptionalDouble.empty()));
+        return new IncidenceModifiers(Collector.Incidence.of(beam, OptionalDouble.empty()));
     }
 
     private static BeamModifier.Biaxial tubes(BeamModifier.Tubes tubes) {
@@ -95,7 +95,7 @@ class IncidenceModifiersTest {
     }
 
     private static double at(BeamModifier.Tubes lie, SunHour sun) {
-        IncidenceModifiers two = new IncidenceModifiers(new Collector.Incidence(tubes(lie), OptionalDouble.of(1)));
+        IncidenceModifiers two = new IncidenceModifiers(Collector.Incidence.of(tubes(lie), OptionalDouble.of(1)));
         return two.beam(SLOPE, sun, Math.toDegrees(Math.acos(SLOPE.cosIncidence(sun))));
     }
 }

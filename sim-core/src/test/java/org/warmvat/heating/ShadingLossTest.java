@@ -10,16 +10,15 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.design.Collector;
 import org.warmvat.design.Plane;
 import org.warmvat.design.Shading;
-import org.warmvat.design.SkyModel;
-import org.warmvat.design.WindAndSkyLoss;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sun.Horizon;
+import org.warmvat.sun.SkyModel;
 import org.warmvat.weather.Weather;
 
 /** Exact: what a horizon and trees take, by limits. */
 class ShadingLossTest {
 
-    private static Collector behind(Shading shading) {
+    private static Collector collector() {
         return new Collector(
                 2,
                 new Plane(60, OptionalDouble.of(180), SkyModel.ISOTROPIC),
@@ -27,14 +26,12 @@ class ShadingLossTest {
                 3.6,
                 0.012,
                 7000,
-                new Collector.Incidence(0.14, 0.9, 85),
-                WindAndSkyLoss.NONE,
-                shading);
+                new Collector.Incidence(0.14, 0.9, 85));
     }
 
     private static ShadingLoss loss(Shading shading, int firstDay) {
         Weather weather = InventedWeather.days(firstDay, 5);
-        return ShadingLoss.of(weather, behind(shading), 0.2);
+        return ShadingLoss.of(weather, collector(), shading, 0.2);
     }
 
     @Test

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.design.Coil;
 import org.warmvat.design.Design;
 import org.warmvat.design.PumpControl;
+import org.warmvat.design.Shading;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
@@ -32,7 +33,7 @@ class SolarPartTest {
     private static OnePart run(TankPlan plan, Weather weather, double slurryC, double capacity) {
         Design design = plan.build();
         CollectorSun sun =
-                new CollectorSun(weather, design.solar().orElseThrow().collector(), 0.2);
+                new CollectorSun(weather, design.solar().orElseThrow().collector(), Shading.NONE, 0.2);
         return OnePart.run(
                 capacity,
                 weather,

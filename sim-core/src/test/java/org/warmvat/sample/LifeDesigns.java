@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.Set;
 import java.util.function.Consumer;
 import org.warmvat.design.AirDosing;
 import org.warmvat.design.BackupSource;
@@ -20,6 +18,7 @@ import org.warmvat.design.FeedHandling;
 import org.warmvat.design.FeedTemperature;
 import org.warmvat.design.Gas;
 import org.warmvat.design.GasHolder;
+import org.warmvat.design.GasPipe;
 import org.warmvat.design.GasUse;
 import org.warmvat.design.Ground;
 import org.warmvat.design.GroundWave;
@@ -41,7 +40,7 @@ import org.warmvat.sun.Horizon;
 /** Designs with seasons, surroundings, gas in use and hygienisation, each block alone and together. */
 public final class LifeDesigns {
 
-    private static final Set<Integer> ALL_YEAR = Set.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12);
+    private static final List<Integer> ALL_YEAR = List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12);
 
     private final Map<String, TankPlan> plans = new LinkedHashMap<>();
 
@@ -59,7 +58,7 @@ public final class LifeDesigns {
 
     private void add(String name, Consumer<TankPlan> change) {
         TankPlan plan = new TankPlan();
-        plan.runIn = new RunIn(OptionalInt.of(0), 10, 3, 90);
+        plan.runIn = new RunIn.Days(0);
         plan.ground = new Ground(Optional.of(new GroundWave(9, 7, 30)), 0.05, 0.5, 0.2);
         change.accept(plan);
         plans.put(name, plan);
@@ -94,10 +93,15 @@ public final class LifeDesigns {
                 Collections.nCopies(12, trees));
     }
 
+    private static void in(TankPlan plan, Shelter shelter) {
+        plan.place = new Place.InShelter();
+        plan.shelter = Optional.of(shelter);
+    }
+
     private void surroundings() {
-        add("in a tunnel", plan -> plan.place = new Place.InShelter(tunnel()));
+        add("in a tunnel", plan -> in(plan, tunnel()));
         add("box in a shed on the ground behind a hill, feed from the shed", plan -> {
-            plan.place = new Place.InShelter(shed());
+            in(plan, shed());
             plan.standsOn = StandsOn.GROUND;
             plan.feedTemperature = new FeedTemperature.Room();
             plan.shape = new Shape.Box(0.9, 0.8, 20);
@@ -109,7 +113,7 @@ public final class LifeDesigns {
             plan.collectorShading = hill(0.3);
         });
         add("tubes in wind under a clear sky", plan -> {
-            plan.incidence = new Collector.Incidence(
+            plan.incidence = Collector.Incidence.of(
                     new BeamModifier.Biaxial(
                             List.of(0.0, 30.0, 60.0, 90.0),
                             List.of(1.0, 1.08, 1.37, 0.0),
@@ -185,12 +189,12 @@ public final class LifeDesigns {
             plan.calendar = calendar();
             plan.control = new org.warmvat.design.Control(
                     36, 1, new Minimum.BelowSetpoint(2), 3, new org.warmvat.design.Control.DailyChange(1, 2));
-            plan.pumpControl = new PumpControl(8, 1.5, 39.5, 1, 95, true);
+            plan.pumpControl = new PumpControl(8, 1.5, new org.warmvat.design.HighLimit.AboveSetpoint(3.5), 1, 95);
             plan.handling = new FeedHandling(4, 10, 0.5, true, 2);
         });
         add("calendar in a tunnel, element", plan -> {
             plan.calendar = calendar();
-            plan.place = new Place.InShelter(tunnel());
+            in(plan, tunnel());
             plan.backup = Optional.of(TankPlan.immersed(400, org.warmvat.design.DailySchedule.continuous()));
         });
     }
@@ -205,12 +209,13 @@ public final class LifeDesigns {
                 1440,
                 Optional.of(new GasHolder(m3, 0.5, 0.05, reserve, 2)),
                 List.of(uses),
-                Optional.ofNullable(condensate)));
+                Optional.ofNullable(condensate).map(GasPipe::new)));
     }
 
     /** A use in a window of each day. */
     public static GasUse use(String name, double kw, double startH, double hours) {
-        return new GasUse(name, GasUse.Kind.BURNER, kw, 0.55, TankPlan.window(startH, hours), ALL_YEAR);
+        return new GasUse(
+                name, GasUse.Kind.BURNER, kw, new GasUse.Whole(0.55), TankPlan.window(startH, hours), ALL_YEAR);
     }
 
     private void gas() {
@@ -243,7 +248,7 @@ public final class LifeDesigns {
                 source,
                 0.7,
                 1.5,
-                Optional.of(Set.of("kitchen scraps"))));
+                Optional.of(List.of("kitchen scraps"))));
     }
 
     private void hygienisation() {
@@ -253,7 +258,7 @@ public final class LifeDesigns {
             plan.handling = new FeedHandling(4, 10, 0.5, true, 2);
         });
         add("hygienisation by electricity in a shed", plan -> {
-            plan.place = new Place.InShelter(shed());
+            in(plan, shed());
             plan.hygienisation = hygienisation(BackupSource.ELECTRIC, OptionalDouble.empty());
         });
     }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 import org.warmvat.design.AssumedWeather;
 import org.warmvat.design.BackupCircuit;
@@ -35,15 +34,16 @@ import org.warmvat.design.Place;
 import org.warmvat.design.Plane;
 import org.warmvat.design.Prices;
 import org.warmvat.design.PumpControl;
+import org.warmvat.design.PumpedLoop;
 import org.warmvat.design.RunIn;
 import org.warmvat.design.Shape;
 import org.warmvat.design.Site;
 import org.warmvat.design.Sky;
-import org.warmvat.design.SkyModel;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.design.SolarLoop;
 import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
+import org.warmvat.sun.SkyModel;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
@@ -88,26 +88,26 @@ public final class StudyTank {
                         layers,
                         layers,
                         new OuterFace(0.5, 0.9),
-                        new Films(100, 10, 6, 4, 4, 7.7),
+                        new Films(100, 10, 6, 4, 4, 7.7, 10),
                         new EnvelopeRules(0.1, 0.54, false, 0.5)),
                 List.of(),
                 new Feed(
                         List.of(none),
                         new FeedTemperature.Fixed(10),
                         Optional.empty(),
-                        DailySchedule.continuous(),
+                        new Feed.AllDay(),
                         new FeedHandling(0, 0, 0, true, 2)),
                 new Mixer(new Mixer.Given(0), 1, 0, 60),
                 solar,
                 backup,
                 new Control(36, 1, 34, 0, new Control.DailyChange(1, 2)),
                 Optional.empty(),
-                new Contents(1000, Optional.of(0.0), 1600),
+                new Contents(1000, Optional.of(0.0), 1600, 0.6),
                 new Site(
                         new Ground(Optional.empty(), 0.05, 0.5, 0.2),
                         new Sky(1, 0.8, 10),
                         new AssumedWeather(3, 0.75, 0.5)),
-                new RunIn(OptionalInt.of(1), 1, 3, 90),
+                new RunIn.Days(1),
                 new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
     }
 
@@ -115,7 +115,7 @@ public final class StudyTank {
         Plane plane = new Plane(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
         return Optional.of(new SolarCircuit(
                 new Collector(areaM2, plane, 0.78, 3.6, 0.012, 7000, new Collector.Incidence(0.14, 0.9, 85)),
-                new SolarLoop(0.04, 3700, -20, 9000, 0.8, 12),
+                new SolarLoop(new PumpedLoop(0.04, 12), 3700, -20, 9000, 0.8),
                 new PumpControl(8, 1.5, 45, 1, 95),
                 COIL,
                 110,
@@ -137,7 +137,7 @@ public final class StudyTank {
                         new BackupCircuit.FlowTemperature(limitC, 5, 2),
                         8,
                         0,
-                        new BackupCircuit.WaterLoop(0.05, 15),
+                        new PumpedLoop(0.05, 15),
                         new Coil(areaM2, 100, 100, 0),
                         55)));
     }

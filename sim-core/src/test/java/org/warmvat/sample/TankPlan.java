@@ -2,9 +2,10 @@ package org.warmvat.sample;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import org.warmvat.design.Adjust;
 import org.warmvat.design.AirDosing;
 import org.warmvat.design.AssumedWeather;
 import org.warmvat.design.BackupCircuit;
@@ -36,20 +37,24 @@ import org.warmvat.design.Mixer;
 import org.warmvat.design.OuterFace;
 import org.warmvat.design.Place;
 import org.warmvat.design.Plane;
+import org.warmvat.design.Plausible;
 import org.warmvat.design.Prices;
 import org.warmvat.design.PumpControl;
+import org.warmvat.design.PumpedLoop;
 import org.warmvat.design.RunIn;
 import org.warmvat.design.SeasonCalendar;
 import org.warmvat.design.Shading;
 import org.warmvat.design.Shape;
+import org.warmvat.design.Shelter;
 import org.warmvat.design.Site;
 import org.warmvat.design.Sky;
-import org.warmvat.design.SkyModel;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.design.SolarLoop;
 import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
 import org.warmvat.design.WindAndSkyLoss;
+import org.warmvat.design.keys.Reader;
+import org.warmvat.sun.SkyModel;
 
 /** A design to be altered part by part; as it comes it is the demonstration's tank of 900 litres. */
 public final class TankPlan {
@@ -94,7 +99,7 @@ public final class TankPlan {
     public List<Layer> floor = insulated(0.090);
 
     /** Surface coefficients. */
-    public Films films = new Films(100, 10, 6, 4, 4, 7.7);
+    public Films films = new Films(100, 10, 6, 4, 4, 7.7, 10);
 
     /** Outermost face. */
     public OuterFace outerFace = new OuterFace(0.5, 0.9);
@@ -107,7 +112,7 @@ public final class TankPlan {
             new Fitting.Stated("gas neck", 0.25),
             new Fitting.Stated("auger inlet", 0.5),
             new Fitting.Stated("hatch", 0.2),
-            new Fitting.Bar("legs", STEEL, 400e-6, 0.150, 4),
+            new Fitting.Bar("legs", new Fitting.Bars(STEEL, 400e-6, 0.150, 4)),
             pipe()));
 
     /** What is fed. */
@@ -159,13 +164,13 @@ public final class TankPlan {
             new Gas(35, 0.58, new CardinalTemperatures(8, 38, 46), Optional.of(new AirDosing(1, 1, 2, 0.06)), 0, 1440));
 
     /** The contents. */
-    public Contents contents = new Contents(1010, Optional.empty(), 1600);
+    public Contents contents = new Contents(1010, Optional.empty(), 1600, 0.6);
 
     /** The ground. */
     public Ground ground = new Ground(Optional.empty(), 0.05, 0.5, 0.2);
 
     /** The run-in. */
-    public RunIn runIn = new RunIn(OptionalInt.empty(), 10, 3, 90);
+    public RunIn runIn = new RunIn.ByTimeConstants(10, 3, 90);
 
     /** Spells of the year. */
     public SeasonCalendar calendar = SeasonCalendar.NONE;
@@ -175,6 +180,12 @@ public final class TankPlan {
 
     /** What stands in the collector's sky. */
     public Shading collectorShading = Shading.NONE;
+
+    /** Shelter, for a place in one. */
+    public Optional<Shelter> shelter = Optional.empty();
+
+    /** Factors on what is drawn. */
+    public Adjust adjust = Adjust.NONE;
 
     /** How the collector takes slanting light. */
     public Collector.Incidence incidence = new Collector.Incidence(0.14, 0.9, 85);
@@ -200,15 +211,16 @@ public final class TankPlan {
         return DailySchedule.of(List.of(new DailyWindow(3600 * startH, 3600 * hours)));
     }
 
+    /** Feed that enters in the open time of a schedule. */
+    public static Feed.Entry entry(DailySchedule schedule) {
+        return new Feed.InWindows(schedule.spans().stream()
+                .map(span -> new DailyWindow(span.startS(), span.endS() - span.startS()))
+                .toList());
+    }
+
     /** The demonstration's outlet pipe. */
     public static Fitting.Pipe pipe() {
-        return new Fitting.Pipe(
-                "outlet",
-                0.110,
-                new Fitting.PipeWall(PVC, 0.0032),
-                new Fitting.PipeInsulation(0.050, 0.027),
-                0.6,
-                new Fitting.PipeFilm(0.6, 10));
+        return new Fitting.Pipe("outlet", new Fitting.Stub(0.110, PVC, 0.0032, 0.6, 0.050, 0.027));
     }
 
     /** A water circuit with its coil. */
@@ -222,7 +234,7 @@ public final class TankPlan {
                         new BackupCircuit.FlowTemperature(50, 5, 2),
                         waterKg,
                         0.3,
-                        new BackupCircuit.WaterLoop(0.05, 15),
+                        new PumpedLoop(0.05, 15),
                         new Coil(0.8, 100, 60, 0.0005),
                         55));
     }
@@ -270,8 +282,9 @@ public final class TankPlan {
                         7000,
                         incidence,
                         windAndSky,
-                        collectorShading),
-                new SolarLoop(0.04, 3700, -20, 9000, 0.8, 12),
+                        new Shading.Own(
+                                Optional.of(collectorShading.points()), Optional.of(collectorShading.shadeByMonth()))),
+                new SolarLoop(new PumpedLoop(0.04, 12), 3700, -20, 9000, 0.8),
                 pumpControl,
                 solarCoil,
                 110,
@@ -284,18 +297,23 @@ public final class TankPlan {
                 "sample",
                 new Tank(shape, depthM, headspaceM, standsOn, place),
                 new Envelope(wall, lid, floor, outerFace, films, rules),
+                Map.of(),
                 fittings,
-                new Feed(feedstocks, feedTemperature, water, feedTimes, handling, hygienisation),
+                new Feed(feedstocks, feedTemperature, water, entry(feedTimes), handling, hygienisation),
                 mixer,
                 solar ? Optional.of(solarCircuit()) : Optional.empty(),
                 backup,
                 control,
                 gas,
                 contents,
-                new Site(ground, new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5)),
+                new Site(ground, new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5), surroundings),
                 runIn,
                 new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)),
-                calendar,
-                surroundings);
+                calendar.spells(),
+                shelter,
+                Optional.empty(),
+                adjust,
+                Optional.empty(),
+                Reader.usual(Plausible.class));
     }
 }

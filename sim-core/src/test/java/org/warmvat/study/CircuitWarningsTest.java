@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
@@ -30,7 +29,7 @@ class CircuitWarningsTest {
 
     private static TankPlan plan() {
         TankPlan plan = new TankPlan().quiet();
-        plan.runIn = new RunIn(OptionalInt.of(0), 10, 3, 90);
+        plan.runIn = new RunIn.Days(0);
         return plan;
     }
 
@@ -93,7 +92,8 @@ class CircuitWarningsTest {
                 "The solar loop stood below its fluid's freezing point of -20 °C for 48.0 h; the coldest was -25.0 °C.",
                 loop.sentence());
         Warning pipe = of(result, "cold_pipe_end");
-        double share = FittingLoss.of(TankPlan.pipe()).tipShare();
+        double share =
+                FittingLoss.of(TankPlan.pipe(), new FittingLoss.Still(0.6, 10)).tipShare();
         double end = -25 + share * (result.hourly().slurryC()[47] + 25);
         assertEquals(
                 text(

@@ -3,7 +3,6 @@ package org.warmvat.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.warmvat.design.BackupCircuit;
@@ -28,10 +27,10 @@ import org.warmvat.design.Place;
 import org.warmvat.design.PumpControl;
 import org.warmvat.design.RunIn;
 import org.warmvat.design.Shape;
-import org.warmvat.design.SkyModel;
 import org.warmvat.design.StandsOn;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.sun.SkyModel;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.Weather;
@@ -87,7 +86,7 @@ final class EqualityCases {
     private void add(String name, Supplier<Weather> weather, Consumer<TankPlan> change) {
         TankPlan plan = new TankPlan();
         // without a run-in both engines start from one state, and the first switching apart is seen wherever it comes
-        plan.runIn = new RunIn(OptionalInt.of(0), 10, 3, 90);
+        plan.runIn = new RunIn.Days(0);
         change.accept(plan);
         cases.add(new Case(name, plan, weather));
     }

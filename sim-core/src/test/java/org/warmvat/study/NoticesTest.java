@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Contents;
 import org.warmvat.design.Ground;
@@ -52,13 +51,13 @@ class NoticesTest {
     @Test
     void solidsFarFromWhatTheFeedLeavesAreNoticed() {
         TankPlan plan = new TankPlan();
-        plan.contents = new Contents(1010, Optional.of(0.08), 1600);
+        plan.contents = new Contents(1010, Optional.of(0.08), 1600, 0.6);
         assertEquals(
                 List.of(
                         "The stated total solids of the contents, 8.0 %, are far from the 2.7 % that feed and digestion would"
                                 + " leave."),
                 Notices.of(plan.build(), WeatherFiles.demonstration()));
-        plan.contents = new Contents(1010, Optional.of(0.05), 1600);
+        plan.contents = new Contents(1010, Optional.of(0.05), 1600, 0.6);
         assertEquals(List.of(), Notices.of(plan.build(), WeatherFiles.demonstration()));
     }
 
@@ -103,7 +102,7 @@ class NoticesTest {
     @Test
     void whatWasAssumedIsSaid() throws StudyRefused {
         TankPlan plan = new TankPlan();
-        plan.runIn = new RunIn(OptionalInt.of(1), 10, 3, 90);
+        plan.runIn = new RunIn.Days(1);
         List<String> assumed = YearStudy.run(
                         plan.build(), InventedWeather.days(10, 3), new ExponentialEngine(), HourSink.IGNORE)
                 .assumed();

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,7 +56,7 @@ class OddDesignsTest {
 
     private static Case with(String name, Consumer<TankPlan> change) {
         TankPlan plan = new TankPlan();
-        plan.runIn = new RunIn(OptionalInt.of(3), 10, 3, 90);
+        plan.runIn = new RunIn.Days(3);
         change.accept(plan);
         return new Case(name, plan, april());
     }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -27,7 +26,7 @@ class PeriodsTest {
     @BeforeAll
     static void runFiftyDays() throws StudyRefused {
         TankPlan plan = new TankPlan();
-        plan.runIn = new RunIn(OptionalInt.of(5), 10, 3, 90);
+        plan.runIn = new RunIn.Days(5);
         result = YearStudy.run(plan.build(), InventedWeather.days(70, 50), new ExponentialEngine(), HourSink.IGNORE);
     }
 

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.RunIn;
@@ -72,23 +71,17 @@ class RunInTest {
 
     @Test
     void statedDaysWinButNoFileIsRunInForLongerThanItIs() {
-        assertEquals(
-                33,
-                Runner.runInDays(plan(new RunIn(OptionalInt.of(33), 10, 3, 90)).build(), YEAR));
-        assertEquals(
-                0,
-                Runner.runInDays(plan(new RunIn(OptionalInt.of(0), 10, 3, 90)).build(), YEAR));
+        assertEquals(33, Runner.runInDays(plan(new RunIn.Days(33)).build(), YEAR));
+        assertEquals(0, Runner.runInDays(plan(new RunIn.Days(0)).build(), YEAR));
         Weather week = InventedWeather.days(95, 7);
-        assertEquals(
-                7,
-                Runner.runInDays(plan(new RunIn(OptionalInt.of(33), 10, 3, 90)).build(), week));
+        assertEquals(7, Runner.runInDays(plan(new RunIn.Days(33)).build(), week));
     }
 
     /** A whole year is run in over its last days, December before January, and then runs whole. */
     @Test
     void aWholeYearIsRunInOverItsLastDays() throws StudyRefused {
         Told engine = new Told();
-        YearStudy.run(plan(new RunIn(OptionalInt.of(2), 10, 3, 90)).build(), YEAR, engine, HourSink.IGNORE);
+        YearStudy.run(plan(new RunIn.Days(2)).build(), YEAR, engine, HourSink.IGNORE);
         assertEquals(List.of(new Hours(8760 - 48, 8760), new Hours(0, 8760)), engine.hours);
         assertEquals(36, engine.startC.get(0));
     }
@@ -98,8 +91,7 @@ class RunInTest {
     void aPartYearIsRunInOverItsFirstDays() throws StudyRefused {
         Told engine = new Told();
         Weather fortnight = InventedWeather.days(95, 14);
-        RunResult result = YearStudy.run(
-                plan(new RunIn(OptionalInt.of(4), 10, 3, 90)).build(), fortnight, engine, HourSink.IGNORE);
+        RunResult result = YearStudy.run(plan(new RunIn.Days(4)).build(), fortnight, engine, HourSink.IGNORE);
         assertEquals(List.of(new Hours(0, 96), new Hours(0, 336)), engine.hours);
         assertEquals(4, result.runInDays());
         assertTrue(
@@ -118,7 +110,7 @@ class RunInTest {
     void withoutRunInTheTankStartsAtItsSetpoint() throws StudyRefused {
         Told engine = new Told();
         Weather week = InventedWeather.days(95, 7);
-        YearStudy.run(plan(new RunIn(OptionalInt.of(0), 10, 3, 90)).build(), week, engine, HourSink.IGNORE);
+        YearStudy.run(plan(new RunIn.Days(0)).build(), week, engine, HourSink.IGNORE);
         assertEquals(List.of(new Hours(0, 0), new Hours(0, 168)), engine.hours);
         assertEquals(36, engine.startC.get(1));
     }
@@ -128,7 +120,7 @@ class RunInTest {
     void theEnvelopeStartsInEquilibrium() throws StudyRefused {
         TankPlan quiet = new TankPlan().quiet();
         quiet.depthM = 20;
-        quiet.runIn = new RunIn(OptionalInt.of(0), 10, 3, 90);
+        quiet.runIn = new RunIn.Days(0);
         RunResult result =
                 YearStudy.run(quiet.build(), InventedWeather.steady(5, 1), new ExponentialEngine(), HourSink.IGNORE);
         double lost = result.year().losses().totalKWh();

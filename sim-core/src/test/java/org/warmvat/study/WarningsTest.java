@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.AirDosing;
 import org.warmvat.design.BackupSource;
@@ -32,7 +31,7 @@ class WarningsTest {
 
     private static TankPlan plan() {
         TankPlan plan = new TankPlan().quiet();
-        plan.runIn = new RunIn(OptionalInt.of(0), 10, 3, 90);
+        plan.runIn = new RunIn.Days(0);
         return plan;
     }
 

@@ -2,7 +2,6 @@ package org.warmvat.tank;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.RunIn;
 import org.warmvat.engine.HourSink;
@@ -60,7 +59,8 @@ class ConductancesTest {
     @Test
     void fittingsAddUp() {
         // 0.95 stated, legs 0.18133, the pipe's fin
-        double pipe = FittingLoss.of(TankPlan.pipe()).uaWPerK();
+        double pipe =
+                FittingLoss.of(TankPlan.pipe(), new FittingLoss.Still(0.6, 10)).uaWPerK();
         assertEquals(
                 0.95 + 0.1813333 + pipe,
                 Conductances.of(new TankPlan().build(), 0, 10).fittingsWPerK(),
@@ -73,7 +73,7 @@ class ConductancesTest {
         TankPlan plan = new TankPlan().quiet();
         plan.fittings = new TankPlan().fittings;
         plan.depthM = 20;
-        plan.runIn = new RunIn(OptionalInt.of(0), 10, 3, 90);
+        plan.runIn = new RunIn.Days(0);
         RunResult result =
                 YearStudy.run(plan.build(), InventedWeather.steady(10, 24), new ReferenceEngine(), HourSink.IGNORE);
         Conductances steady = Conductances.of(plan.build(), 0, 10);

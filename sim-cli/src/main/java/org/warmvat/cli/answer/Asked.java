@@ -77,7 +77,7 @@ public record Asked(
 
     /** The minimum temperature in words. */
     public String minimum() {
-        return Words.celsius(design().control().floorC());
+        return Words.celsius(design().control().minimumC());
     }
 
     /** The months of the calendar that the first weather file holds hours of. */

@@ -161,7 +161,7 @@ final class TankPicture {
     private static String pipe(Design design) {
         return design.fittings().stream()
                 .filter(fitting -> fitting.name().contains("outlet") && fitting instanceof Fitting.Pipe)
-                .map(fitting -> ((Fitting.Pipe) fitting).boreM() * 1000)
+                .map(fitting -> ((Fitting.Pipe) fitting).pipe().boreM() * 1000)
                 .findFirst()
                 .map(mm -> ": " + Numerals.six(mm) + " mm bore")
                 .orElse("");

@@ -3,7 +3,7 @@ package org.warmvat.cli.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 
 class TankPictureTest {
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -87,9 +88,8 @@ public final class Block {
             });
             if (standsHere(slot)) {
                 slot.variants().stream()
-                        .filter(variant -> slot.inline()
-                                || slot.choice() && !variant.words().isEmpty()
-                                || about(slot))
+                        .filter(variant ->
+                                slot.inline() || about(slot) || !variant.words().isEmpty())
                         .forEach(variant -> names.addAll(variant.names()));
             }
         }
@@ -161,7 +161,7 @@ public final class Block {
         for (int i = 0; i < values.length; i++) {
             Slot slot = slots.get(i);
             if (slot.key().isPresent()) {
-                fault(slot, values[i]).ifPresent(text -> faults.add(new Refused.Fault(slot.name(), text, List.of())));
+                check(slot, slot.name(), inside(values[i]), faults);
             } else if (values[i] instanceof String name && name.isBlank()) {
                 faults.add(new Refused.Fault("", "the name is blank", List.of()));
             }
@@ -171,23 +171,34 @@ public final class Block {
         }
     }
 
-    private static Optional<String> fault(Slot slot, Object value) {
-        Object inside = inside(value);
-        if (inside instanceof List<?> entries) {
-            return entries.size() < slot.key().orElseThrow().entries()
-                    ? Optional.of("has no entry, expected at least one")
-                    : entries.stream()
-                            .flatMap(entry -> fault(slot, entry).stream())
-                            .findFirst();
+    private static void check(Slot slot, String path, Object value, List<Refused.Fault> faults) {
+        if (value instanceof Map<?, ?> map) {
+            map.forEach((name, entry) -> check(slot, KeyPath.key(path, (String) name), entry, faults));
+        } else if (value instanceof List<?> list) {
+            for (int i = 0; i < list.size(); i++) {
+                check(slot, KeyPath.entry(path, i), list.get(i), faults);
+            }
+            if (list.size() < slot.key().orElseThrow().entries()) {
+                faults.add(new Refused.Fault(path, "has no entry, expected at least one", List.of()));
+            }
+        } else {
+            fault(slot, value).ifPresent(text -> faults.add(new Refused.Fault(path, text, List.of())));
         }
-        if (inside instanceof String text && text.isBlank()) {
+    }
+
+    private static Optional<String> fault(Slot slot, Object value) {
+        if (value instanceof String text && text.isBlank()) {
             return Optional.of(Shown.quoted(text) + ", expected text that is not blank");
         }
-        boolean number = inside instanceof Number && (slot.real() || slot.whole());
-        return number && !within(slot, ((Number) inside).doubleValue())
-                ? Optional.of(
-                        Shown.number(slot.written(((Number) inside).doubleValue())) + ", expected " + slot.expected())
-                : Optional.empty();
+        if (!(value instanceof Number held) || slot.text()) {
+            return Optional.empty();
+        }
+        Key about = slot.key().orElseThrow();
+        double number = held.doubleValue();
+        boolean within = number >= slot.held(about.least()) && number <= slot.held(about.most());
+        return within || number == about.means()
+                ? Optional.empty()
+                : Optional.of(Shown.number(slot.written(number)) + ", expected " + slot.expected());
     }
 
     static Object inside(Object value) {
@@ -198,10 +209,5 @@ public final class Block {
             return number.isPresent() ? (Object) number.getAsDouble() : ABSENT;
         }
         return value;
-    }
-
-    private static boolean within(Slot slot, double held) {
-        Key about = slot.key().orElseThrow();
-        return held >= slot.held(about.least()) && held <= slot.held(about.most());
     }
 }

@@ -56,6 +56,15 @@ public @interface Key {
     /** Least number of entries of a list. */
     int entries() default 0;
 
+    /** A word that may stand for the value: of a number for {@link #means}, of anything else for its absence; empty for none. */
+    String word() default "";
+
+    /** The number that the word stands for. */
+    double means() default Double.NaN;
+
+    /** Whether its default, or those of the keys of its block, are left untold. */
+    boolean quiet() default false;
+
     /** Of a named record: whether its keys may stand in this block in place of the name. */
     boolean beside() default false;
 

@@ -43,12 +43,18 @@ public final class Numbers {
             return numbers.isEmpty();
         }
 
+        /** The path of a number that is led to by steps. */
+        String at(List<String> steps) {
+            String below = String.join(".", steps).replace(".[", "[");
+            return below.isEmpty() ? path : below.startsWith("[") ? path + below : KeyPath.key(path, below);
+        }
+
         Optional<Double> whole() {
             return Optional.ofNullable(numbers.get(List.of()));
         }
 
         Refused refused(String fact) {
-            return new Refused(path, fact);
+            return new Refused.NoNumber(path, fact);
         }
     }
 
@@ -63,7 +69,7 @@ public final class Numbers {
         Map<List<String>, Double> bySteps = new LinkedHashMap<>();
         numbers.forEach((path, number) -> {
             if (!Double.isFinite(number)) {
-                throw new Refused(path, number + ", expected a finite number");
+                throw new Refused.NoNumber(path, number + ", expected a finite number");
             }
             bySteps.put(steps(path, record), number);
         });
@@ -80,7 +86,7 @@ public final class Numbers {
         } catch (Refused refused) {
             throw refused;
         } catch (IllegalArgumentException noPath) {
-            throw new Refused("", noPath.getMessage());
+            throw new Refused.NoNumber("", noPath.getMessage());
         }
     }
 
@@ -118,7 +124,8 @@ public final class Numbers {
         Map<String, Double> keys = new LinkedHashMap<>();
         change.numbers().forEach((steps, number) -> {
             if (steps.size() > 1) {
-                throw change.refused(String.join(".", steps) + " has no place in this design");
+                String block = change.at(steps.subList(0, steps.size() - 1));
+                throw new Refused.NoNumber(change.at(steps), "has no place: this design has no " + block);
             }
             keys.put(steps.get(0), number);
         });
@@ -154,7 +161,9 @@ public final class Numbers {
             return number(slot, change);
         }
         if (inside == Block.ABSENT) {
-            throw change.refused("has no place: this design has no " + change.path());
+            throw new Refused.NoNumber(
+                    change.at(change.numbers().keySet().iterator().next()),
+                    "has no place: this design has no " + change.path());
         }
         UnaryOperator<Object> one = entry -> entry;
         Object changed;
@@ -173,7 +182,7 @@ public final class Numbers {
     private static Object number(Slot slot, Change change) {
         double number = change.whole().orElseThrow(() -> change.refused("is a number, expected nothing below it"));
         if (slot.whole() && number != Math.rint(number)) {
-            throw change.refused(Shown.number(number) + ", expected " + slot.expected());
+            throw new Refused(change.path(), Shown.number(number) + ", expected " + slot.expected());
         }
         Object held = slot.whole() ? (Object) (int) number : (Object) slot.held(number);
         if (slot.holder() == java.util.OptionalDouble.class) {
@@ -187,10 +196,11 @@ public final class Numbers {
         for (List<String> steps : change.numbers().keySet()) {
             String step = steps.isEmpty() ? "" : steps.get(0);
             int index = Paths.entry(list, step)
-                    .orElseThrow(() -> change.refused(
+                    .orElseThrow(() -> new Refused.NoNumber(
+                            change.at(steps),
                             step.isEmpty()
                                     ? "is no number, expected the path of one"
-                                    : step + " has no place: this design has no such entry"));
+                                    : "has no place: this design has no " + change.path() + step));
             String at = change.path() + step;
             Change below = change.below(step, at);
             Object entry = list.get(index);
@@ -220,9 +230,14 @@ public final class Numbers {
         List<String> steps = steps(path, record);
         Double number = all(record).get(Paths.placed(record, steps));
         if (number == null) {
-            throw new Refused(path, "is no number in this design");
+            throw new Refused.NoNumber(path, "is no number in this design");
         }
         return number;
+    }
+
+    /** One and the same text for all paths of a number: entries of lists by their place. */
+    public static String place(Record record, String path) {
+        return Paths.placed(record, steps(path, record));
     }
 
     /** All numbers of a record, in the file's units, by their paths in the order of the keys. */

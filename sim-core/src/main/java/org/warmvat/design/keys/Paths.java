@@ -45,7 +45,7 @@ final class Paths {
             }
             Optional<Slot> slot = slot(blocks, step);
             if (slot.isEmpty()) {
-                throw new Refused(path, "is not a known key, " + hint(blocks, step, parent));
+                throw new Refused.NoNumber(path, "is not a known key, " + hint(blocks, step, parent));
             }
             blocks = slot.get().variants();
             entryNext = slot.get().list() || slot.get().map();
@@ -106,7 +106,7 @@ final class Paths {
         for (Slot slot : Block.of(record.getClass()).slots()) {
             Object value = Block.inside(Block.get(record, slot));
             boolean own = slot.key().isEmpty() || slot.called("name") || slot.called("material");
-            if (own && (name.equals(value) || value instanceof Record inner && named(inner, name))) {
+            if (own && (name.equals(value) || (value instanceof Record inner && named(inner, name)))) {
                 return true;
             }
         }

@@ -1,6 +1,7 @@
 package org.warmvat.design.keys;
 
 import java.lang.reflect.Method;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Makes records from trees of maps, lists, numbers and texts with the names of {@link Key}s; absent keys take their defaults.
@@ -60,13 +63,31 @@ public final class Reader {
         return type.cast(record(Block.of(type), new Given(keys, usual, path, name)));
     }
 
+    /** The record of a block of which nothing is given: everything at its default. */
+    public static <T> T usual(Class<T> type) {
+        return new Reader(Findings.strict(), (path, name, findings) -> name).read(type, Map.of(), Map.of(), "", "");
+    }
+
+    /** The value of a default as a key states it. */
+    public static Object value(String usual) {
+        return Flow.parse(usual);
+    }
+
     /** The tree of a block written in one line, such as {@code {tank: {liquid_depth_m: 1.2}}}. */
     public static Map<String, ?> tree(String line) {
         return Flow.block(line);
     }
 
     /** What stands in a block, and where it is. */
-    private record Given(Map<String, ?> keys, Map<String, ?> usual, String path, String name) {
+    private record Given(Map<String, ?> keys, Map<String, ?> usual, String path, String name, String reason) {
+
+        Given(Map<String, ?> keys, Map<String, ?> usual, String path, String name) {
+            this(keys, usual, path, name, "");
+        }
+
+        Given because(String why) {
+            return new Given(keys, usual, path, name, why);
+        }
 
         boolean any(Block block) {
             return block.names().stream().anyMatch(keys::containsKey);
@@ -101,9 +122,12 @@ public final class Reader {
             return slot.optional() ? optionalBlock(slot, given) : inline(slot, given);
         }
         Optional<String> key = given(slot, given);
+        boolean before = quiet;
+        quiet |= slot.key().get().quiet() && key.isEmpty();
         Object value = key.isPresent()
                 ? held(slot, given.keys().get(key.get()), given.at(key.get()), given)
                 : absent(slot, given);
+        quiet = before;
         return wrapped(slot, value);
     }
 
@@ -126,32 +150,60 @@ public final class Reader {
     }
 
     private Object optionalBlock(Slot slot, Given given) {
-        Block block = slot.variants().get(0);
-        if (given.any(block)) {
-            return Optional.of(record(block, given));
+        if (slot.variants().stream().anyMatch(given::any)) {
+            List<String> present = slot.variants().stream()
+                    .flatMap(variant -> variant.names().stream())
+                    .filter(given.keys()::containsKey)
+                    .toList();
+            return Optional.of(inline(slot, given.because("needed beside " + String.join(", ", present))));
         }
-        Slot first = block.slots().get(0);
+        Slot first = slot.variants().get(0).slots().get(0);
         tell(given.at(first.name()), slot.key().orElseThrow().otherwise());
         return Optional.empty();
     }
 
     private Object inline(Slot slot, Given given) {
-        Key key = slot.key().orElseThrow();
-        Map<String, Object> usual = new LinkedHashMap<>(Flow.block(key.usual()));
+        Map<String, Object> usual =
+                new LinkedHashMap<>(Flow.block(slot.key().orElseThrow().usual()));
         usual.putAll(given.usual());
-        Given inner = new Given(given.keys(), usual, given.path(), given.name());
-        List<Block> variants = slot.variants();
-        Block chosen = variants.get(0);
-        for (Block variant : variants) {
-            chosen = given.any(variant) ? variant : chosen;
-        }
-        refuseOthers(variants, chosen, given);
-        return record(chosen, inner);
+        Given here = new Given(given.keys(), usual, given.path(), given.name(), given.reason());
+        return slot.choice()
+                ? present(slot.variants(), here)
+                : record(slot.variants().get(0), here);
     }
 
-    private void refuseOthers(List<Block> variants, Block chosen, Given given) {
-        String present = String.join(
-                ", ", chosen.names().stream().filter(given.keys()::containsKey).toList());
+    /** The record among several whose keys are there; the first where none has any. */
+    private Object present(List<Block> variants, Given given) {
+        Block chosen = variants.get(0);
+        for (Block variant : variants) {
+            chosen = own(variant, variants).anyMatch(given.keys()::containsKey) ? variant : chosen;
+        }
+        List<String> present =
+                own(chosen, variants).filter(given.keys()::containsKey).toList();
+        refuseOthers(variants, chosen, String.join(", ", present), given);
+        return record(chosen, given.because(reason(variants, chosen, present)));
+    }
+
+    /** Keys that a record does not share with all its like. */
+    private static Stream<String> own(Block variant, List<Block> variants) {
+        return variant.names().stream()
+                .filter(name -> variants.size() == 1
+                        || !variants.stream().allMatch(other -> other.names().contains(name)));
+    }
+
+    /** Why a key of a record is needed that stands in its block together with others. */
+    private static String reason(List<Block> variants, Block chosen, List<String> present) {
+        if (variants.size() == 1) {
+            return "";
+        }
+        String others = variants.stream()
+                .filter(variant -> variant != chosen)
+                .flatMap(variant -> own(variant, variants))
+                .collect(Collectors.joining(", "));
+        return present.isEmpty() ? "or instead " + others : "needed beside " + String.join(", ", present);
+    }
+
+    private void refuseOthers(List<Block> variants, Block chosen, String present, Given given) {
         for (String key : strangers(variants, chosen, given)) {
             wrong(given.at(key), "has no place here: " + present + " is given: give the one or the other");
         }
@@ -170,12 +222,13 @@ public final class Reader {
         Object usual = given.usual().get(key.name());
         Object stated = usual != null ? usual : key.usual().isEmpty() ? null : Flow.parse(key.usual());
         if (key.beside() && given.any(slot.variants().get(0))) {
-            return record(slot.variants().get(0), new Given(given.keys(), Map.of(), given.path(), ""));
+            String why = "or " + key.name() + " instead";
+            return record(slot.variants().get(0), new Given(given.keys(), Map.of(), given.path(), "", why));
         }
         if (stated == null) {
             if (!slot.optional()) {
                 if (!quiet) {
-                    findings.missing(path, "");
+                    findings.missing(path, given.reason());
                 }
                 return quietly(() -> placeholder(slot, given));
             }
@@ -205,6 +258,9 @@ public final class Reader {
     /** A value of a tree as the component holds it. */
     private Object held(Slot slot, Object value, String path, Given given) {
         Key key = slot.key().orElseThrow();
+        if (!key.word().isEmpty() && key.word().equals(value)) {
+            return Double.isNaN(key.means()) ? null : (Object) key.means();
+        }
         if (slot.map()) {
             Map<String, Object> map = new LinkedHashMap<>();
             ((Map<?, ?>) value).forEach((name, entry) -> {
@@ -250,23 +306,33 @@ public final class Reader {
                 .findFirst()
                 .orElse(variants.get(0));
         Key key = slot.key().orElseThrow();
-        for (String stranger : strangers(variants, chosen, given)) {
-            if (key.idle()) {
-                findings.idle(given.at(stranger), "has no effect with " + key.name() + ": " + word);
-            } else {
-                wrong(given.at(stranger), "has no place here: it does not go with " + key.name() + ": " + word);
-            }
+        List<String> strangers = strangers(variants, chosen, given);
+        if (key.idle() && !strangers.isEmpty()) {
+            findings.idle(
+                    given.path(), String.join(", ", strangers) + ": without effect beside " + key.name() + ": " + word);
+        } else {
+            strangers.forEach(stranger -> wrong(
+                    given.at(stranger),
+                    "has no place here: it goes with " + key.name() + ": " + words(variants, stranger)));
         }
         Map<String, Object> usual = new LinkedHashMap<>(given.usual());
         boolean wordFirst =
                 !chosen.slots().isEmpty() && chosen.slots().get(0).key().isEmpty();
         if (!wordFirst) {
-            return record(chosen, new Given(given.keys(), usual, given.path(), ""));
+            String why = "needed for " + key.name() + ": " + word;
+            return record(chosen, new Given(given.keys(), usual, given.path(), "", why));
         }
         Object[] values = chosen.slots().stream()
                 .map(s -> s.key().isEmpty() ? constant(s.type(), word) : component(s, given))
                 .toArray();
         return chosen.make(values);
+    }
+
+    private static String words(List<Block> variants, String key) {
+        return variants.stream()
+                .filter(variant -> variant.names().contains(key))
+                .flatMap(variant -> variant.words().stream())
+                .collect(Collectors.joining(" or "));
     }
 
     private Object one(Slot slot, Object value, String path, String name, Map<String, ?> usual) {
@@ -277,27 +343,31 @@ public final class Reader {
         if (slot.whole()) {
             return ((Number) value).intValue();
         }
-        if (slot.truth() || type == String.class) {
+        if (type == String.class || (slot.truth() && !slot.text())) {
             return value;
         }
         if (type.isEnum()) {
             return constant(type, (String) value);
         }
         if (slot.text()) {
-            return ofText(type, value);
+            try {
+                return ofText(type, value);
+            } catch (Refused refused) {
+                refused.in(path).faults().forEach(findings::wrong);
+                return ofText(type, Flow.parse(slot.key().orElseThrow().usual()));
+            }
         }
         if (value instanceof Map<?, ?> block) {
-            return record(blockOf(slot), new Given(texts(block), usual, path, name));
+            return present(blocks(slot), new Given(texts(block), usual, path, name));
         }
         return names.value(path, (String) value, findings);
     }
 
-    /** Of a choice the record that stands as a block, else the record itself. */
-    private static Block blockOf(Slot slot) {
+    /** Of a choice the records that stand as blocks, else the record itself. */
+    private static List<Block> blocks(Slot slot) {
         return slot.variants().stream()
                 .filter(variant -> !slot.choice() || variant.words().isEmpty())
-                .findFirst()
-                .orElseThrow();
+                .toList();
     }
 
     @SuppressWarnings("unchecked") // keys of a file are texts
@@ -315,6 +385,12 @@ public final class Reader {
     }
 
     private static Object ofText(Class<?> type, Object value) {
+        if (type == Boolean.class) {
+            return value.equals("on") || value.equals(true);
+        }
+        if (type == MonthDay.class) {
+            return MonthDay.parse("--" + value);
+        }
         if (type == double.class) {
             String time = (String) value;
             return Integer.parseInt(time.substring(0, 2)) * 3600.0 + Integer.parseInt(time.substring(3, 5)) * 60.0;
@@ -323,6 +399,9 @@ public final class Reader {
             Method factory = type.getMethod("ofText", value instanceof List ? List.class : String.class);
             return factory.invoke(null, value);
         } catch (ReflectiveOperationException e) {
+            if (e.getCause() instanceof Refused refused) {
+                throw refused;
+            }
             throw new IllegalStateException(type + " is not made from text", e);
         }
     }

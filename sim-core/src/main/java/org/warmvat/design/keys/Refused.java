@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A record of a design was refused at birth, or a number of it when it was to be exchanged. */
-public final class Refused extends IllegalArgumentException {
+public class Refused extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
@@ -25,7 +25,19 @@ public final class Refused extends IllegalArgumentException {
         }
 
         private Fault in(String block) {
-            return new Fault(key.isEmpty() ? block : KeyPath.key(block, key), text, restsOn);
+            String path = key.isEmpty() ? block : key.startsWith("[") ? block + key : KeyPath.key(block, key);
+            return new Fault(path, text, restsOn);
+        }
+    }
+
+    /** A path leads to no number of a design. */
+    public static final class NoNumber extends Refused {
+
+        private static final long serialVersionUID = 1L;
+
+        /** Refuses a path. */
+        public NoNumber(String path, String text) {
+            super(path, text);
         }
     }
 

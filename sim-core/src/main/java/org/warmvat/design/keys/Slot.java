@@ -17,25 +17,26 @@ import java.util.OptionalDouble;
  * @param key what is said about it; empty for a record's own name, which is no key of its block
  * @param holder how the value is held: {@link Optional}, {@link List}, {@link Map}, or the value's own type
  * @param type type of the value, of an entry of a list or of a map
+ * @param list whether it holds a list of values
+ * @param map whether it holds values by name
  */
-public record Slot(RecordComponent component, Optional<Key> key, Class<?> holder, Class<?> type) {
+public record Slot(
+        RecordComponent component, Optional<Key> key, Class<?> holder, Class<?> type, boolean list, boolean map) {
 
     static Slot of(RecordComponent component) {
-        Type generic = component.getGenericType();
-        boolean optional = component.getType() == Optional.class;
-        if (optional) {
-            generic = ((ParameterizedType) generic).getActualTypeArguments()[0];
+        Type held = component.getGenericType();
+        Class<?> holder = component.getType();
+        Class<?> plural = holder;
+        if (holder == Optional.class) {
+            held = ((ParameterizedType) held).getActualTypeArguments()[0];
+            plural = held instanceof ParameterizedType several ? (Class<?>) several.getRawType() : holder;
         }
-        Class<?> holder = optional ? Optional.class : component.getType();
-        if (generic instanceof ParameterizedType held) {
-            Type[] inner = held.getActualTypeArguments();
-            holder = optional ? Optional.class : (Class<?>) held.getRawType();
-            // an absent list is held as an Optional; its entries' type counts
-            return new Slot(component, keyOf(component), holder, (Class<?>) inner[inner.length - 1]);
+        if (held instanceof ParameterizedType several) {
+            Type[] inner = several.getActualTypeArguments();
+            held = inner[inner.length - 1];
         }
-        Class<?> type = generic == OptionalDouble.class ? Double.class : (Class<?>) generic;
-        return new Slot(
-                component, keyOf(component), generic == OptionalDouble.class ? OptionalDouble.class : holder, type);
+        Class<?> type = holder == OptionalDouble.class ? Double.class : (Class<?>) held;
+        return new Slot(component, keyOf(component), holder, type, plural == List.class, plural == Map.class);
     }
 
     private static Optional<Key> keyOf(RecordComponent component) {
@@ -61,22 +62,6 @@ public record Slot(RecordComponent component, Optional<Key> key, Class<?> holder
     /** Whether it may be absent. */
     public boolean optional() {
         return holder == Optional.class || holder == OptionalDouble.class;
-    }
-
-    /** Whether it holds a list of values. */
-    public boolean list() {
-        return isList(component.getGenericType());
-    }
-
-    private static boolean isList(Type type) {
-        return type instanceof ParameterizedType held
-                && (held.getRawType() == List.class
-                        || held.getRawType() == Optional.class && isList(held.getActualTypeArguments()[0]));
-    }
-
-    /** Whether it holds values by name. */
-    public boolean map() {
-        return holder == Map.class;
     }
 
     /** Whether its value is a number. */
@@ -107,7 +92,7 @@ public record Slot(RecordComponent component, Optional<Key> key, Class<?> holder
 
     /** The records that may stand here: several where it is a choice, none where it is no record. */
     public List<Block> variants() {
-        if (type.isSealed()) {
+        if (choice()) {
             return Arrays.stream(type.getPermittedSubclasses()).map(Block::of).toList();
         }
         return type.isRecord() && !text() ? List.of(Block.of(type)) : List.of();
@@ -115,15 +100,14 @@ public record Slot(RecordComponent component, Optional<Key> key, Class<?> holder
 
     /** Whether a value's keys stand in the same block: of a record without a name of its own, or of one chosen by a word. */
     boolean stands(Object value) {
-        return inline()
-                || choice()
-                        && value instanceof Record record
-                        && !Block.of(record.getClass()).words().isEmpty();
+        boolean byWord = value instanceof Record record
+                && !Block.of(record.getClass()).words().isEmpty();
+        return inline() || (choice() && byWord);
     }
 
     /** Whether the value is one of several records. */
     public boolean choice() {
-        return type.isSealed();
+        return type.isSealed() && type.isInterface();
     }
 
     /** The words that may stand here; empty where none does. */

@@ -102,7 +102,7 @@ public final class BackupAnswer {
                         Look.OTHER_SLURRY,
                         Points.ends(spell.smaller().slurryC()))
                 .level("set-point", Look.SETPOINT, asked.design().control().setpointC())
-                .level("minimum", Look.MINIMUM, asked.design().control().floorC())
+                .level("minimum", Look.MINIMUM, asked.design().control().minimumC())
                 .strip("air, °C", 5)
                 .line("outdoor air", Look.AIR, Points.ends(chosen.airC()))
                 .stripWithZero("heat, W", 50)

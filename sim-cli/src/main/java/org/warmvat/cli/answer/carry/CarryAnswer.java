@@ -58,7 +58,7 @@ public final class CarryAnswer {
                 .line("sun alone", Look.SLURRY, Points.ends(alone.slurryC()))
                 .line("with backup", Look.OTHER_SLURRY, Points.ends(with.slurryC()))
                 .level("set-point", Look.SETPOINT, asked.design().control().setpointC())
-                .level("minimum", Look.MINIMUM, asked.design().control().floorC())
+                .level("minimum", Look.MINIMUM, asked.design().control().minimumC())
                 .stripWithZero("heat, W", 50)
                 .line("heat needed", Look.NEED, Points.means(with.heat().needW(), HOURS_PER_DAY))
                 .line("heat from the sun", Look.SUN, Points.means(with.heat().solarW(), HOURS_PER_DAY))

@@ -72,7 +72,8 @@ public final class HoldAnswer {
                     isHeater(failure) ? Look.SLURRY : Look.OTHER_SLURRY,
                     Points.from(failure.startC(), failure.course().slurryC()));
         }
-        chart.level("minimum", Look.MINIMUM, asked.design().control().floorC()).strip("air, °C", 5);
+        chart.level("minimum", Look.MINIMUM, asked.design().control().minimumC())
+                .strip("air, °C", 5);
         for (HoldResult.Failure failure : result.failures()) {
             double[] airC = failure.course().airC();
             chart.line(

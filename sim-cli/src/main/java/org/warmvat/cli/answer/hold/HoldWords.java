@@ -138,7 +138,7 @@ final class HoldWords {
                 .min();
         double firstC = result.temperaturesC().get(0);
         String first = Words.celsius(firstC)
-                + (firstC == asked.design().control().floorC()
+                + (firstC == asked.design().control().minimumC()
                         ? ", its minimum"
                         : " (its minimum is " + asked.minimum() + ")");
         if (shortest.isEmpty()) {

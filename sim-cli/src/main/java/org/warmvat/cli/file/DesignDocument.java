@@ -1,0 +1,212 @@
+package org.warmvat.cli.file;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.warmvat.design.Design;
+import org.warmvat.design.keys.Refused;
+import org.warmvat.design.keys.Shown;
+
+/**
+ * A design file that was read: the design, the defaults it uses, and what deserves a word.
+ *
+ * <p>Immutable; safe to share between threads.
+ */
+public final class DesignDocument {
+
+    /** Difference of solids fractions from which it is warned: about what moves the heat capacity by one per cent. */
+    private static final double FAR = 0.02;
+
+    private final String name;
+    private final Design design;
+    private final List<String> assumed;
+    private final List<String> cautions;
+
+    private DesignDocument(String name, Design design, List<String> assumed, List<String> cautions) {
+        this.name = name;
+        this.design = design;
+        this.assumed = List.copyOf(assumed);
+        this.cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * Reads a design file, YAML or JSON.
+     *
+     * @param file the file
+     * @throws InputRefused with every fault of the file, up to twenty
+     */
+    public static DesignDocument read(Path file) {
+        return parse(file.toString(), SourceText.read(file));
+    }
+
+    /**
+     * Reads the bytes of a design file, YAML or JSON.
+     *
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param bytes UTF-8 text, with or without a byte order mark
+     * @throws InputRefused with every fault, up to twenty
+     */
+    public static DesignDocument read(String name, byte[] bytes) {
+        return parse(name, SourceText.decode(name, bytes));
+    }
+
+    /**
+     * Reads the text of a design, YAML or JSON.
+     *
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param text the text
+     * @throws InputRefused with every fault, up to twenty
+     */
+    public static DesignDocument parse(String name, String text) {
+        Map<String, Integer> lines = new HashMap<>();
+        Faults faults = new Faults(name, lines);
+        ObjectNode tree = tree(name, text, lines, faults);
+        if (tree.isEmpty()) {
+            faults.refuseIfAny();
+        }
+        SchemaCheck.run(tree, faults);
+        faults.judgeSoundBlocksOnly();
+        DesignFindings findings = new DesignFindings(faults);
+        Design design = Design.of(texts(PlainTree.of(tree)), findings);
+        faults.refuseIfAny();
+        List<String> cautions = new ArrayList<>(doubts(design));
+        cautions.addAll(findings.cautions());
+        return new DesignDocument(name, design, findings.assumed(), cautions);
+    }
+
+    private static ObjectNode tree(String name, String text, Map<String, Integer> lines, Faults faults) {
+        boolean json = name.endsWith(".json") || text.stripLeading().matches("(?s)\\{\\s*\".*");
+        return json ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
+    }
+
+    @SuppressWarnings("unchecked") // keys of a file are texts
+    private static Map<String, ?> texts(Object tree) {
+        return (Map<String, ?>) tree;
+    }
+
+    /** A warning where the given solids are far from what feed and digestion lead to. */
+    private static List<String> doubts(Design design) {
+        double steady = design.steadyTotalSolidsFraction();
+        return design
+                .contents()
+                .totalSolidsFraction()
+                .filter(given -> Math.abs(given - steady) > FAR)
+                .map(given -> String.format(
+                        Locale.ROOT,
+                        "contents.total_solids %s is far from %.3f, which feed and digestion at the set-point lead to",
+                        Shown.number(given),
+                        steady))
+                .stream()
+                .toList();
+    }
+
+    /** The built-in demonstration: an invented garden's 900 litre tank. */
+    public static DesignDocument demonstration() {
+        return read("built-in demonstration design", demonstrationBytes());
+    }
+
+    /** The file of the built-in demonstration, UTF-8 YAML. */
+    public static byte[] demonstrationBytes() {
+        try (InputStream in = DesignDocument.class.getResourceAsStream("demonstration.yaml")) {
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The JSON Schema of the design file. */
+    public static String schema() {
+        return DesignSchema.text();
+    }
+
+    /** The design. */
+    public Design design() {
+        return design;
+    }
+
+    /** The keys of a design's text as JSON that reads back as the same design; comments are lost. */
+    public static String json(String name, String text) {
+        Map<String, Integer> lines = new HashMap<>();
+        Faults faults = new Faults(name, lines);
+        ObjectNode tree = tree(name, text, lines, faults);
+        faults.refuseIfAny();
+        return PlainTree.pretty(tree);
+    }
+
+    /** The file's name, with the exchanged numbers where there are any. */
+    public String name() {
+        return name;
+    }
+
+    /** Every default that is used, one sentence each. */
+    public List<String> assumed() {
+        return assumed;
+    }
+
+    /** What is allowed but deserves a word, one sentence each. */
+    public List<String> cautions() {
+        return cautions;
+    }
+
+    /**
+     * The number a key has, by default or as written.
+     *
+     * @param path the key's path, such as {@code solar.area_m2}, {@code envelope.wall[1].thickness_mm} (counted from 0) or
+     *     {@code envelope.wall[pir_foam].thickness_mm}, also {@code envelope.wall.pir_foam.thickness_mm} (by material or name)
+     * @throws InputRefused when the design has no such number
+     */
+    public double number(String path) {
+        return told(name, name, () -> design.number(path));
+    }
+
+    /**
+     * The same design with one number exchanged and everything that follows from it.
+     *
+     * @param path the key's path as for {@link #number}; it need not stand in the file, but its block must
+     * @param value the number
+     * @throws InputRefused when there is no such number, or the design is not allowed with it
+     */
+    public DesignDocument with(String path, double value) {
+        return with(Map.of(path, value));
+    }
+
+    /**
+     * The same design with some numbers exchanged at once, so that only the whole must be allowed.
+     *
+     * @param numbers numbers by the paths of their keys, in the order in which messages name them
+     * @throws InputRefused when there is no such number, or the design is not allowed with them
+     */
+    public DesignDocument with(Map<String, Double> numbers) {
+        List<String> changes = new ArrayList<>();
+        numbers.forEach((path, value) -> changes.add(path + "=" + Shown.number(value)));
+        return with(numbers, name + " with " + String.join(", ", changes));
+    }
+
+    /** The same under a name for messages. */
+    DesignDocument with(Map<String, Double> numbers, String changedName) {
+        return new DesignDocument(changedName, told(name, changedName, () -> design.with(numbers)), assumed, cautions);
+    }
+
+    private static <T> T told(String name, String changedName, Supplier<T> asked) {
+        try {
+            return asked.get();
+        } catch (Refused refused) {
+            String of = refused instanceof Refused.NoNumber ? name : changedName;
+            throw new InputRefused(
+                    refused.faults().stream().map(fault -> of + ": " + fault).toList());
+        }
+    }
+
+    /** Paths of all numbers this design has, defaults included, in the order of the file's schema. */
+    public List<String> numbers() {
+        return List.copyOf(design.numbers().keySet());
+    }
+}

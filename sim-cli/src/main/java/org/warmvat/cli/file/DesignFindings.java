@@ -1,0 +1,54 @@
+package org.warmvat.cli.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.warmvat.design.keys.Findings;
+import org.warmvat.design.keys.Refused;
+
+/** What reading a design file finds: faults with their lines, defaults that are used, keys without effect. */
+final class DesignFindings implements Findings {
+
+    private final Faults faults;
+    private final List<String> assumed = new ArrayList<>();
+    private final List<String> cautions = new ArrayList<>();
+
+    DesignFindings(Faults faults) {
+        this.faults = faults;
+    }
+
+    /** Every default that is used, one sentence each. */
+    List<String> assumed() {
+        return assumed;
+    }
+
+    /** What has no effect, one sentence each. */
+    List<String> cautions() {
+        return cautions;
+    }
+
+    @Override
+    public boolean faulty(String path) {
+        return faults.isFaulty(path);
+    }
+
+    @Override
+    public void missing(String path, String reason) {
+        String why = reason.isEmpty() ? "" : " (" + reason + ")";
+        faults.add(path, "is missing, expected " + Expectation.of(DesignSchema.at(path)) + why);
+    }
+
+    @Override
+    public void wrong(Refused.Fault fault) {
+        faults.add(fault.key(), fault.text(), fault.restsOn().toArray(String[]::new));
+    }
+
+    @Override
+    public void assumed(String path, String words) {
+        assumed.add(path + " not given: " + words);
+    }
+
+    @Override
+    public void idle(String path, String reason) {
+        cautions.add(path + "." + reason);
+    }
+}

@@ -1,0 +1,53 @@
+package org.warmvat.cli.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import org.warmvat.design.keys.Shown;
+
+/** Says in words what the schema allows in a place. */
+final class Expectation {
+
+    private Expectation() {}
+
+    /** What is allowed, as in {@code a number, 0 to 1000 m2}. */
+    static String of(JsonNode schema) {
+        JsonNode at = DesignSchema.resolved(schema);
+        if (at.has("anyOf")) {
+            List<String> branches = new ArrayList<>();
+            at.path("anyOf").forEach(branch -> branches.add(of(branch)));
+            return String.join(" or ", branches);
+        }
+        if (at.has("enum")) {
+            List<String> words = new ArrayList<>();
+            at.path("enum").forEach(word -> words.add(word.asText()));
+            return "one of " + String.join(", ", words);
+        }
+        return switch (at.path("type").asText()) {
+            case "number" -> "a number" + range(at);
+            case "integer" -> "a whole number" + range(at);
+            case "boolean" -> "true or false";
+            case "array" -> "a list" + entries(at);
+            case "object" -> "a block" + keys(at);
+            default -> at.path("x-form").asText("text");
+        };
+    }
+
+    private static String range(JsonNode at) {
+        String unit = at.path("x-unit").asText();
+        String most = Shown.number(at.path("maximum").asDouble()) + (unit.isEmpty() ? "" : " " + unit);
+        return at.has("exclusiveMinimum")
+                ? ", above " + Shown.number(at.path("exclusiveMinimum").asDouble()) + " and up to " + most
+                : ", " + Shown.number(at.path("minimum").asDouble()) + " to " + most;
+    }
+
+    private static String entries(JsonNode at) {
+        String form = at.path("items").path("x-form").asText();
+        return (at.has("minItems") ? " with at least one entry" : "") + (form.isEmpty() ? "" : ", each " + form);
+    }
+
+    private static String keys(JsonNode at) {
+        List<String> names = DesignSchema.keys(at);
+        return names.size() > 3 || names.isEmpty() ? "" : " {" + String.join(": ..., ", names) + ": ...}";
+    }
+}

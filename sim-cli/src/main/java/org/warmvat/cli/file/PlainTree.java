@@ -1,0 +1,52 @@
+package org.warmvat.cli.file;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Trees of a file as plain maps, lists, numbers and texts, and as JSON text. */
+final class PlainTree {
+
+    private PlainTree() {}
+
+    /** The value of a node; values that are empty are left out. */
+    static Object of(JsonNode node) {
+        if (node.isObject()) {
+            Map<String, Object> map = new LinkedHashMap<>();
+            node.properties().forEach(entry -> {
+                if (!entry.getValue().isNull()) {
+                    map.put(entry.getKey(), of(entry.getValue()));
+                }
+            });
+            return map;
+        }
+        if (node.isArray()) {
+            List<Object> list = new ArrayList<>();
+            node.forEach(entry -> list.add(of(entry)));
+            return list;
+        }
+        if (node.isNumber()) {
+            return node.isIntegralNumber() ? (Object) node.longValue() : (Object) node.doubleValue();
+        }
+        return node.isBoolean() ? (Object) node.booleanValue() : node.asText();
+    }
+
+    /** Indented JSON, ending in a line feed. */
+    static String pretty(JsonNode node) {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
+        try {
+            return new ObjectMapper().writer(printer).writeValueAsString(node) + "\n";
+        } catch (JsonProcessingException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package org.warmvat.cli.file;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.warmvat.design.Design;
+
+/**
+ * A design at other volumes. The tank stays geometrically similar; feed, gas and air follow the volume, and so does the paddle's
+ * torque (at the same speed a paddle in stiff slurry meets a stress on an arm: length cubed). Heater, collector, coils and the
+ * flows between them follow the steady need of heat in cold air. All else stays: foam and shell thickness, fittings with their
+ * bores, idle power, pumps, electronics.
+ */
+public final class Scaling {
+
+    private static final double LENGTH = 1.0 / 3.0;
+
+    private final DesignDocument base;
+    private final Map<String, ScalingRule> rules = new LinkedHashMap<>();
+
+    /**
+     * Checks that replacing rules name numbers of a design.
+     *
+     * @throws InputRefused with what is wrong
+     */
+    public static void check(DesignDocument base, List<ScalingRule> replaced) {
+        replaced.forEach(rule -> base.number(rule.key()));
+    }
+
+    /**
+     * The rules for a design, some of them replaced.
+     *
+     * @throws InputRefused when a replacing rule names no number of the design
+     */
+    public Scaling(DesignDocument base, List<ScalingRule> replaced) {
+        this.base = base;
+        for (String key : base.numbers()) {
+            usual(key, rules);
+        }
+        for (ScalingRule rule : replaced) {
+            base.number(rule.key());
+            rules.put(rule.key(), rule);
+        }
+    }
+
+    private static void usual(String key, Map<String, ScalingRule> rules) {
+        if (key.matches("tank\\.(inner_diameter_m|inner_length_m|inner_width_m|liquid_depth_m|headspace_height_m)")) {
+            rules.put(key, ScalingRule.byVolume(key, LENGTH));
+        } else if (key.matches("feed\\.(feedstocks\\[[0-9]+]|water)\\.kg_per_day")
+                || key.matches("mixer\\.(torque_nm|shaft_w)")
+                || key.equals("gas.air_dosing.litres_per_hour")) {
+            rules.put(key, ScalingRule.byVolume(key, 1));
+        } else if (key.matches("(solar\\.area_m2|backup\\.rated_w|(solar|backup)\\.(coil\\.area_m2|loop_kg_s))")
+                || key.matches("solar\\.loop_capacity_j_k|backup\\.water_kg")) {
+            rules.put(key, ScalingRule.byNeed(key));
+        }
+    }
+
+    /** The rules in the order of the design file. */
+    public List<ScalingRule> rules() {
+        return List.copyOf(rules.values());
+    }
+
+    /**
+     * The design at another volume.
+     *
+     * @param litres volume of the contents
+     * @param needW steady need of heat of a design, which must not depend on heater or collector
+     * @throws InputRefused when a scaled number is not allowed
+     */
+    public DesignDocument at(double litres, ToDoubleFunction<Design> needW) {
+        double volumes = litres / 1000 / base.design().tank().liquidVolumeM3();
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        for (ScalingRule rule : rules.values()) {
+            if (rule.power().isPresent()) {
+                numbers.put(rule.key(), base.number(rule.key()) * rule.factor(volumes, 1));
+            }
+        }
+        // size and feed first: the need follows from them
+        String name = base.name() + " at "
+                + BigDecimal.valueOf(litres).stripTrailingZeros().toPlainString() + " litres";
+        DesignDocument sized = base.with(numbers, name);
+        double needs = needW.applyAsDouble(sized.design()) / needW.applyAsDouble(base.design());
+        for (ScalingRule rule : rules.values()) {
+            if (rule.power().isEmpty()) {
+                numbers.put(rule.key(), base.number(rule.key()) * needs);
+            }
+        }
+        return base.with(numbers, name);
+    }
+
+    /** The scaled numbers of a design, in the order of the rules. */
+    public List<Double> numbers(DesignDocument scaled) {
+        List<Double> numbers = new ArrayList<>();
+        rules.keySet().forEach(key -> numbers.add(scaled.number(key)));
+        return numbers;
+    }
+}

@@ -1,0 +1,166 @@
+package org.warmvat.cli.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+
+/** Numbers of a design by their paths, and the same design with one exchanged. */
+class DesignDocumentTest {
+
+    private final DesignDocument full = DesignDocument.demonstration();
+    private final DesignDocument small = Designs.yaml(Designs.SMALL);
+
+    private static void assertRefused(String message, Executable call) {
+        assertEquals(message, assertThrows(InputRefused.class, call).getMessage());
+    }
+
+    @Test
+    void theDemonstrationSaysItIsInvented() {
+        assertEquals("built-in demonstration design", full.name());
+        assertEquals("Thornacre community garden, 900 litre tank", full.design().title());
+        assertTrue(new String(DesignDocument.demonstrationBytes(), java.nio.charset.StandardCharsets.UTF_8)
+                .contains("invented"));
+        assertEquals(903.2, 1000 * full.design().tank().liquidVolumeM3(), 0.05);
+        assertEquals(List.of(), full.cautions());
+    }
+
+    @Test
+    void numbersByPath() {
+        assertEquals(2.0, full.number("solar.area_m2"));
+        assertEquals(110, full.number("envelope.lid[1].thickness_mm"));
+        assertEquals(110, full.number("envelope.lid[pir_foam].thickness_mm"));
+        assertEquals(4.0, full.number("feed.feedstocks[garden greens].kg_per_day"));
+        assertEquals(400, full.number("fittings[legs].bar.section_mm2"));
+        assertEquals(1010, full.number("contents.density_kg_m3"), "a default has its path too");
+    }
+
+    @Test
+    void oneNumberExchanged() {
+        DesignDocument larger = full.with("solar.area_m2", 3);
+        assertEquals(3, larger.design().solar().orElseThrow().collector().areaM2());
+        assertEquals(2, full.design().solar().orElseThrow().collector().areaM2(), "the old one stays");
+        assertEquals("built-in demonstration design with solar.area_m2=3", larger.name());
+        assertEquals(full.assumed(), larger.assumed());
+        assertEquals(full.design(), larger.with("solar.area_m2", 2).design());
+        assertNotEquals(full.design(), larger.design());
+    }
+
+    @Test
+    void whatFollowsFromTheNumberFollows() {
+        assertEquals(28.5, full.with("control.setpoint_c", 25).design().highLimitC());
+        assertEquals(23, full.with("control.setpoint_c", 25).design().control().minimumC());
+        assertEquals(30, full.with("control.floor_c", 30).design().control().minimumC(), "in place of the other key");
+        assertEquals(
+                0.05,
+                full.with("envelope.wall[pir_foam].thickness_mm", 50)
+                        .design()
+                        .envelope()
+                        .wall()
+                        .get(1)
+                        .thicknessM());
+    }
+
+    @Test
+    void keysThatOnlyDefaultsHave() {
+        assertEquals(5, small.with("mixer.torque_nm", 5).number("mixer.torque_nm"));
+        assertEquals(4, small.with("mixer.torque_nm", 5).number("mixer.revolutions_per_hour"));
+        assertEquals(
+                50,
+                small.with("envelope.films.wet_w_m2k", 50)
+                        .design()
+                        .envelope()
+                        .films()
+                        .wetWPerM2K());
+        assertEquals(5, small.with("feed.windows[0].hours", 5).number("feed.windows[0].hours"));
+        assertEquals(
+                7,
+                small.with("envelope.insulation_sub_nodes", 7)
+                        .design()
+                        .envelope()
+                        .wall()
+                        .get(1)
+                        .subNodes());
+    }
+
+    @Test
+    void keysWithoutADefault() {
+        assertEquals(0.3, small.with("tank.exposure_factor", 0.3).number("tank.exposure_factor"));
+        assertEquals(
+                40,
+                full.with("solar.coil.u_still_w_m2k", 40)
+                        .design()
+                        .solar()
+                        .orElseThrow()
+                        .coil()
+                        .statedStillWPerM2K()
+                        .orElseThrow());
+    }
+
+    @Test
+    void refusesWhatIsNoNumberOrHasNoPlace() {
+        assertRefused("d.yaml: tank.shape is no number, expected the path of one", () -> small.with("tank.shape", 1));
+        assertRefused("d.yaml: feed is no number, expected the path of one", () -> small.with("feed", 1));
+        assertRefused(
+                "d.yaml: solar.area_m2 has no place: this design has no solar", () -> small.with("solar.area_m2", 1));
+        assertRefused(
+                "d.yaml: envelope.wall[1].thickness_mm has no place: this design has no envelope.wall[1]",
+                () -> small.with("envelope.wall[1].thickness_mm", 1));
+        assertRefused(
+                "built-in demonstration design: envelope.wall[cork].thickness_mm has no place: this design has no envelope.wall[cork]",
+                () -> full.with("envelope.wall[cork].thickness_mm", 1));
+        assertRefused("d.yaml: solar.area_m2 is no number in this design", () -> small.number("solar.area_m2"));
+        assertRefused("d.yaml: tank.shape is no number in this design", () -> small.number("tank.shape"));
+    }
+
+    @Test
+    void refusesUnknownPaths() {
+        assertRefused(
+                "d.yaml: contrl.setpoint_c is not a known key, did you mean control?",
+                () -> small.with("contrl.setpoint_c", 1));
+        assertRefused(
+                "d.yaml: solar.coil.are_m2 is not a known key, did you mean solar.coil.area_m2?",
+                () -> small.number("solar.coil.are_m2"));
+        assertRefused(
+                "d.yaml: sky.marmalade is not a known key, known here: beam_from_elevation_deg, cloud_factor, refraction_air_c",
+                () -> small.with("sky.marmalade", 1));
+        for (String path : List.of("", ".", "a..b", "[1]", "a[", "a[]", "a.", "a]b")) {
+            assertRefused(
+                    "d.yaml: \"" + path
+                            + "\" is no path of a key, expected one such as solar.area_m2 or envelope.wall[1].thickness_mm",
+                    () -> small.with(path, 1));
+        }
+    }
+
+    @Test
+    void refusesNumbersThatAreNotAllowed() {
+        assertRefused(
+                "built-in demonstration design with solar.area_m2=-1: solar.area_m2 -1, expected a number, 0 to 1000 m2",
+                () -> full.with("solar.area_m2", -1));
+        assertRefused(
+                "built-in demonstration design with solar.start_difference_k=1: solar.start_difference_k 1, expected above stop_difference_k, 1.5 K",
+                () -> full.with("solar.start_difference_k", 1));
+        assertRefused(
+                "built-in demonstration design with fittings[legs].bar.count=2.5: fittings[legs].bar.count 2.5, expected a whole number, 1 to 1000",
+                () -> full.with("fittings[legs].bar.count", 2.5));
+        assertRefused(
+                "built-in demonstration design: solar.area_m2 NaN, expected a finite number",
+                () -> full.with("solar.area_m2", Double.NaN));
+        assertRefused(
+                "built-in demonstration design: solar.area_m2 -Infinity, expected a finite number",
+                () -> full.with("solar.area_m2", Double.NEGATIVE_INFINITY));
+    }
+
+    @Test
+    void everyListedNumberCanBeReadAndPutBack() {
+        List<String> paths = full.numbers();
+        assertTrue(paths.size() > 100, "numbers: " + paths.size());
+        for (String path : paths) {
+            assertEquals(full.design(), full.with(path, full.number(path)).design(), path);
+        }
+    }
+}

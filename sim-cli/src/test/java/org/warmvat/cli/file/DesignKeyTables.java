@@ -1,0 +1,156 @@
+package org.warmvat.cli.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.warmvat.design.Material;
+import org.warmvat.design.keys.KeyPath;
+import org.warmvat.design.keys.Shown;
+
+/** The tables of keys and materials in the design-file page, made from the schema. */
+final class DesignKeyTables {
+
+    private final StringBuilder page = new StringBuilder();
+
+    private DesignKeyTables() {}
+
+    /** One table a block, in the order of the schema, then the materials. */
+    static String generate() {
+        DesignKeyTables tables = new DesignKeyTables();
+        tables.block("Blocks", "", DesignSchema.root(), "The whole file.");
+        tables.materials();
+        return tables.page.toString();
+    }
+
+    private void block(String heading, String path, JsonNode block, String says) {
+        page.append("\n### ").append(heading).append("\n\n");
+        page.append(says).append("\n\n");
+        page.append("| key | unit | allowed | default | what and why |\n|---|---|---|---|---|\n");
+        Map<JsonNode, List<String>> inner = new LinkedHashMap<>();
+        for (String name : DesignSchema.keys(block)) {
+            JsonNode key = DesignSchema.key(block, name);
+            boolean required = contains(DesignSchema.blockOf(block).path("required"), name);
+            row(name, key, required);
+            if (holdsKeys(key)) {
+                inner.computeIfAbsent(inside(key), same -> new ArrayList<>()).add(name);
+            }
+        }
+        inner.values().forEach(names -> blocksAlike(path, block, names));
+    }
+
+    /** Blocks with the same keys share one table. */
+    private void blocksAlike(String path, JsonNode block, List<String> names) {
+        List<String> headings = new ArrayList<>();
+        List<String> says = new ArrayList<>();
+        for (String name : names) {
+            JsonNode key = DesignSchema.key(block, name);
+            headings.add("`" + KeyPath.key(path, name) + suffix(key) + "`");
+            says.add(sentence(key.path("description").asText()));
+        }
+        JsonNode first = DesignSchema.key(block, names.get(0));
+        String at = KeyPath.key(path, names.get(0)) + suffix(first);
+        block(String.join(", ", headings), at, inside(first), String.join(" ", says));
+    }
+
+    private void row(String name, JsonNode key, boolean required) {
+        page.append("| `").append(name).append("` | ");
+        page.append(key.path("x-unit").asText()).append(" | ");
+        page.append(allowed(key)).append(" | ");
+        page.append(usual(key, required)).append(" | ");
+        page.append(sentence(key.path("description").asText())).append(" |\n");
+    }
+
+    private static String allowed(JsonNode key) {
+        if (holdsKeys(key) && DesignSchema.resolved(key).path("type").asText().equals("object")) {
+            return "a block";
+        }
+        String allowed = Expectation.of(key);
+        String unit = key.path("x-unit").asText();
+        return unit.isEmpty() || !allowed.endsWith(" " + unit)
+                ? allowed
+                : allowed.substring(0, allowed.length() - unit.length() - 1);
+    }
+
+    private static String usual(JsonNode key, boolean required) {
+        String when = key.path("x-default-when").asText();
+        String condition = when.isEmpty() ? "" : " (when `" + when.replace(" and ", "` and `") + "`)";
+        if (key.has("x-otherwise")) {
+            return key.path("x-otherwise").asText() + condition;
+        }
+        JsonNode usual = key.path("default");
+        if (usual.isMissingNode()) {
+            return required ? "**required**" : "none";
+        }
+        boolean map = DesignSchema.resolved(key).path("additionalProperties").isObject();
+        String empty = map ? "none" : "all defaults";
+        return (usual.isObject() && usual.isEmpty() ? empty : words(usual)) + condition;
+    }
+
+    /** A default in words: numbers plain, lists by their entries, blocks by their keys. */
+    private static String words(JsonNode value) {
+        List<String> parts = new ArrayList<>();
+        if (value.isNumber()) {
+            return Shown.number(value.doubleValue());
+        }
+        if (value.isArray()) {
+            value.forEach(entry -> parts.add(words(entry)));
+            return parts.isEmpty() ? "none" : String.join("; ", parts);
+        }
+        if (value.isObject()) {
+            value.properties().forEach(entry -> parts.add(entry.getKey() + " " + words(entry.getValue())));
+            return String.join(", ", parts);
+        }
+        return value.asText();
+    }
+
+    private static String sentence(String says) {
+        return says.isEmpty() || says.endsWith(".") ? says : says + ".";
+    }
+
+    private static boolean contains(JsonNode names, String name) {
+        for (JsonNode candidate : names) {
+            if (candidate.asText().equals(name)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Materials have their own short form in every place and are described once, in the block of that name. */
+    private static boolean holdsKeys(JsonNode key) {
+        JsonNode inside = inside(key);
+        boolean choiceOfMaterial = DesignSchema.resolved(key).has("anyOf");
+        return !choiceOfMaterial && !DesignSchema.keys(inside).isEmpty();
+    }
+
+    private static JsonNode inside(JsonNode key) {
+        JsonNode at = DesignSchema.resolved(key);
+        JsonNode free = at.path("additionalProperties");
+        JsonNode entries = DesignSchema.entries(at);
+        return free.isObject() ? free : entries.isMissingNode() ? at : entries;
+    }
+
+    private static String suffix(JsonNode key) {
+        JsonNode at = DesignSchema.resolved(key);
+        return at.path("additionalProperties").isObject()
+                ? ".NAME"
+                : DesignSchema.entries(at).isMissingNode() ? "" : "[]";
+    }
+
+    private void materials() {
+        page.append("\n### Materials\n\n");
+        page.append("| material | conductivity W/mK | density kg/m3 | specific heat J/kgK |\n|---|---|---|---|\n");
+        Material.known()
+                .forEach((name, numbers) -> page.append("| `")
+                        .append(name)
+                        .append("` | ")
+                        .append(Shown.number(numbers.conductivityWPerMK()))
+                        .append(" | ")
+                        .append(Shown.number(numbers.densityKgPerM3()))
+                        .append(" | ")
+                        .append(Shown.number(numbers.specificHeatJPerKgK()))
+                        .append(" |\n"));
+    }
+}

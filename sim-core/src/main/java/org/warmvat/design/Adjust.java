@@ -1,0 +1,61 @@
+package org.warmvat.design;
+
+import org.warmvat.design.keys.Key;
+
+/**
+ * Factors on what the drawing says, as a log or a measurement has shown (equation 16.1).
+ *
+ * @param envelope on every conductance between slurry and surroundings through wall, lid, base and edges
+ * @param fittings on the conductance of fittings
+ * @param capacity on the heat capacity of the contents
+ * @param solarCoil on the conductance of the solar coil
+ * @param backupCoil on the conductance of the backup coil
+ * @param collector on the collector's peak efficiency
+ */
+public record Adjust(
+        @Key(
+                name = "envelope",
+                says = "Factor on every conductance through wall, lid, base and edges, films included",
+                least = 0.1,
+                most = 10,
+                usual = "1")
+        double envelope,
+
+        @Key(name = "fittings", says = "Factor on the loss of fittings", least = 0.1, most = 10, usual = "1")
+        double fittings,
+
+        @Key(
+                name = "capacity",
+                says = "Factor on the heat capacity of the contents",
+                least = 0.1,
+                most = 10,
+                usual = "1")
+        double capacity,
+
+        @Key(
+                name = "solar_coil",
+                says = "Factor on the conductance of the solar coil",
+                least = 0.1,
+                most = 10,
+                usual = "1")
+        double solarCoil,
+
+        @Key(
+                name = "backup_coil",
+                says = "Factor on the conductance of the backup coil",
+                least = 0.1,
+                most = 10,
+                usual = "1")
+        double backupCoil,
+
+        @Key(name = "collector", says = "Factor on eta0", least = 0.1, most = 10, usual = "1")
+        double collector) {
+
+    /** As drawn. */
+    public static final Adjust NONE = new Adjust(1, 1, 1, 1, 1, 1);
+
+    /** Refuses factors out of range. */
+    public Adjust {
+        Ranges.check(Adjust.class, envelope, fittings, capacity, solarCoil, backupCoil, collector);
+    }
+}
