@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.warmvat.engine.Engine;
-import org.warmvat.study.Parallel;
+import org.warmvat.question.Parallel;
 import picocli.CommandLine.Option;
 
 /** Options of all commands that run tanks. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Document;
-import org.warmvat.cli.answer.Outputs;
 import org.warmvat.cli.answer.sizes.SizesAnswer;
 import org.warmvat.cli.answer.sizes.SizesAnswer.Size;
 import org.warmvat.cli.file.DesignDocument;
@@ -15,9 +14,10 @@ import org.warmvat.cli.file.InputRefused;
 import org.warmvat.cli.file.Scaling;
 import org.warmvat.cli.file.ScalingRule;
 import org.warmvat.design.Design;
-import org.warmvat.study.BriefYear;
-import org.warmvat.study.GasByVolume;
-import org.warmvat.study.Parallel;
+import org.warmvat.question.Parallel;
+import org.warmvat.question.vary.GasByVolume;
+import org.warmvat.question.vary.Outputs;
+import org.warmvat.question.year.BriefYear;
 import org.warmvat.tank.DerivedFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -127,8 +127,9 @@ final class SizesCommand extends RunningCommand {
             Design design = scaled.design();
             try {
                 double methane = GasByVolume.methaneNm3PerDay(design, ownSetpointC);
-                double[] outputs = Outputs.of(design, BriefYear.run(design, runner), methane);
-                return new Size(litres, scaling.numbers(scaled), outputs);
+                Outputs outputs = new Outputs(runner.books(design));
+                double[] values = outputs.of(design, BriefYear.run(design, runner), methane);
+                return new Size(litres, scaling.numbers(scaled), outputs.names(), values);
             } catch (StudyRefused refused) {
                 throw new InputRefused(refused.faults());
             }

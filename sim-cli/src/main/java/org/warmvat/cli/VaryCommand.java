@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
-import org.warmvat.cli.answer.Outputs;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.answer.vary.Sweep;
 import org.warmvat.cli.answer.vary.VaryAnswer;
@@ -15,9 +14,10 @@ import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.Grid;
 import org.warmvat.cli.file.InputRefused;
 import org.warmvat.design.Design;
-import org.warmvat.result.Warning;
-import org.warmvat.study.BriefYear;
-import org.warmvat.study.GasByVolume;
+import org.warmvat.network.Warning;
+import org.warmvat.question.vary.GasByVolume;
+import org.warmvat.question.vary.Outputs;
+import org.warmvat.question.year.BriefYear;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import picocli.CommandLine.Command;
@@ -69,12 +69,17 @@ final class VaryCommand extends RunningCommand {
         if (shard.isPresent() && pareto.isPresent()) {
             throw run().wrong("--pareto needs all runs, expected no --shard with it");
         }
-        List<String> front = pareto.map(this::twoOutputs).orElse(List.of());
-        String shown = output(show);
         Inputs inputs = arguments.read(grid::check);
-        StudyRefused.check(inputs.design().design(), inputs.weather());
+        Design design = inputs.design().design();
+        StudyRefused.check(design, inputs.weather());
+        Runner runner = new Runner(inputs.weather(), run().engine());
+        Outputs outputs = new Outputs(runner.books(design));
+        List<String> front =
+                pareto.map(text -> twoOutputs(text, outputs.names())).orElse(List.of());
+        String shown = output(show, outputs.names());
         List<Warning> warnings = new ArrayList<>();
-        Sweep sweep = sweep(grid, part, inputs, warnings);
+        Sweep sweep = sweep(
+                grid, part, inputs, new Job(runner, outputs, design.control().setpointC()), warnings);
         Asked asked = inputs.asked(run());
         return shard.isPresent()
                 ? VaryAnswer.shard(sweep, asked, part.number(), part.of(), warnings)
@@ -84,16 +89,17 @@ final class VaryCommand extends RunningCommand {
     /** One run of many. */
     private record Run(double[] outputs, Optional<Warning> warning) {}
 
-    private Sweep sweep(Grid grid, Shard part, Inputs inputs, List<Warning> warnings) throws Exception {
+    /** What all runs share. */
+    private record Job(Runner runner, Outputs outputs, double ownSetpointC) {}
+
+    private Sweep sweep(Grid grid, Shard part, Inputs inputs, Job job, List<Warning> warnings) throws Exception {
         int from = part.from(grid.size());
         int count = part.to(grid.size()) - from;
-        Runner runner = new Runner(inputs.weather(), run().engine());
         List<double[]> values = new ArrayList<>(count);
         List<double[]> outputs = new ArrayList<>(count);
-        double ownSetpointC = inputs.design().design().control().setpointC();
         List<Warning> loaded = new ArrayList<>();
         run().parallel("runs", parallel -> {
-            parallel.each(count, index -> one(grid, from + index, inputs.design(), runner, ownSetpointC), one -> {
+            parallel.each(count, index -> one(grid, from + index, inputs.design(), job), one -> {
                 values.add(grid.values(from + outputs.size()));
                 outputs.add(one.outputs());
                 one.warning().ifPresent(loaded::add);
@@ -103,7 +109,7 @@ final class VaryCommand extends RunningCommand {
         loaded.stream()
                 .max(Comparator.comparingDouble(Warning::worst))
                 .map(worst -> new Warning(
-                        worst.kind(),
+                        worst.key(),
                         worst.sentence()
                                 + (loaded.size() == 1 ? "" : " So it is in " + loaded.size() + " of the runs."),
                         loaded.size(),
@@ -111,14 +117,19 @@ final class VaryCommand extends RunningCommand {
                 .ifPresent(warnings::add);
         int[] counts =
                 grid.axes().stream().mapToInt(axis -> axis.values().size()).toArray();
-        return new Sweep(grid.axes().stream().map(Axis::key).toList(), counts, values, outputs);
+        return new Sweep(
+                grid.axes().stream().map(Axis::key).toList(),
+                counts,
+                values,
+                job.outputs().names(),
+                outputs);
     }
 
-    private static Run one(Grid grid, int index, DesignDocument base, Runner runner, double ownSetpointC) {
+    private static Run one(Grid grid, int index, DesignDocument base, Job job) {
         Design design = grid.design(base, index).design();
         try {
-            double methane = GasByVolume.methaneNm3PerDay(design, ownSetpointC);
-            double[] outputs = Outputs.of(design, BriefYear.run(design, runner), methane);
+            double methane = GasByVolume.methaneNm3PerDay(design, job.ownSetpointC());
+            double[] outputs = job.outputs().of(design, BriefYear.run(design, job.runner()), methane);
             return new Run(outputs, loading(design, grid.named(index)));
         } catch (StudyRefused refused) {
             throw new InputRefused(refused.faults());
@@ -142,7 +153,7 @@ final class VaryCommand extends RunningCommand {
                 : Optional.empty();
     }
 
-    private List<String> twoOutputs(String text) {
+    private List<String> twoOutputs(String text, List<String> known) {
         String[] names = text.split(",", -1);
         if (names.length != 2) {
             throw run().wrong("--pareto " + text + ", expected two outputs, a,b");
@@ -150,16 +161,16 @@ final class VaryCommand extends RunningCommand {
         if (names[0].strip().equals(names[1].strip())) {
             throw run().wrong("--pareto " + text + ", expected two different outputs");
         }
-        return List.of(output(names[0].strip()), output(names[1].strip()));
+        return List.of(output(names[0].strip(), known), output(names[1].strip(), known));
     }
 
-    private String output(String name) {
-        if (Outputs.NAMES.contains(name)) {
+    private String output(String name, List<String> known) {
+        if (known.contains(name)) {
             return name;
         }
         String fact = "\"" + name + "\" is no output";
-        throw run().wrong(InputRefused.nearest(name, Outputs.NAMES)
+        throw run().wrong(InputRefused.nearest(name, known)
                 .map(near -> fact + ", did you mean " + near + "?")
-                .orElse(fact + ", expected one of " + String.join(", ", Outputs.NAMES)));
+                .orElse(fact + ", expected one of " + String.join(", ", known)));
     }
 }

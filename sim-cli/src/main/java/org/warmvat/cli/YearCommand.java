@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Answer;
 import org.warmvat.cli.answer.Origin;
 import org.warmvat.cli.answer.Paragraph;
@@ -20,12 +21,11 @@ import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
 import org.warmvat.design.Design;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
-import org.warmvat.result.Warning;
-import org.warmvat.study.Parallel;
-import org.warmvat.study.PaybackStudy;
-import org.warmvat.study.YearStudy;
+import org.warmvat.network.Warning;
+import org.warmvat.question.Parallel;
+import org.warmvat.question.payback.PaybackStudy;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.question.year.YearStudy;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.doubt.Doubts;
@@ -88,17 +88,17 @@ final class YearCommand implements Callable<Integer> {
         ResultsFolder folder = ResultsFolder.at(out, replace, message -> {});
         Inputs inputs = arguments.read();
         Runner runner = new Runner(inputs.weather(), engine.engine());
-        RunResult run = run(inputs, runner);
-        Optional<YearPayback> more = payback ? Optional.of(payback(inputs, runner, run.year())) : Optional.empty();
+        YearResult run = run(inputs, runner);
+        Optional<YearPayback> more = payback ? Optional.of(payback(inputs, runner, run.whole())) : Optional.empty();
         Origin origin = new Origin(ProgramVersion.text(), inputs.files());
         folder.write(Report.files(run, more, origin, pictures(run)));
         answer(run, more, origin, inputs.invented(), folder);
         return ExitCode.DONE.number();
     }
 
-    private RunResult run(Inputs inputs, Runner runner) throws StudyRefused {
+    private YearResult run(Inputs inputs, Runner runner) throws StudyRefused {
         PrintWriter err = spec.commandLine().getErr();
-        RunResult run = YearStudy.run(
+        YearResult run = YearStudy.run(
                 inputs.design().design(),
                 runner,
                 new Progress(
@@ -128,7 +128,7 @@ final class YearCommand implements Callable<Integer> {
     }
 
     /** Pictures, or none and a word about it. */
-    private List<Picture> pictures(RunResult run) {
+    private List<Picture> pictures(YearResult run) {
         try {
             return Pictures.of(YearPictures.of(run));
         } catch (CannotDraw cannotDraw) {
@@ -138,12 +138,12 @@ final class YearCommand implements Callable<Integer> {
     }
 
     private void answer(
-            RunResult run, Optional<YearPayback> more, Origin origin, List<String> invented, ResultsFolder folder) {
+            YearResult run, Optional<YearPayback> more, Origin origin, List<String> invented, ResultsFolder folder) {
         PrintWriter to = spec.commandLine().getOut();
         if (json) {
             to.print(new String(Report.summary(run, more, origin), StandardCharsets.UTF_8));
         } else {
-            to.println(run.title());
+            to.println(run.design().title());
             invented.forEach(to::println);
             Answer.of(run, more).forEach(paragraph -> print(paragraph, to));
             more.ifPresent(steps -> steps.lines().forEach(to::println));

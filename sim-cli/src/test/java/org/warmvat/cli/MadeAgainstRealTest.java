@@ -11,10 +11,12 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.account.Period;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
-import org.warmvat.result.Heats;
-import org.warmvat.study.YearStudy;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.question.year.YearStudy;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
@@ -44,33 +46,32 @@ class MadeAgainstRealTest {
         for (int month = 0; month < 12; month++) {
             months.add(MonthStatistics.of(real, month));
         }
-        Heats wanted = heats(real);
+        Period wanted = heats(real);
         double[] solar = new double[SEEDS];
         double[] backup = new double[SEEDS];
         for (int seed = 1; seed <= SEEDS; seed++) {
             Normals normals = new Normals(real.site(), seed, Quantity.RELATIVE_HUMIDITY, months);
-            Heats made = heats(new Weather(MadeYear.of(normals)));
-            solar[seed - 1] = 100 * (made.solarKWh() / wanted.solarKWh() - 1);
-            backup[seed - 1] = 100 * (made.backupKWh() / wanted.backupKWh() - 1);
+            Period made = heats(new Weather(MadeYear.of(normals)));
+            solar[seed - 1] = 100 * (made.of(SolarPart.HEAT) / wanted.of(SolarPart.HEAT) - 1);
+            backup[seed - 1] = 100 * (made.of(BackupPart.HEAT) / wanted.of(BackupPart.HEAT) - 1);
         }
         System.out.printf(
                 Locale.ROOT,
                 "%s: solar %.1f kWh, made %+.1f %% on average, %+.1f %% at worst; backup %.1f kWh, made %+.1f %%, %+.1f %%%n",
                 real.site().name(),
-                wanted.solarKWh(),
+                wanted.of(SolarPart.HEAT),
                 mean(solar),
                 worst(solar),
-                wanted.backupKWh(),
+                wanted.of(BackupPart.HEAT),
                 mean(backup),
                 worst(backup));
         assertTrue(Math.abs(worst(solar)) <= solarPercent, "solar " + worst(solar));
         assertTrue(Math.abs(worst(backup)) <= backupPercent, "backup " + worst(backup));
     }
 
-    private static Heats heats(Weather weather) throws Exception {
+    private static Period heats(Weather weather) throws Exception {
         return YearStudy.run(DesignDocument.demonstration().design(), weather, new ExponentialEngine(), HourSink.IGNORE)
-                .year()
-                .heats();
+                .whole();
     }
 
     private static double mean(double[] values) {

@@ -10,7 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.engine.exponential.ExponentialEngine;
-import org.warmvat.study.BriefYear;
+import org.warmvat.question.year.BriefYear;
+import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Runner;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
@@ -37,8 +38,8 @@ class StarterDesignTest {
             DesignDocument document = starter(litres, weather);
             // the file states its lengths to the millimetre
             assertEquals(litres / 1000, document.design().tank().liquidVolumeM3(), 0.01 * litres / 1000);
-            BriefYear.Sums sums = BriefYear.run(document.design(), runner);
-            assertEquals(0, sums.year().counts().belowFloorHours(), name + " " + litres);
+            BriefYear sums = BriefYear.run(document.design(), runner);
+            assertEquals(0, sums.year().of(Housekeeping.BELOW_FLOOR_HOURS), name + " " + litres);
             assertEquals(List.of(), document.cautions());
         }
     }

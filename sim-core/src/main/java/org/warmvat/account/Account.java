@@ -45,6 +45,8 @@ public final class Account implements HourSink {
     private int nextDayHour;
     private Optional<LedgerOpen> open = Optional.empty();
     private boolean closed;
+    /** The engine's own: as it was at the end of the last hour. */
+    private State now;
 
     /**
      * An account of hours to come.
@@ -85,6 +87,10 @@ public final class Account implements HourSink {
             endDay(hour.hour());
         }
         day.add(hour);
+        now = hour.state();
+        if (hour.hour() + 1 == nextDayHour) {
+            day.endAt(now);
+        }
         hourly.ifPresent(kept -> kept.add(hour));
         return listener.accept(hour);
     }
@@ -129,6 +135,7 @@ public final class Account implements HourSink {
         }
         closed = true;
         if (day.hours() > 0) {
+            day.endAt(now);
             YearMonth last = YearMonth.from(dayStart);
             endDay(nextDayHour);
             if (month.hours() > 0) {
@@ -171,6 +178,17 @@ public final class Account implements HourSink {
     /** A line over the hours so far. */
     public double soFar(Line line) {
         return books.value(line, whole) + books.value(line, month) + books.value(line, day);
+    }
+
+    /** Index of the weather hour with the lowest slurry temperature. */
+    public int leastHour() {
+        end();
+        return whole.leastHour();
+    }
+
+    /** Lines, balances and columns of the tank that runs. */
+    public Books books() {
+        return books;
     }
 
     /** What the user must know of the run. */

@@ -80,7 +80,6 @@ final class Totals implements Sums {
             above[i] += value > judgements[i].limit() ? 1 : 0;
         }
         see(hour.slurryLeastC(), hour.slurryMostC(), hour.hour());
-        end.set(hour.state());
         addDeclared(hour);
     }
 
@@ -143,6 +142,11 @@ final class Totals implements Sums {
             leastHour = hour;
         }
         mostC = Math.max(mostC, most);
+    }
+
+    /** The state at the end of the last hour; asked of an engine for each hour it would cost more than the sums. */
+    void endAt(State state) {
+        end.set(state);
     }
 
     State end() {

@@ -3,10 +3,11 @@ package org.warmvat.account;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BinaryOperator;
 import org.warmvat.network.Declarations;
 import org.warmvat.network.Warning;
 import org.warmvat.network.Watched;
@@ -16,6 +17,10 @@ public final class Warnings {
 
     private static final double S_PER_HOUR = 3600;
     private static final double MINUTES_PER_HOUR = 60;
+
+    private static final Comparator<Warning> MOST = Comparator.comparingDouble(Warning::count)
+            .thenComparingDouble(Warning::worst)
+            .thenComparing(Warning::sentence);
 
     private Warnings() {}
 
@@ -63,14 +68,20 @@ public final class Warnings {
                 : String.format(Locale.ROOT, "%.0f min", Math.ceil(hours * MINUTES_PER_HOUR));
     }
 
-    /** Of each kind the warning of the run that had most of it, in the order of their first appearance. */
+    /** Of each kind the warning of the run that had most of it; the order of the runs does not matter. */
     public static List<Warning> worst(Collection<List<Warning>> runs) {
-        Map<String, Warning> worst = new LinkedHashMap<>();
+        Map<String, Warning> worst = new HashMap<>();
+        Map<String, Integer> places = new HashMap<>();
         for (List<Warning> run : runs) {
-            for (Warning warning : run) {
-                worst.merge(warning.key(), warning, (one, other) -> other.count() > one.count() ? other : one);
+            for (int place = 0; place < run.size(); place++) {
+                Warning warning = run.get(place);
+                places.merge(warning.key(), place, Math::min);
+                worst.merge(warning.key(), warning, BinaryOperator.maxBy(MOST));
             }
         }
-        return List.copyOf(worst.values());
+        return worst.values().stream()
+                .sorted(Comparator.<Warning>comparingInt(warning -> places.get(warning.key()))
+                        .thenComparing(Warning::key))
+                .toList();
     }
 }

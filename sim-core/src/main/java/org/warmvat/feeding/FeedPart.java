@@ -231,7 +231,7 @@ public final class FeedPart implements Part {
         water = new Stream(feed.water().map(DilutionWater::temperature).orElse(feed.temperature()), assembly);
         heated = feed.hygienisation().map(h -> new HeatedBatch(h, feed.temperature(), hygienisationSupply, assembly));
         auger = assembly.source(
-                Network.NOWHERE, assembly.meter(Meter.electricity("auger", "feed auger", "auger_electric_w")));
+                Network.NOWHERE, assembly.meter(Meter.electricity("auger", "auger", "auger_electric_w")));
         shredder = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("shredder", "shredder")));
         mass = season.changes() ? Optional.of(new FedMass(assembly)) : Optional.empty();
         carry();

@@ -3,6 +3,7 @@ package org.warmvat.tank;
 import java.util.List;
 import org.warmvat.account.Books;
 import org.warmvat.account.Order;
+import org.warmvat.account.Period;
 import org.warmvat.envelope.EnvelopePart;
 import org.warmvat.envelope.FittingsPart;
 import org.warmvat.feeding.FeedPart;
@@ -23,6 +24,27 @@ public final class Lines {
 
     /** Length of a period. */
     public static final Line HOURS = new Line("hours", "hours", Unit.TIMES);
+
+    /** Electricity of the mixer. */
+    public static final Line MIXER = consumer("mixer", "mixer");
+
+    /** Electricity of the feed auger. */
+    public static final Line AUGER = consumer("auger", "auger");
+
+    /** Electricity of the shredder. */
+    public static final Line SHREDDER = consumer("shredder", "shredder");
+
+    /** Electricity of the solar pump. */
+    public static final Line SOLAR_PUMP = consumer("solar_pump", "solar pump");
+
+    /** Electricity of the backup pump. */
+    public static final Line BACKUP_PUMP = consumer("backup_pump", "backup pump");
+
+    /** Electricity of the air pump. */
+    public static final Line AIR_PUMP = consumer("air_pump", "air pump");
+
+    /** Electricity of the controls. */
+    public static final Line ELECTRONICS = consumer("electronics", "controls");
 
     /** The order. */
     public static final Order ORDER = new Order(
@@ -49,13 +71,13 @@ public final class Lines {
                     EnvelopePart.STORED,
                     SolarPart.STORED,
                     BackupPart.STORED,
-                    consumer("mixer", "mixer"),
-                    consumer("auger", "feed auger"),
-                    consumer("shredder", "shredder"),
-                    consumer("solar_pump", "solar pump"),
-                    consumer("backup_pump", "backup pump"),
-                    consumer("air_pump", "air pump"),
-                    consumer("electronics", "controls"),
+                    MIXER,
+                    AUGER,
+                    SHREDDER,
+                    SOLAR_PUMP,
+                    BACKUP_PUMP,
+                    AIR_PUMP,
+                    ELECTRONICS,
                     Meter.ELECTRICITY,
                     GasPart.METHANE_MADE,
                     GasPart.BIOGAS,
@@ -109,6 +131,15 @@ public final class Lines {
                     "own_gas_short"));
 
     private Lines() {}
+
+    /** All that is lost through envelope and fittings, kWh. */
+    public static double lossKWh(Period period) {
+        return period.of(EnvelopePart.WALL_LOSS)
+                + period.of(EnvelopePart.DRY_WALL_LOSS)
+                + period.of(EnvelopePart.LID_LOSS)
+                + period.of(EnvelopePart.FLOOR_LOSS)
+                + period.of(FittingsPart.LOSS);
+    }
 
     private static Line consumer(String key, String name) {
         return Meter.electricity(key, name).told().get(0).line();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.warmvat.account.Books;
 import org.warmvat.design.BeamModifier;
 import org.warmvat.design.Collector;
 import org.warmvat.design.Design;
@@ -97,9 +98,8 @@ public final class Runner {
      * @param slurryC slurry temperature, °C
      */
     public TankRun start(Design design, int hour, double slurryC) {
-        Weather weather = weather(design);
-        TankNetwork tank = TankNetwork.of(design, weather, sun(design, weather), tankSun(design, weather));
-        return new TankRun(tank, tank.start(weather, hour, slurryC), engine);
+        TankNetwork tank = network(design);
+        return new TankRun(tank, tank.start(weather(design), hour, slurryC), engine);
     }
 
     /** A tank at the beginning of the file's first hour after its run-in (model section 10, year). */
@@ -110,6 +110,16 @@ public final class Runner {
         TankRun run = start(design, first < weather.hours() ? first : 0);
         run.over(new Hours(first, first + hours), HourSink.IGNORE);
         return run;
+    }
+
+    /** The lines, balances and columns that runs of a design have. */
+    public Books books(Design design) {
+        return new Books(network(design).network(), Lines.ORDER);
+    }
+
+    private TankNetwork network(Design design) {
+        Weather weather = weather(design);
+        return TankNetwork.of(design, weather, sun(design, weather), tankSun(design, weather));
     }
 
     /** Whole days of run-in: from the thermal time constant, but no longer than the file. */

@@ -8,8 +8,9 @@ import org.warmvat.design.Design;
 import org.warmvat.design.Mixer;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.YearStudy;
+import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
@@ -74,9 +75,8 @@ final class NetReturn {
     static double kWh(Design design) {
         try {
             return YearStudy.run(design, WEATHER, new ExponentialEngine(), HourSink.IGNORE)
-                    .year()
-                    .gas()
-                    .netEnergyKWh();
+                    .whole()
+                    .of(Housekeeping.NET);
         } catch (StudyRefused e) {
             throw new IllegalStateException(e);
         }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.warmvat.account.Books;
 import org.warmvat.design.Control;
 import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
@@ -18,12 +19,14 @@ import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
-import org.warmvat.result.RunResult;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.YearStudy;
 import org.warmvat.tank.Conductances;
 import org.warmvat.tank.DerivedFigures;
+import org.warmvat.tank.Lines;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
@@ -31,7 +34,7 @@ import org.warmvat.weather.Weather;
 /** What holds for any tank, tried on tanks as chance makes them. */
 class RandomTanksTest {
 
-    private static RunResult run(Design design, Weather weather) {
+    private static YearResult run(Design design, Weather weather) {
         try {
             return YearStudy.run(design, weather, new ExponentialEngine(), HourSink.IGNORE);
         } catch (StudyRefused e) {
@@ -43,8 +46,8 @@ class RandomTanksTest {
     @Test
     void everyLedgerCloses() {
         RandomTanks.each(seed -> {
-            RunResult run = run(RandomTanks.plan(seed).build(), RandomTanks.weather(seed));
-            double residual = run.year().ledger().residualFraction();
+            YearResult run = run(RandomTanks.plan(seed).build(), RandomTanks.weather(seed));
+            double residual = run.whole().of(Books.RESIDUAL_FRACTION);
             assertTrue(residual < 1e-4, "tank " + seed + ": " + residual);
         });
     }
@@ -64,10 +67,10 @@ class RandomTanksTest {
                 plan.indoors(12);
             }
             Map<Quantity, double[]> columns = InventedWeather.columns(144, hour -> air[hour]);
-            RunResult run = run(plan.build(), InventedWeather.of(columns));
+            YearResult run = run(plan.build(), InventedWeather.of(columns));
             double before = plan.control.setpointC();
             for (int hour = 0; hour < 144; hour++) {
-                double now = run.hourly().slurryC()[hour];
+                double now = run.hourly().orZero("slurry_c")[hour];
                 double most = Math.max(before, 20);
                 assertTrue(now <= most + 1e-6 && now > -15, "tank " + seed + ", hour " + hour + ": " + now);
                 before = now;
@@ -86,8 +89,8 @@ class RandomTanksTest {
             assertTrue(Conductances.of(thick, 3, 5).totalWPerK()
                     < Conductances.of(thin, 3, 5).totalWPerK());
             Weather weather = RandomTanks.weather(seed);
-            double thinKWh = run(thin, weather).year().losses().totalKWh();
-            double thickKWh = run(thick, weather).year().losses().totalKWh();
+            double thinKWh = Lines.lossKWh(run(thin, weather).whole());
+            double thickKWh = Lines.lossKWh(run(thick, weather).whole());
             assertTrue(thickKWh < thinKWh, "tank " + seed + ": " + thickKWh + " and " + thinKWh);
         });
     }
@@ -116,9 +119,9 @@ class RandomTanksTest {
             plan.pumpControl = new PumpControl(8, 2, 80, 1, 95);
             plan.backup = Optional.empty();
             Weather weather = RandomTanks.weather(seed);
-            double alone = run(plan.build(), weather).year().heats().solarKWh();
+            double alone = run(plan.build(), weather).whole().of(SolarPart.HEAT);
             plan.backup = Optional.of(TankPlan.immersed(1500, DailySchedule.continuous()));
-            double together = run(plan.build(), weather).year().heats().solarKWh();
+            double together = run(plan.build(), weather).whole().of(SolarPart.HEAT);
             // 1 Wh: the element warms the slurry by less than a thousandth of a kelvin, which moves a start of the pump
             // by seconds.
             assertEquals(alone, together, 1e-3 * alone + 1e-3, "tank " + seed);
@@ -176,6 +179,6 @@ class RandomTanksTest {
         plan.mixer = new Mixer(new Mixer.Given(0), 1, 0, 0);
         double holdingW = Conductances.of(plan.build(), 0, 15).totalWPerK() * (setpointC - 15);
         plan.mixer = new Mixer(new Mixer.Given(holdingW), 1, 0, 60);
-        return run(plan.build(), weather).year().losses().totalKWh();
+        return Lines.lossKWh(run(plan.build(), weather).whole());
     }
 }

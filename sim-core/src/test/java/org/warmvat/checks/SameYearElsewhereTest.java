@@ -6,13 +6,18 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.warmvat.account.Period;
 import org.warmvat.design.BackupSource;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
-import org.warmvat.result.Period;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.YearStudy;
+import org.warmvat.tank.Lines;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Site;
@@ -29,7 +34,7 @@ class SameYearElsewhereTest {
         TankPlan plan = new TankPlan();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.ELECTRIC, 1, 500, 8));
         return YearStudy.run(plan.build(), weather, new ExponentialEngine(), HourSink.IGNORE)
-                .year();
+                .whole();
     }
 
     @BeforeAll
@@ -60,11 +65,11 @@ class SameYearElsewhereTest {
     }
 
     private static void same(Period there, double within) {
-        same("solar heat", here.heats().solarKWh(), there.heats().solarKWh(), within);
-        same("backup heat", here.heats().backupKWh(), there.heats().backupKWh(), within);
-        same("losses", here.losses().totalKWh(), there.losses().totalKWh(), within);
-        same("feed", here.heats().feedKWh(), there.heats().feedKWh(), within);
-        same("methane", here.gas().methaneNm3(), there.gas().methaneNm3(), within);
+        same("solar heat", here.of(SolarPart.HEAT), there.of(SolarPart.HEAT), within);
+        same("backup heat", here.of(BackupPart.HEAT), there.of(BackupPart.HEAT), within);
+        same("losses", Lines.lossKWh(here), Lines.lossKWh(there), within);
+        same("feed", here.of(FeedPart.FEED), there.of(FeedPart.FEED), within);
+        same("methane", here.of(GasPart.METHANE_MADE), there.of(GasPart.METHANE_MADE), within);
     }
 
     private static void same(String what, double one, double other, double within) {

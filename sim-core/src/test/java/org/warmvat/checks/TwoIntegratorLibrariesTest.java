@@ -4,17 +4,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.warmvat.account.Period;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.RunIn;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HipparchusEngine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.ReferenceEngine;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Meter;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.YearStudy;
+import org.warmvat.tank.Lines;
 import org.warmvat.tank.StudyRefused;
 
 /**
@@ -23,7 +29,7 @@ import org.warmvat.tank.StudyRefused;
  */
 class TwoIntegratorLibrariesTest {
 
-    private static RunResult april(Engine engine) throws StudyRefused {
+    private static YearResult april(Engine engine) throws StudyRefused {
         TankPlan plan = new TankPlan();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.ELECTRIC, 1, 500, 8));
         plan.runIn = new RunIn.Days(0);
@@ -33,25 +39,25 @@ class TwoIntegratorLibrariesTest {
     /** Slurry within 1e-4 K at every hour, energies within 1e-5: both integrate to 1e-9 and locate switchings to 1e-6 s. */
     @Test
     void theyAgreeOnAMonth() throws StudyRefused {
-        RunResult commons = april(new ReferenceEngine());
-        RunResult hipparchus = april(new HipparchusEngine());
+        YearResult commons = april(new ReferenceEngine());
+        YearResult hipparchus = april(new HipparchusEngine());
         for (int hour = 0; hour < commons.hourly().hours(); hour++) {
             assertEquals(
-                    commons.hourly().slurryC()[hour],
-                    hipparchus.hourly().slurryC()[hour],
+                    commons.hourly().orZero("slurry_c")[hour],
+                    hipparchus.hourly().orZero("slurry_c")[hour],
                     1e-4,
                     "slurry, hour " + hour);
         }
-        Period one = commons.year();
-        Period other = hipparchus.year();
-        same(one.heats().solarKWh(), other.heats().solarKWh(), "solar heat");
-        same(one.heats().backupKWh(), other.heats().backupKWh(), "backup heat");
-        same(one.heats().feedKWh(), other.heats().feedKWh(), "feed");
-        same(one.losses().totalKWh(), other.losses().totalKWh(), "losses");
-        same(one.gas().methaneNm3(), other.gas().methaneNm3(), "methane");
-        same(one.electricity().totalKWh(), other.electricity().totalKWh(), "electricity");
-        assertEquals(one.counts().solarPumpStarts(), other.counts().solarPumpStarts());
-        assertEquals(one.counts().backupStarts(), other.counts().backupStarts());
+        Period one = commons.whole();
+        Period other = hipparchus.whole();
+        same(one.of(SolarPart.HEAT), other.of(SolarPart.HEAT), "solar heat");
+        same(one.of(BackupPart.HEAT), other.of(BackupPart.HEAT), "backup heat");
+        same(one.of(FeedPart.FEED), other.of(FeedPart.FEED), "feed");
+        same(Lines.lossKWh(one), Lines.lossKWh(other), "losses");
+        same(one.of(GasPart.METHANE_MADE), other.of(GasPart.METHANE_MADE), "methane");
+        same(one.of(Meter.ELECTRICITY), other.of(Meter.ELECTRICITY), "electricity");
+        assertEquals(one.of(SolarPart.STARTS), other.of(SolarPart.STARTS));
+        assertEquals(one.of(BackupPart.STARTS), other.of(BackupPart.STARTS));
     }
 
     private static void same(double one, double other, String what) {

@@ -6,11 +6,13 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.design.RunIn;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.envelope.EnvelopePart;
 import org.warmvat.envelope.FittingLoss;
-import org.warmvat.result.RunResult;
+import org.warmvat.envelope.FittingsPart;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.YearStudy;
 
 /** Steady conductances of the demonstration's tank by hand, and against a run in steady weather. */
 class ConductancesTest {
@@ -74,21 +76,27 @@ class ConductancesTest {
         plan.fittings = new TankPlan().fittings;
         plan.depthM = 20;
         plan.runIn = new RunIn.Days(0);
-        RunResult result =
+        YearResult result =
                 YearStudy.run(plan.build(), InventedWeather.steady(10, 24), new ReferenceEngine(), HourSink.IGNORE);
         Conductances steady = Conductances.of(plan.build(), 0, 10);
-        double kelvinHours = (result.year().slurry().meanC() - 10) * 24 / 1000;
+        double kelvinHours = (result.whole().of(Housekeeping.MEAN_C) - 10) * 24 / 1000;
         // the slurry cools by 0.5 K a day at most, so a layer lags by some thousandths
         double lag = 3e-3;
         assertEquals(
                 steady.wallWPerK() + steady.edgesWPerK(),
-                result.year().losses().wallKWh() / kelvinHours,
+                result.whole().of(EnvelopePart.WALL_LOSS) / kelvinHours,
                 lag * steady.wallWPerK());
-        assertEquals(steady.lidWPerK(), result.year().losses().lidKWh() / kelvinHours, lag * steady.lidWPerK());
         assertEquals(
-                steady.dryWallWPerK(), result.year().losses().dryWallKWh() / kelvinHours, lag * steady.dryWallWPerK());
-        assertEquals(steady.floorWPerK(), result.year().losses().floorKWh() / kelvinHours, lag * steady.floorWPerK());
-        assertEquals(steady.fittingsWPerK(), result.year().losses().fittingsKWh() / kelvinHours, 1e-6);
+                steady.lidWPerK(), result.whole().of(EnvelopePart.LID_LOSS) / kelvinHours, lag * steady.lidWPerK());
+        assertEquals(
+                steady.dryWallWPerK(),
+                result.whole().of(EnvelopePart.DRY_WALL_LOSS) / kelvinHours,
+                lag * steady.dryWallWPerK());
+        assertEquals(
+                steady.floorWPerK(),
+                result.whole().of(EnvelopePart.FLOOR_LOSS) / kelvinHours,
+                lag * steady.floorWPerK());
+        assertEquals(steady.fittingsWPerK(), result.whole().of(FittingsPart.LOSS) / kelvinHours, 1e-6);
     }
 
     /** Figures told without a run, from the same conductances: time constant, retention, loss and feed in the cold. */

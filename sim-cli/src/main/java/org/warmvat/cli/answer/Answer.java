@@ -3,7 +3,7 @@ package org.warmvat.cli.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.result.RunResult;
+import org.warmvat.question.year.YearResult;
 
 /** The answer of a run in plain sentences; every number in them also stands in {@code summary.json}. */
 public final class Answer {
@@ -11,11 +11,11 @@ public final class Answer {
     private Answer() {}
 
     /** The paragraphs in the order in which a builder asks. */
-    public static List<Paragraph> of(RunResult run, Optional<YearPayback> payback) {
+    public static List<Paragraph> of(YearResult run, Optional<YearPayback> payback) {
         return of(run, Findings.of(run).with(payback));
     }
 
-    static List<Paragraph> of(RunResult run, Findings findings) {
+    static List<Paragraph> of(YearResult run, Findings findings) {
         Span span = Span.of(run);
         List<Paragraph> paragraphs = new ArrayList<>(List.of(
                 new Paragraph("Was the tank warm?", WarmthSentences.of(run, findings, span)),

@@ -13,7 +13,7 @@ import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
-import org.warmvat.result.Warning;
+import org.warmvat.network.Warning;
 
 /** A {@link Document} in the making. Warnings, assumptions and cautions of the inputs come by themselves. */
 public final class Draft {

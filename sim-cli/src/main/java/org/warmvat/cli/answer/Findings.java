@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.result.Counts;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.account.Period;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Housekeeping;
 
 /**
  * What is read out of a run for its sentences.
@@ -28,20 +30,18 @@ record Findings(
         Optional<Starts> backup,
         Optional<YearPayback> payback) {
 
-    static Findings of(RunResult run) {
+    static Findings of(YearResult run) {
         List<Period> days = run.days();
         return new Findings(
                 Seasons.of(run),
                 WorstWeek.of(run),
-                date(days.stream()
-                        .min(Comparator.comparingDouble(day -> day.slurry().leastC()))),
-                date(days.stream()
-                        .max(Comparator.comparingDouble(day -> day.slurry().mostC()))),
-                run.marks().hasSolar()
-                        ? Optional.of(Starts.of(run.year(), days, Counts::solarPumpStarts))
+                date(days.stream().min(Comparator.comparingDouble(day -> day.of(Housekeeping.LEAST_C)))),
+                date(days.stream().max(Comparator.comparingDouble(day -> day.of(Housekeeping.MOST_C)))),
+                run.design().solar().isPresent()
+                        ? Optional.of(Starts.of(run.whole(), days, SolarPart.STARTS))
                         : Optional.empty(),
-                run.marks().hasBackup()
-                        ? Optional.of(Starts.of(run.year(), days, Counts::backupStarts))
+                run.design().backup().isPresent()
+                        ? Optional.of(Starts.of(run.whole(), days, BackupPart.STARTS))
                         : Optional.empty(),
                 Optional.empty());
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.design.Design;
-import org.warmvat.result.Warning;
-import org.warmvat.study.Notices;
+import org.warmvat.network.Warning;
+import org.warmvat.tank.Notices;
 import org.warmvat.tank.SiteConventions;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.doubt.Doubt;
@@ -90,7 +90,7 @@ public record Grounds(
     List<String> gravest() {
         return GRAVE.stream()
                 .flatMap(kind ->
-                        warnings.stream().filter(warning -> warning.kind().equals(kind)))
+                        warnings.stream().filter(warning -> warning.key().equals(kind)))
                 .map(Warning::sentence)
                 .limit(MOST_BUT)
                 .toList();

@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.result.Hourly;
+import org.warmvat.account.Hourly;
 
 /**
  * Writes {@code hourly.csv}. Temperatures stand at the end of the hour with four decimals, powers as the hour's means with
@@ -24,7 +24,7 @@ final class HourlyCsv {
         text.append("time");
         columns.forEach(column -> text.append(',').append(column.name()));
         text.append('\n');
-        LocalDateTime end = hourly.firstHourStart();
+        LocalDateTime end = hourly.start();
         for (int hour = 0; hour < hourly.hours(); hour++) {
             end = end.plusHours(1);
             text.append(end);
@@ -40,27 +40,12 @@ final class HourlyCsv {
     }
 
     private static List<Column> columns(Hourly hourly) {
-        return List.of(
-                temperature("slurry_c", Optional.of(hourly.slurryC())),
-                temperature("collector_c", hourly.collectorC()),
-                temperature("backup_circuit_c", hourly.backupCircuitC()),
-                temperature("air_c", Optional.of(hourly.airC())),
-                power("solar_heat_w", hourly.solarHeatW()),
-                power("backup_heat_w", hourly.backupHeatW()),
-                power("loss_w", Optional.of(hourly.lossW())),
-                power("feed_w", Optional.of(hourly.feedW())),
-                power("mixer_electric_w", Optional.of(hourly.mixerElectricW())),
-                power("auger_electric_w", Optional.of(hourly.augerElectricW())),
-                power("other_electric_w", Optional.of(hourly.otherElectricW())),
-                new Column("methane_nm3_h", Optional.of(hourly.methaneNm3PerH()), 7),
-                power("collector_irradiance_w_m2", hourly.collectorIrradianceWPerM2()));
+        return hourly.names().stream()
+                .map(name -> new Column(name, hourly.column(name), decimals(name)))
+                .toList();
     }
 
-    private static Column temperature(String name, Optional<double[]> values) {
-        return new Column(name, values, 4);
-    }
-
-    private static Column power(String name, Optional<double[]> values) {
-        return new Column(name, values, 3);
+    private static int decimals(String name) {
+        return name.endsWith("_c") ? 4 : name.contains("nm3") ? 7 : 3;
     }
 }

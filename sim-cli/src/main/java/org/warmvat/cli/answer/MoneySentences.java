@@ -1,20 +1,20 @@
 package org.warmvat.cli.answer;
 
 import java.util.List;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
-import org.warmvat.result.BoughtEnergy;
-import org.warmvat.result.Money;
-import org.warmvat.result.RunResult;
-import org.warmvat.study.Tariffs;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Money;
 
 /** Cost, worth and carbon of a run in words. */
 public final class MoneySentences {
 
     private MoneySentences() {}
 
-    static List<String> of(RunResult run) {
-        String currency = run.marks().tariff().currency();
-        Money money = Money.of(run.year(), run.marks().backup(), run.marks().tariff());
+    static List<String> of(YearResult run) {
+        String currency = run.design().prices().currency();
+        Money money = Money.of(run.design(), run.whole());
         return List.of(
                 costs(run, money, currency),
                 worth(run, money, currency),
@@ -23,18 +23,17 @@ public final class MoneySentences {
                         + " invest.");
     }
 
-    private static String costs(RunResult run, Money money, String currency) {
+    private static String costs(YearResult run, Money money, String currency) {
         String machinery = "electricity of the machinery " + sum(money.electricityCost(), currency);
-        return run.marks().hasBackup()
+        return run.design().backup().isPresent()
                 ? "Energy for the backup costs " + sum(money.backupCost(), currency) + ", " + machinery + ": together "
                         + sum(money.cost(), currency) + "."
                 : "The " + machinery.replace("machinery ", "machinery costs ") + ".";
     }
 
-    private static String worth(RunResult run, Money money, String currency) {
-        boolean ownGas =
-                run.marks().backup().filter(BoughtEnergy.OWN_GAS::equals).isPresent();
-        String gas = run.marks().hasGas()
+    private static String worth(YearResult run, Money money, String currency) {
+        boolean ownGas = burnsOwnGas(run.design());
+        String gas = run.design().gas().isPresent()
                 ? "The gas" + (ownGas ? " left after heating the tank" : "") + " is worth "
                         + sum(money.gasWorth(), currency)
                 : "No gas is computed";
@@ -45,10 +44,9 @@ public final class MoneySentences {
 
     /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.30 EUR and stands for 10.2 kg of CO2}. */
     public static String buys(Design design, double boughtKWh) {
-        Money money = Tariffs.heat(design, boughtKWh);
+        Money money = Money.ofHeat(design, boughtKWh);
         String price = sum(-money.balance(), design.prices().currency());
-        boolean ownGas =
-                Tariffs.bought(design).filter(BoughtEnergy.OWN_GAS::equals).isPresent();
+        boolean ownGas = burnsOwnGas(design);
         return ownGas
                 ? "burns " + Words.kWh(boughtKWh) + " of the tank's own gas, worth " + price
                 : "buys " + Words.kWh(boughtKWh) + ", which costs " + price + " and stands for "
@@ -57,9 +55,16 @@ public final class MoneySentences {
 
     /** A word about a warm-up by the tank's own gas; none where the backup is fed otherwise. */
     public static List<String> coldGas(Design design) {
-        return Tariffs.bought(design).filter(BoughtEnergy.OWN_GAS::equals).stream()
-                .map(unused -> "A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.")
-                .toList();
+        return burnsOwnGas(design)
+                ? List.of("A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.")
+                : List.of();
+    }
+
+    private static boolean burnsOwnGas(Design design) {
+        return design.backup()
+                .map(BackupCircuit::source)
+                .filter(BackupSource.OWN_GAS::equals)
+                .isPresent();
     }
 
     private static String sum(double value, String currency) {

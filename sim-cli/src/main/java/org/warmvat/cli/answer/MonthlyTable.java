@@ -5,8 +5,15 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.account.Period;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Meter;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Lines;
 
 /** The main figures month by month and in all. */
 final class MonthlyTable {
@@ -31,10 +38,10 @@ final class MonthlyTable {
 
     private MonthlyTable() {}
 
-    static Table of(RunResult run) {
+    static Table of(YearResult run) {
         List<List<String>> rows = new ArrayList<>();
         run.months().forEach(month -> rows.add(row(label(month), month)));
-        rows.add(row("all", run.year()));
+        rows.add(row("all", run.whole()));
         return new Table("Slurry, heat, gas and energy", HEADER, rows);
     }
 
@@ -47,23 +54,24 @@ final class MonthlyTable {
     private static List<String> row(String label, Period period) {
         return List.of(
                 label,
-                Words.hours(period.counts().belowFloorHours()),
-                Words.fixed(period.slurry().leastC(), 1),
-                Words.fixed(period.slurry().meanC(), 1),
-                Words.fixed(period.slurry().mostC(), 1),
-                Words.number(period.heats().solarKWh()),
-                Words.number(period.heats().backupKWh()),
-                period.solarShare().stream()
-                        .mapToObj(Words::percentCell)
-                        .findFirst()
-                        .orElse("–"),
-                Words.number(period.losses().totalKWh()),
-                Words.number(period.heats().feedKWh()),
-                Words.number(period.circuits().backupBoughtKWh()),
-                Words.number(period.electricity().totalKWh()),
-                Words.number(period.gas().methaneNm3()),
-                Words.number(period.gas().gasEnergyKWh()),
-                Words.number(period.gas().netEnergyKWh()),
-                Words.number(period.gas().netEnergyWeightedKWh()));
+                Words.hours(period.of(Housekeeping.BELOW_FLOOR_HOURS)),
+                Words.fixed(period.of(Housekeeping.LEAST_C), 1),
+                Words.fixed(period.of(Housekeeping.MEAN_C), 1),
+                Words.fixed(period.of(Housekeeping.MOST_C), 1),
+                Words.number(period.of(SolarPart.HEAT)),
+                Words.number(period.of(BackupPart.HEAT)),
+                share(period.of(Housekeeping.SOLAR_SHARE)),
+                Words.number(Lines.lossKWh(period)),
+                Words.number(period.of(FeedPart.FEED)),
+                Words.number(period.of(BackupPart.BOUGHT)),
+                Words.number(period.of(Meter.ELECTRICITY)),
+                Words.number(period.of(GasPart.METHANE_MADE)),
+                Words.number(period.of(GasPart.GAS_ENERGY)),
+                Words.number(period.of(Housekeeping.NET)),
+                Words.number(period.of(Housekeeping.NET_WEIGHTED)));
+    }
+
+    private static String share(double share) {
+        return Double.isNaN(share) ? "–" : Words.percentCell(share);
     }
 }

@@ -1,34 +1,37 @@
 package org.warmvat.cli.answer;
 
 import java.util.List;
-import org.warmvat.result.GasFigures;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.account.Period;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.network.Meter;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Housekeeping;
 
 /** Net energy and its sign in words, plain and with electricity weighted. */
 final class NetEnergySentences {
 
     private NetEnergySentences() {}
 
-    static List<String> of(RunResult run) {
+    static List<String> of(YearResult run) {
         return List.of(plain(run), weighted(run));
     }
 
-    private static String plain(RunResult run) {
-        GasFigures gas = run.year().gas();
-        String made = run.marks().hasGas()
-                ? "The gas, " + Words.number(gas.methaneNm3()) + " Nm³ of methane, holds "
-                        + Words.kWh(gas.gasEnergyKWh())
+    private static String plain(YearResult run) {
+        Period whole = run.whole();
+        String made = run.design().gas().isPresent()
+                ? "The gas, " + Words.number(whole.of(GasPart.METHANE_MADE)) + " Nm³ of methane, holds "
+                        + Words.kWh(whole.of(GasPart.GAS_ENERGY))
                 : "No gas is computed for this design, which leaves 0.00 kWh of gas";
-        return made + "; " + eaten(run) + ", the net energy is " + signed(gas.netEnergyKWh()) + ": "
-                + verdict(gas.netEnergyKWh()) + ".";
+        return made + "; " + eaten(run) + ", the net energy is " + signed(whole.of(Housekeeping.NET)) + ": "
+                + verdict(whole.of(Housekeeping.NET)) + ".";
     }
 
-    private static String eaten(RunResult run) {
-        Period year = run.year();
-        String electricity = Words.kWh(year.electricity().totalKWh()) + " of electricity";
-        return run.marks().hasBackup()
-                ? "less " + Words.kWh(year.circuits().backupBoughtKWh()) + " for the backup and " + electricity
+    private static String eaten(YearResult run) {
+        Period year = run.whole();
+        String electricity = Words.kWh(year.of(Meter.ELECTRICITY)) + " of electricity";
+        return run.design().backup().isPresent()
+                ? "less " + Words.kWh(year.of(BackupPart.BOUGHT)) + " for the backup and " + electricity
                 : "less " + electricity;
     }
 
@@ -39,10 +42,10 @@ final class NetEnergySentences {
         return netKWh < 0 ? "the tank eats more than it returns" : "the tank returns just what it eats";
     }
 
-    private static String weighted(RunResult run) {
-        double net = run.year().gas().netEnergyWeightedKWh();
+    private static String weighted(YearResult run) {
+        double net = run.whole().of(Housekeeping.NET_WEIGHTED);
         return "With all electricity weighted by a primary-energy factor of "
-                + Words.number(run.marks().primaryEnergyFactor()) + " the net energy is " + signed(net) + ".";
+                + Words.number(run.design().prices().primaryEnergyFactor()) + " the net energy is " + signed(net) + ".";
     }
 
     private static String signed(double kWh) {

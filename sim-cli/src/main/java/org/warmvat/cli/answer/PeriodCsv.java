@@ -8,9 +8,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import org.warmvat.result.Marks;
-import org.warmvat.result.Period;
+import org.warmvat.account.Period;
+import org.warmvat.network.Line;
 
 /**
  * Writes {@code daily.csv} and {@code monthly.csv}: the figures of {@code summary.json} by column, those of a circuit that is
@@ -20,14 +19,14 @@ final class PeriodCsv {
 
     private PeriodCsv() {}
 
-    static byte[] of(String labelColumn, List<Period> periods, Marks marks) {
+    static byte[] of(String labelColumn, List<Period> periods) {
         StringWriter text = new StringWriter(periods.size() * 1024);
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
             List<String> header = new ArrayList<>(List.of(labelColumn));
-            Figures.ALL.forEach(figure -> header.add(figure.column()));
+            periods.get(0).books().lines().forEach(line -> header.add(line.column()));
             csv.writeRecord(header);
             for (Period period : periods) {
-                csv.writeRecord(row(period, marks));
+                csv.writeRecord(row(period));
             }
         } catch (IOException impossible) {
             throw new UncheckedIOException("writing to memory failed", impossible);
@@ -35,11 +34,11 @@ final class PeriodCsv {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static List<String> row(Period period, Marks marks) {
+    private static List<String> row(Period period) {
         List<String> row = new ArrayList<>(List.of(period.label()));
-        for (Figure figure : Figures.ALL) {
-            OptionalDouble value = figure.circuit().met(marks) ? figure.value().apply(period) : OptionalDouble.empty();
-            row.add(value.isEmpty() || Double.isInfinite(value.getAsDouble()) ? "" : exact(value.getAsDouble()));
+        for (Line line : period.books().lines()) {
+            double value = period.has(line) ? period.of(line) : Double.NaN;
+            row.add(Double.isFinite(value) ? exact(value) : "");
         }
         return row;
     }

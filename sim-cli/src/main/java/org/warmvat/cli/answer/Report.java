@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.warmvat.cli.plot.Picture;
-import org.warmvat.result.RunResult;
+import org.warmvat.question.year.YearResult;
 
 /** Turns a run into the files of its results folder. The same run gives the same bytes. */
 public final class Report {
@@ -35,7 +35,7 @@ public final class Report {
      * @param pictures its pictures, none where they could not be drawn
      */
     public static Map<String, byte[]> files(
-            RunResult run, Optional<YearPayback> payback, Origin origin, List<Picture> pictures) {
+            YearResult run, Optional<YearPayback> payback, Origin origin, List<Picture> pictures) {
         Findings findings = Findings.of(run).with(payback);
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(
@@ -43,8 +43,8 @@ public final class Report {
                 ReportPage.of(run, findings, origin, pictures).html().getBytes(StandardCharsets.UTF_8));
         files.put("summary.json", SummaryJson.of(run, findings, origin));
         files.put("hourly.csv", HourlyCsv.of(run.hourly()));
-        files.put("daily.csv", PeriodCsv.of("day", run.days(), run.marks()));
-        files.put("monthly.csv", PeriodCsv.of("month", run.months(), run.marks()));
+        files.put("daily.csv", PeriodCsv.of("day", run.days()));
+        files.put("monthly.csv", PeriodCsv.of("month", run.months()));
         for (Picture picture : pictures) {
             files.put(picture.name() + ".png", picture.png());
             files.put(picture.name() + ".svg", picture.svg());
@@ -53,7 +53,7 @@ public final class Report {
     }
 
     /** {@code summary.json} by itself. */
-    public static byte[] summary(RunResult run, Optional<YearPayback> payback, Origin origin) {
+    public static byte[] summary(YearResult run, Optional<YearPayback> payback, Origin origin) {
         return SummaryJson.of(run, Findings.of(run).with(payback), origin);
     }
 }

@@ -6,8 +6,8 @@ import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Map;
 import org.warmvat.cli.plot.Picture;
-import org.warmvat.result.RunResult;
-import org.warmvat.result.Warning;
+import org.warmvat.network.Warning;
+import org.warmvat.question.year.YearResult;
 
 /**
  * All that stands in {@code report.html}, in words; the page's template only sets it.
@@ -50,9 +50,9 @@ public record ReportPage(
      */
     public record Notes(List<String> warnings, List<String> assumed, List<String> cautions) {}
 
-    static ReportPage of(RunResult run, Findings findings, Origin origin, List<Picture> pictures) {
+    static ReportPage of(YearResult run, Findings findings, Origin origin, List<Picture> pictures) {
         return new ReportPage(
-                new Heading(run.title(), subtitle(run)),
+                new Heading(run.design().title(), subtitle(run)),
                 Answer.of(run, findings),
                 pictures,
                 new Tables(
@@ -68,13 +68,13 @@ public record ReportPage(
                 origin);
     }
 
-    private static String subtitle(RunResult run) {
-        return Words.fixed(run.marks().liquidVolumeM3() * 1000, 0) + " litres of slurry, set-point "
-                + Words.celsius(run.marks().setpointC()) + ", floor "
-                + Words.celsius(run.marks().floorC()) + "; weather of "
-                + run.location().site() + ", "
-                + Words.fixed(run.year().hours(), 0) + " hours from "
-                + Words.day(run.hourly().firstHourStart().toLocalDate(), true) + "; " + run.engine() + " engine, "
+    private static String subtitle(YearResult run) {
+        return Words.fixed(run.design().tank().liquidVolumeM3() * 1000, 0) + " litres of slurry, set-point "
+                + Words.celsius(run.design().control().setpointC()) + ", floor "
+                + Words.celsius(run.design().control().minimumC()) + "; weather of "
+                + run.site().name() + ", "
+                + Words.fixed(run.whole().hours(), 0) + " hours from "
+                + Words.day(run.hourly().start().toLocalDate(), true) + "; " + run.engine() + " engine, "
                 + run.runInDays() + " days of run-in";
     }
 

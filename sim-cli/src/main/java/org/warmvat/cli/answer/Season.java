@@ -4,7 +4,9 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import org.warmvat.result.Period;
+import org.warmvat.account.Period;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
 
 /**
  * What sun and backup gave in a season, or in a month of a short run.
@@ -20,8 +22,8 @@ record Season(String name, List<YearMonth> months, double solarKWh, double backu
         return new Season(
                 name,
                 months.stream().map(month -> YearMonth.parse(month.label())).toList(),
-                months.stream().mapToDouble(month -> month.heats().solarKWh()).sum(),
-                months.stream().mapToDouble(month -> month.heats().backupKWh()).sum());
+                months.stream().mapToDouble(month -> month.of(SolarPart.HEAT)).sum(),
+                months.stream().mapToDouble(month -> month.of(BackupPart.HEAT)).sum());
     }
 
     /** Solar heat over solar and backup heat; empty when neither gave any. */

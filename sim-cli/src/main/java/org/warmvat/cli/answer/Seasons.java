@@ -4,8 +4,8 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.account.Period;
+import org.warmvat.question.year.YearResult;
 
 /**
  * Splits a run into meteorological seasons of whole calendar months (December to February is winter in the north, summer in
@@ -18,18 +18,18 @@ final class Seasons {
 
     private Seasons() {}
 
-    static List<Season> of(RunResult run) {
+    static List<Season> of(YearResult run) {
         return run.months().size() < FEWEST_MONTHS ? monthByMonth(run) : fourSeasons(run);
     }
 
-    private static List<Season> monthByMonth(RunResult run) {
+    private static List<Season> monthByMonth(YearResult run) {
         return run.months().stream()
                 .map(month -> Season.of(month.label(), List.of(month)))
                 .toList();
     }
 
-    private static List<Season> fourSeasons(RunResult run) {
-        boolean south = run.location().latitudeDeg() < 0;
+    private static List<Season> fourSeasons(YearResult run) {
+        boolean south = run.site().latitudeDeg() < 0;
         List<Season> seasons = new ArrayList<>();
         for (String name : FROM_DECEMBER_NORTH) {
             List<Period> months = run.months().stream()

@@ -1,7 +1,7 @@
 package org.warmvat.cli.answer;
 
 import java.time.LocalDate;
-import org.warmvat.result.RunResult;
+import org.warmvat.question.year.YearResult;
 
 /**
  * How the length of a run is named.
@@ -13,8 +13,8 @@ record Span(double hours) {
     private static final double LEAP_YEAR_HOURS = 8784;
     private static final double YEAR_HOURS = 8760;
 
-    static Span of(RunResult run) {
-        return new Span(run.year().hours());
+    static Span of(YearResult run) {
+        return new Span(run.whole().hours());
     }
 
     /** {@code all year}, or how many days the file has. */

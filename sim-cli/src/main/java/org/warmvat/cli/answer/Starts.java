@@ -2,9 +2,8 @@ package org.warmvat.cli.answer;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToIntFunction;
-import org.warmvat.result.Counts;
-import org.warmvat.result.Period;
+import org.warmvat.account.Period;
+import org.warmvat.network.Line;
 
 /**
  * How often a pump or heater starts, to see that it does not short-cycle.
@@ -16,12 +15,12 @@ import org.warmvat.result.Period;
  */
 record Starts(int total, double perDay, int most, String mostOn) {
 
-    static Starts of(Period run, List<Period> days, ToIntFunction<Counts> count) {
-        int total = count.applyAsInt(run.counts());
+    static Starts of(Period run, List<Period> days, Line starts) {
+        int total = (int) run.of(starts);
         Period busiest = days.stream()
-                .max(Comparator.comparingInt((Period day) -> count.applyAsInt(day.counts()))
+                .max(Comparator.comparingDouble((Period day) -> day.of(starts))
                         .thenComparing(Comparator.comparing(Period::label).reversed()))
                 .orElseThrow();
-        return new Starts(total, total / (run.hours() / 24), count.applyAsInt(busiest.counts()), busiest.label());
+        return new Starts(total, total / (run.hours() / 24), (int) busiest.of(starts), busiest.label());
     }
 }

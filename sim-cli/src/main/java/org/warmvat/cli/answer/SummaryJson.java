@@ -4,14 +4,14 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.warmvat.result.BoughtEnergy;
-import org.warmvat.result.Marks;
-import org.warmvat.result.Money;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
-import org.warmvat.result.Warning;
+import org.warmvat.account.Period;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.network.Warning;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Money;
 
 /** Writes {@code summary.json}: every figure of the report, numbers with all their digits. */
 final class SummaryJson {
@@ -22,18 +22,18 @@ final class SummaryJson {
         this.json = json;
     }
 
-    static byte[] of(RunResult run, Findings findings, Origin origin) {
+    static byte[] of(YearResult run, Findings findings, Origin origin) {
         return Json.bytes(json -> new SummaryJson(json).write(run, findings, origin));
     }
 
-    private void write(RunResult run, Findings findings, Origin origin) throws IOException {
+    private void write(YearResult run, Findings findings, Origin origin) throws IOException {
         json.writeStartObject();
         origin(origin);
         run(run);
         sentences(run, findings);
         strings("assumed", run.assumed());
         json.writeObjectFieldStart("year");
-        figures(run.year());
+        figures(run.whole());
         json.writeEndObject();
         money(run);
         if (findings.payback().isPresent()) {
@@ -63,33 +63,32 @@ final class SummaryJson {
         json.writeEndArray();
     }
 
-    private void run(RunResult run) throws IOException {
-        Marks marks = run.marks();
-        json.writeStringField("title", run.title());
-        json.writeStringField("site", run.location().site());
-        json.writeNumberField("latitude_deg", run.location().latitudeDeg());
+    private void run(YearResult run) throws IOException {
+        json.writeStringField("title", run.design().title());
+        json.writeStringField("site", run.site().name());
+        json.writeNumberField("latitude_deg", run.site().latitudeDeg());
         json.writeStringField("engine", run.engine());
         json.writeNumberField("run_in_days", run.runInDays());
-        json.writeStringField("first_hour_start", run.hourly().firstHourStart().toString());
-        json.writeNumberField("setpoint_c", marks.setpointC());
-        json.writeNumberField("floor_c", marks.floorC());
-        json.writeNumberField("liquid_volume_m3", marks.liquidVolumeM3());
-        json.writeBooleanField("solar_circuit", marks.hasSolar());
+        json.writeStringField("first_hour_start", run.hourly().start().toString());
+        json.writeNumberField("setpoint_c", run.design().control().setpointC());
+        json.writeNumberField("floor_c", run.design().control().minimumC());
+        json.writeNumberField("liquid_volume_m3", run.design().tank().liquidVolumeM3());
+        json.writeBooleanField("solar_circuit", run.design().solar().isPresent());
         json.writeFieldName("backup_source");
-        json.writeString(marks.backup().map(SummaryJson::source).orElse(null));
-        json.writeBooleanField("gas_computed", marks.hasGas());
-        json.writeNumberField("primary_energy_factor", marks.primaryEnergyFactor());
+        json.writeString(run.design().backup().map(SummaryJson::source).orElse(null));
+        json.writeBooleanField("gas_computed", run.design().gas().isPresent());
+        json.writeNumberField("primary_energy_factor", run.design().prices().primaryEnergyFactor());
     }
 
-    private static String source(BoughtEnergy energy) {
-        return switch (energy) {
-            case ELECTRICITY -> "electric";
+    private static String source(BackupCircuit backup) {
+        return switch (backup.source()) {
+            case ELECTRIC -> "electric";
             case OWN_GAS -> "own_gas";
             case FUEL -> "fuel";
         };
     }
 
-    private void sentences(RunResult run, Findings findings) throws IOException {
+    private void sentences(YearResult run, Findings findings) throws IOException {
         json.writeArrayFieldStart("answer");
         for (Paragraph paragraph : Answer.of(run, findings)) {
             for (String sentence : paragraph.sentences()) {
@@ -99,10 +98,10 @@ final class SummaryJson {
         json.writeEndArray();
     }
 
-    private void money(RunResult run) throws IOException {
-        Money money = Money.of(run.year(), run.marks().backup(), run.marks().tariff());
+    private void money(YearResult run) throws IOException {
+        Money money = Money.of(run.design(), run.whole());
         json.writeObjectFieldStart("money");
-        json.writeStringField("currency", run.marks().tariff().currency());
+        json.writeStringField("currency", run.design().prices().currency());
         number("backup_cost", money.backupCost());
         number("electricity_cost", money.electricityCost());
         number("gas_worth", money.gasWorth());
@@ -122,23 +121,9 @@ final class SummaryJson {
         json.writeEndArray();
     }
 
-    /** Writes a period's figures, opening and closing the objects of groups as they come and go. */
     private void figures(Period period) throws IOException {
-        String open = "";
-        for (Figure figure : Figures.ALL) {
-            if (!figure.group().equals(open)) {
-                if (!open.isEmpty()) {
-                    json.writeEndObject();
-                }
-                open = figure.group();
-                if (!open.isEmpty()) {
-                    json.writeObjectFieldStart(open);
-                }
-            }
-            number(figure.key(), figure.value().apply(period));
-        }
-        if (!open.isEmpty()) {
-            json.writeEndObject();
+        for (Map.Entry<String, Object> figure : period.figures().entrySet()) {
+            Json.value(json, figure.getKey(), figure.getValue());
         }
     }
 
@@ -212,7 +197,7 @@ final class SummaryJson {
         json.writeArrayFieldStart("warning_figures");
         for (Warning warning : warnings) {
             json.writeStartObject();
-            json.writeStringField("kind", warning.kind());
+            json.writeStringField("kind", warning.key());
             number("count", warning.count());
             number("worst", warning.worst());
             json.writeEndObject();

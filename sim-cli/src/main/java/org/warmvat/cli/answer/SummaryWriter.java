@@ -11,7 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.warmvat.result.Warning;
+import org.warmvat.network.Warning;
 
 /** Sets an answer as {@code summary.json}: UTF-8, indented, numbers to six significant digits. */
 public final class SummaryWriter {
@@ -67,7 +67,7 @@ public final class SummaryWriter {
     private static Map<String, Object> warning(Warning warning) {
         return Draft.row(
                 "key",
-                warning.kind(),
+                warning.key(),
                 "sentence",
                 warning.sentence(),
                 "count",
@@ -78,7 +78,7 @@ public final class SummaryWriter {
 
     /** What version 0.1.0 wrote beside the bare sentences; goes with the next version. */
     private static Map<String, Object> warningFigure(Warning warning) {
-        return Draft.row("kind", warning.kind(), "count", warning.count(), "worst", warning.worst());
+        return Draft.row("kind", warning.key(), "count", warning.count(), "worst", warning.worst());
     }
 
     private static byte[] bytes(Map<String, Object> summary) {

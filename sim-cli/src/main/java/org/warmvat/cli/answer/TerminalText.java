@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Document.KeyFigure;
-import org.warmvat.result.Warning;
+import org.warmvat.network.Warning;
 
 /** Sets an answer in plain text. No control character of an input gets through to the terminal. */
 public final class TerminalText {

@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.account.Period;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Housekeeping;
 
 /**
  * The worst seven calendar days in a row.
@@ -40,7 +43,7 @@ record WorstWeek(Mark mark, List<Period> days) {
     }
 
     /** The worst week of a run; empty for a run of fewer than seven days. */
-    static Optional<WorstWeek> of(RunResult run) {
+    static Optional<WorstWeek> of(YearResult run) {
         Mark mark = mark(run);
         List<Period> days = run.days();
         return IntStream.rangeClosed(0, days.size() - DAYS)
@@ -48,12 +51,12 @@ record WorstWeek(Mark mark, List<Period> days) {
                 .max(Comparator.comparingLong(WorstWeek::badness).thenComparing(week -> -week.meanC()));
     }
 
-    private static Mark mark(RunResult run) {
-        Warmth warmth = Warmth.of(run.year());
+    private static Mark mark(YearResult run) {
+        Warmth warmth = Warmth.of(run.whole());
         if (warmth == Warmth.SHORT_AT_TIMES) {
             return Mark.HOURS_BELOW_FLOOR;
         }
-        return warmth == Warmth.ALWAYS && run.year().heats().backupKWh() > 0 ? Mark.BACKUP_HEAT : Mark.COLDEST;
+        return warmth == Warmth.ALWAYS && run.whole().of(BackupPart.HEAT) > 0 ? Mark.BACKUP_HEAT : Mark.COLDEST;
     }
 
     /** Whole seconds below the floor or watt-hours of backup, so that rounding does not part equal weeks. */
@@ -74,23 +77,26 @@ record WorstWeek(Mark mark, List<Period> days) {
     }
 
     double belowFloorHours() {
-        return sum(day -> day.counts().belowFloorHours());
+        return sum(day -> day.of(Housekeeping.BELOW_FLOOR_HOURS));
     }
 
     double solarKWh() {
-        return sum(day -> day.heats().solarKWh());
+        return sum(day -> day.of(SolarPart.HEAT));
     }
 
     double backupKWh() {
-        return sum(day -> day.heats().backupKWh());
+        return sum(day -> day.of(BackupPart.HEAT));
     }
 
     double meanC() {
-        return sum(day -> day.slurry().meanC() * day.hours()) / sum(Period::hours);
+        return sum(day -> day.of(Housekeeping.MEAN_C) * day.hours()) / sum(Period::hours);
     }
 
     double leastC() {
-        return days.stream().mapToDouble(day -> day.slurry().leastC()).min().orElseThrow();
+        return days.stream()
+                .mapToDouble(day -> day.of(Housekeeping.LEAST_C))
+                .min()
+                .orElseThrow();
     }
 
     private double sum(ToDoubleFunction<Period> figure) {

@@ -2,17 +2,17 @@ package org.warmvat.cli.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.warmvat.result.Marks;
-import org.warmvat.result.RunResult;
+import org.warmvat.design.Design;
+import org.warmvat.question.year.YearResult;
 
 /** The worst week: when, by what mark, and how bad. */
 final class WorstWeekSentences {
 
     private WorstWeekSentences() {}
 
-    static List<String> of(RunResult run, Findings findings, Span span) {
+    static List<String> of(YearResult run, Findings findings, Span span) {
         return findings.worstWeek()
-                .map(week -> List.of(when(week, span), howBad(week, run.marks())))
+                .map(week -> List.of(when(week, span), howBad(week, run.design())))
                 .orElse(List.of("The weather file is shorter than a week."));
     }
 
@@ -21,12 +21,12 @@ final class WorstWeekSentences {
                 + span.day(week.lastDay()) + ".";
     }
 
-    private static String howBad(WorstWeek week, Marks marks) {
+    private static String howBad(WorstWeek week, Design design) {
         List<String> facts = new ArrayList<>();
-        if (marks.hasBackup()) {
+        if (design.backup().isPresent()) {
             facts.add("the backup gave " + Words.kWh(week.backupKWh()));
         }
-        if (marks.hasSolar()) {
+        if (design.solar().isPresent()) {
             facts.add("the sun gave " + Words.kWh(week.solarKWh()));
         }
         facts.add("the slurry averaged " + Words.celsius(week.meanC()) + " with a lowest of "

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
-import org.warmvat.study.PaybackStudy;
+import org.warmvat.question.payback.PaybackStudy;
 
 /**
  * What more insulation or more collector would save, told beside a run of the design.

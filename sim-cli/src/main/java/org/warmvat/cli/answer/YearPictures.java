@@ -10,17 +10,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import org.warmvat.account.Hourly;
+import org.warmvat.account.Period;
 import org.warmvat.cli.plot.Band;
 import org.warmvat.cli.plot.BarChart;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.result.Electricity;
-import org.warmvat.result.Hourly;
-import org.warmvat.result.Marks;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.stirring.MixerPart;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Lines;
 
 /** The pictures of a year. */
 public final class YearPictures {
@@ -43,18 +50,16 @@ public final class YearPictures {
     private static final int FINEST_BINS = 1100;
     private static final int DAY_OF_MONTH = 12;
 
-    private final RunResult run;
-    private final Marks marks;
+    private final YearResult run;
     private final Hourly hourly;
 
-    private YearPictures(RunResult run) {
+    private YearPictures(YearResult run) {
         this.run = run;
-        this.marks = run.marks();
         this.hourly = run.hourly();
     }
 
     /** The pictures in the order in which they are read. */
-    public static List<Drawing> of(RunResult run) {
+    public static List<Drawing> of(YearResult run) {
         return new YearPictures(run).all();
     }
 
@@ -74,7 +79,7 @@ public final class YearPictures {
         int binHours = hourly.hours() <= FINEST_BINS ? 1 : hourly.hours() <= FINEST_BINS * DAY_H ? DAY_H : WEEK_H;
         String bin = binHours == 1 ? "hour" : binHours == DAY_H ? "day" : "week";
         return LineChart.overTime(
-                        "tank_temperature", "Tank temperature", hourly.firstHourStart(), hourly.end(hourly.hours() - 1))
+                        "tank_temperature", "Tank temperature", hourly.start(), hourly.end(hourly.hours() - 1))
                 .caption(
                         "The slurry should stay above the dotted minimum; below it the tank is short of heat. Above the"
                                 + " set-point only the sun and warm weather push it.")
@@ -83,9 +88,9 @@ public final class YearPictures {
                         "slurry, mean of each " + bin,
                         "lowest to highest of the " + bin,
                         Look.SLURRY,
-                        Band.ofEach(binHours, hourly.slurryC()))
-                .level("set-point", Look.SETPOINT, marks.setpointC())
-                .level("minimum", Look.MINIMUM, marks.floorC())
+                        Band.ofEach(binHours, hourly.orZero("slurry_c")))
+                .level("set-point", Look.SETPOINT, run.design().control().setpointC())
+                .level("minimum", Look.MINIMUM, run.design().control().minimumC())
                 .drawing();
     }
 
@@ -101,17 +106,16 @@ public final class YearPictures {
                 .caption(
                         "Bars: what warmed the slurry, a day's mean in each week. Line: what it lost through envelope, fittings"
                                 + " and gas, and what the feed took. Bars above the line warm the tank, bars below it let it cool.");
-        chart.stack("backup", Look.BACKUP, perDay(weeks, day -> day.heats().backupKWh()));
-        chart.stack("sun", Look.SUN, perDay(weeks, day -> day.heats().solarKWh()));
-        chart.stack(
-                "mixer's shaft", Look.SHAFT, perDay(weeks, day -> day.heats().shaftKWh()));
-        chart.stack("reaction", Look.REACTION, perDay(weeks, day -> day.heats().reactionKWh()));
+        chart.stack("backup", Look.BACKUP, perDay(weeks, day -> day.of(BackupPart.HEAT)));
+        chart.stack("sun", Look.SUN, perDay(weeks, day -> day.of(SolarPart.HEAT)));
+        chart.stack("mixer's shaft", Look.SHAFT, perDay(weeks, day -> day.of(MixerPart.SHAFT)));
+        chart.stack("reaction", Look.REACTION, perDay(weeks, day -> day.of(GasPart.REACTION)));
         return chart.line("need", Look.NEED, perDay(weeks, YearPictures::needKWh))
                 .drawing();
     }
 
     private static double needKWh(Period day) {
-        return day.losses().totalKWh() + day.heats().feedKWh() + day.heats().gasKWh();
+        return Lines.lossKWh(day) + day.of(FeedPart.FEED) + day.of(GasPart.GAS_LOSS);
     }
 
     /** Weeks of seven days; the last takes up to three odd days more, or is itself short. */
@@ -138,18 +142,11 @@ public final class YearPictures {
         BarChart chart = byMonth("electricity_by_consumer", "Electricity by consumer, by month")
                 .caption(
                         "What the tank's machinery drew; the electricity of an electric backup heater is not in here.");
-        List<ToDoubleFunction<Electricity>> consumers = List.of(
-                Electricity::mixerKWh,
-                Electricity::augerKWh,
-                Electricity::shredderKWh,
-                Electricity::solarPumpKWh,
-                Electricity::backupPumpKWh,
-                Electricity::airPumpKWh,
-                Electricity::electronicsKWh);
-        List<String> names = List.of("mixer", "auger", "shredder", "solar pump", "backup pump", "air pump", "controls");
-        for (int i = 0; i < names.size(); i++) {
-            ToDoubleFunction<Electricity> consumer = consumers.get(i);
-            chart.stack(names.get(i), Look.nth(i), months(month -> consumer.applyAsDouble(month.electricity())));
+        List<Line> consumers =
+                run.whole().books().lines().stream().filter(Meter::isConsumer).toList();
+        for (int i = 0; i < consumers.size(); i++) {
+            Line consumer = consumers.get(i);
+            chart.stack(consumer.name(), Look.nth(i), months(month -> month.of(consumer)));
         }
         return chart.drawing();
     }
@@ -159,16 +156,10 @@ public final class YearPictures {
                 .caption(
                         "Up: heating value of the gas. Down: energy bought for the backup and electricity of the machinery."
                                 + " Diamonds: what is left, above the zero line a gain, below it a loss.")
-                .stack("gas made", Look.GAS, months(month -> month.gas().gasEnergyKWh()))
-                .stack(
-                        "bought for the backup",
-                        Look.BACKUP,
-                        months(month -> -month.circuits().backupBoughtKWh()))
-                .stack(
-                        "electricity",
-                        Look.ELECTRICITY,
-                        months(month -> -month.electricity().totalKWh()))
-                .line("net energy", Look.NEED, months(month -> month.gas().netEnergyKWh()))
+                .stack("gas made", Look.GAS, months(month -> month.of(GasPart.GAS_ENERGY)))
+                .stack("bought for the backup", Look.BACKUP, months(month -> -month.of(BackupPart.BOUGHT)))
+                .stack("electricity", Look.ELECTRICITY, months(month -> -month.of(Meter.ELECTRICITY)))
+                .line("net energy", Look.NEED, months(month -> month.of(Housekeeping.NET)))
                 .drawing();
     }
 
@@ -191,7 +182,7 @@ public final class YearPictures {
      * lacks one of them shows its first and its middle week instead.
      */
     private List<Drawing> weeks() {
-        boolean south = run.location().latitudeDeg() < 0;
+        boolean south = run.site().latitudeDeg() < 0;
         Optional<Integer> winter = find(south ? Month.JULY : Month.JANUARY);
         Optional<Integer> spring = find(south ? Month.OCTOBER : Month.APRIL);
         Optional<Integer> summer = find(south ? Month.JANUARY : Month.JULY);
@@ -215,8 +206,8 @@ public final class YearPictures {
 
     private Optional<Integer> find(Month month) {
         for (int year = 0; year <= 1; year++) {
-            LocalDate day = LocalDate.of(hourly.firstHourStart().getYear() + year, month, DAY_OF_MONTH);
-            long hour = ChronoUnit.HOURS.between(hourly.firstHourStart(), day.atStartOfDay());
+            LocalDate day = LocalDate.of(hourly.start().getYear() + year, month, DAY_OF_MONTH);
+            long hour = ChronoUnit.HOURS.between(hourly.start(), day.atStartOfDay());
             if (hour >= 0 && hour + WEEK_H <= hourly.hours()) {
                 return Optional.of((int) hour);
             }
@@ -225,8 +216,7 @@ public final class YearPictures {
     }
 
     private int firstHour(WorstWeek worst) {
-        long hour = ChronoUnit.HOURS.between(
-                hourly.firstHourStart(), worst.firstDay().atStartOfDay());
+        long hour = ChronoUnit.HOURS.between(hourly.start(), worst.firstDay().atStartOfDay());
         return (int) Math.max(0, Math.min(hourly.hours() - WEEK_H, hour));
     }
 
@@ -236,22 +226,25 @@ public final class YearPictures {
         LineChart chart = LineChart.overTime(
                         name,
                         title,
-                        hourly.firstHourStart().plusHours(first),
-                        hourly.firstHourStart().plusHours((long) first + hours))
+                        hourly.start().plusHours(first),
+                        hourly.start().plusHours((long) first + hours))
                 .caption(
                         "Top: the slurry against its set-point. Middle: collector, backup water and outdoor air. Bottom: heat"
                                 + " given by the two coils, and heat the feed took, as means of each hour; a coil that gives nothing"
                                 + " has its pump standing still.")
                 .strip("slurry, °C", 1.5)
-                .line("slurry", Look.SLURRY, ends(hourly.slurryC(), first))
-                .level("set-point", Look.SETPOINT, marks.setpointC())
+                .line("slurry", Look.SLURRY, ends(hourly.orZero("slurry_c"), first))
+                .level("set-point", Look.SETPOINT, run.design().control().setpointC())
                 .strip("circuits, °C", 5);
-        hourly.collectorC().ifPresent(values -> chart.line("collector", Look.SUN, ends(values, first)));
-        hourly.backupCircuitC().ifPresent(values -> chart.line("backup water", Look.BACKUP, ends(values, first)));
-        chart.line("outdoor air", Look.AIR, ends(hourly.airC(), first)).stripWithZero("heat, W", 50);
-        hourly.solarHeatW().ifPresent(values -> chart.line("heat from the sun", Look.SUN, means(values, first)));
-        hourly.backupHeatW().ifPresent(values -> chart.line("heat from the backup", Look.BACKUP, means(values, first)));
-        return chart.line("heat taken by the feed", Look.FEED, means(hourly.feedW(), first))
+        hourly.column("collector_c").ifPresent(values -> chart.line("collector", Look.SUN, ends(values, first)));
+        hourly.column("backup_circuit_c")
+                .ifPresent(values -> chart.line("backup water", Look.BACKUP, ends(values, first)));
+        chart.line("outdoor air", Look.AIR, ends(hourly.orZero("air_c"), first)).stripWithZero("heat, W", 50);
+        hourly.column("solar_heat_w")
+                .ifPresent(values -> chart.line("heat from the sun", Look.SUN, means(values, first)));
+        hourly.column("backup_heat_w")
+                .ifPresent(values -> chart.line("heat from the backup", Look.BACKUP, means(values, first)));
+        return chart.line("heat taken by the feed", Look.FEED, means(hourly.orZero("feed_w"), first))
                 .drawing();
     }
 

@@ -9,12 +9,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.account.Period;
+import org.warmvat.envelope.EnvelopePart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Lines;
 
 class CsvTest {
 
-    private final RunResult usual = SyntheticRun.usual();
+    private final YearResult usual = SyntheticRun.usual();
 
     @Test
     void hourlyHasThePromisedColumnsFirst() {
@@ -46,8 +50,8 @@ class CsvTest {
         }
         Period january = usual.months().get(0);
         // rows are rounded to 0.5e-3 W and 0.5e-7 Nm3/h, over 744 hours
-        assertEquals(january.losses().totalKWh() + january.heats().gasKWh(), lossKWh, 744 * 0.5e-6);
-        assertEquals(january.gas().methaneNm3(), methaneNm3, 744 * 0.5e-7);
+        assertEquals(Lines.lossKWh(january) + january.of(GasPart.GAS_LOSS), lossKWh, 744 * 0.5e-6);
+        assertEquals(january.of(GasPart.METHANE_MADE), methaneNm3, 744 * 0.5e-7);
     }
 
     @Test
@@ -65,20 +69,19 @@ class CsvTest {
 
     @Test
     void monthlyAndDailyHaveARowEachAndTheFiguresOfTheRun() {
-        List<String> monthly = lines(PeriodCsv.of("month", usual.months(), usual.marks()));
+        List<String> monthly = lines(PeriodCsv.of("month", usual.months()));
         assertEquals(13, monthly.size());
-        assertEquals(
-                366, lines(PeriodCsv.of("day", usual.days(), usual.marks())).size());
+        assertEquals(366, lines(PeriodCsv.of("day", usual.days())).size());
         List<String> header = Arrays.asList(monthly.get(0).split(","));
         assertEquals("month", header.get(0));
         String[] july = monthly.get(7).split(",", -1);
         assertEquals("2025-07", july[0]);
         assertEquals(
-                usual.months().get(6).heats().solarKWh(),
+                usual.months().get(6).of(SolarPart.HEAT),
                 Double.parseDouble(july[header.indexOf("solar_heat_kwh")]),
                 0);
         assertEquals(
-                usual.months().get(6).losses().dryWallKWh(),
+                usual.months().get(6).of(EnvelopePart.DRY_WALL_LOSS),
                 Double.parseDouble(july[header.indexOf("envelope_loss_dry_wall_kwh")]),
                 0);
         assertEquals("744", july[header.indexOf("hours")]);
@@ -89,8 +92,8 @@ class CsvTest {
 
     @Test
     void figuresOfAnAbsentCircuitAreEmptyInTheTablesToo() {
-        RunResult run = SyntheticRun.withoutSun();
-        List<String> monthly = lines(PeriodCsv.of("month", run.months(), run.marks()));
+        YearResult run = SyntheticRun.withoutSun();
+        List<String> monthly = lines(PeriodCsv.of("month", run.months()));
         List<String> header = Arrays.asList(monthly.get(0).split(","));
         String[] may = monthly.get(5).split(",", -1);
         assertEquals("", may[header.indexOf("collector_absorbed_kwh")]);
@@ -102,7 +105,7 @@ class CsvTest {
     @Test
     void noCellIsAFormulaWhateverTheTitle() {
         for (String title : List.of("=HYPERLINK(1)", "+1", "@x", "-2+3")) {
-            RunResult run = SyntheticRun.of(
+            YearResult run = SyntheticRun.of(
                     new SyntheticRun.Case(title, SyntheticRun.at(2025, 1), 240, 53, true, Optional.empty()));
             Report.files(run, Optional.empty(), Summary.ORIGIN, List.of()).forEach((name, bytes) -> {
                 if (name.endsWith(".csv")) {
@@ -121,7 +124,7 @@ class CsvTest {
 
     @Test
     void linesEndWithALineFeedAlone() {
-        String text = new String(PeriodCsv.of("month", usual.months(), usual.marks()), StandardCharsets.UTF_8);
+        String text = new String(PeriodCsv.of("month", usual.months()), StandardCharsets.UTF_8);
         assertTrue(text.endsWith("\n"));
         assertFalse(text.contains("\r"));
     }

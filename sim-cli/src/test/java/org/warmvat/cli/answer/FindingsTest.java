@@ -7,9 +7,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.warmvat.result.BoughtEnergy;
-import org.warmvat.result.Period;
-import org.warmvat.result.RunResult;
+import org.warmvat.account.Period;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Housekeeping;
 
 class FindingsTest {
 
@@ -27,8 +28,8 @@ class FindingsTest {
 
     @Test
     void southOfTheEquatorTheyAreTurnedRound() {
-        RunResult south = SyntheticRun.of(new SyntheticRun.Case(
-                "South", SyntheticRun.at(2025, 1), 8760, -38, true, Optional.of(BoughtEnergy.FUEL)));
+        YearResult south = SyntheticRun.of(
+                new SyntheticRun.Case("South", SyntheticRun.at(2025, 1), 8760, -38, true, Optional.of("fuel")));
         List<Season> seasons = Seasons.of(south);
         assertEquals("winter (June, July and August)", seasons.get(0).when());
         assertEquals("summer (December, January and February)", seasons.get(2).when());
@@ -37,7 +38,7 @@ class FindingsTest {
 
     @Test
     void aShortRunIsToldMonthByMonth() {
-        RunResult part = SyntheticRun.of(
+        YearResult part = SyntheticRun.of(
                 new SyntheticRun.Case("Part", SyntheticRun.at(2025, 3), 61 * 24, 53, true, Optional.empty()));
         assertEquals(
                 List.of("March 2025", "April 2025"),
@@ -46,12 +47,12 @@ class FindingsTest {
 
     @Test
     void noOtherWeekHasMoreBackupHeatThanTheWorst() {
-        RunResult run = SyntheticRun.usual();
+        YearResult run = SyntheticRun.usual();
         WorstWeek worst = WorstWeek.of(run).orElseThrow();
         assertEquals(WorstWeek.Mark.BACKUP_HEAT, worst.mark());
         for (int first = 0; first + 7 <= run.days().size(); first++) {
             double sum = run.days().subList(first, first + 7).stream()
-                    .mapToDouble(day -> day.heats().backupKWh())
+                    .mapToDouble(day -> day.of(BackupPart.HEAT))
                     .sum();
             assertTrue(sum <= worst.backupKWh() + 1e-3, run.days().get(first).label());
         }
@@ -59,25 +60,25 @@ class FindingsTest {
 
     @Test
     void ofTheWeeksBelowTheFloorThroughoutTheColdestIsTheWorst() {
-        RunResult run = SyntheticRun.withoutBackup();
+        YearResult run = SyntheticRun.withoutBackup();
         WorstWeek worst = WorstWeek.of(run).orElseThrow();
         assertEquals(WorstWeek.Mark.HOURS_BELOW_FLOOR, worst.mark());
-        assertEquals(168, worst.belowFloorHours(), 0);
+        assertEquals(168, worst.belowFloorHours(), 1e-9);
         assertColdest(run, worst);
     }
 
     @Test
     void aTankThatWasNeverWarmHasItsColdestWeekForTheWorst() {
-        RunResult run = SyntheticRun.neverWarm();
+        YearResult run = SyntheticRun.neverWarm();
         WorstWeek worst = WorstWeek.of(run).orElseThrow();
         assertEquals(WorstWeek.Mark.COLDEST, worst.mark());
         assertColdest(run, worst);
     }
 
-    private static void assertColdest(RunResult run, WorstWeek worst) {
+    private static void assertColdest(YearResult run, WorstWeek worst) {
         for (int first = 0; first + 7 <= run.days().size(); first++) {
             double mean = run.days().subList(first, first + 7).stream()
-                    .mapToDouble(day -> day.slurry().meanC())
+                    .mapToDouble(day -> day.of(Housekeeping.MEAN_C))
                     .average()
                     .orElseThrow();
             assertTrue(mean >= worst.meanC() - 1e-9, run.days().get(first).label());
@@ -86,24 +87,25 @@ class FindingsTest {
 
     @Test
     void theColdestDayHoldsTheLowestTemperature() {
-        RunResult run = SyntheticRun.shortAtTimes();
+        YearResult run = SyntheticRun.shortAtTimes();
         LocalDate coldest = Findings.of(run).coldestDay();
         Period day = run.days().stream()
                 .filter(d -> d.label().equals(coldest.toString()))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(run.year().slurry().leastC(), day.slurry().leastC(), 0);
+        assertEquals(run.whole().of(Housekeeping.LEAST_C), day.of(Housekeeping.LEAST_C), 0);
     }
 
     @Test
     void startsOfTheDaysAddUpToThoseOfTheRun() {
-        RunResult run = SyntheticRun.usual();
+        YearResult run = SyntheticRun.usual();
         Starts backup = Findings.of(run).backup().orElseThrow();
-        int sum =
-                run.days().stream().mapToInt(day -> day.counts().backupStarts()).sum();
+        int sum = run.days().stream()
+                .mapToInt(day -> (int) day.of(BackupPart.STARTS))
+                .sum();
         assertEquals(sum, backup.total());
         assertEquals(sum / 365.0, backup.perDay(), 1e-12);
-        assertTrue(run.days().stream().allMatch(day -> day.counts().backupStarts() <= backup.most()));
+        assertTrue(run.days().stream().allMatch(day -> day.of(BackupPart.STARTS) <= backup.most()));
     }
 
     @Test

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.RankedBars;
-import org.warmvat.result.RunResult;
+import org.warmvat.question.year.YearResult;
 
 class ReportPageTest {
 
@@ -94,7 +94,7 @@ class ReportPageTest {
 
     @Test
     void tablesOfAbsentCircuitsAreLeftOut() {
-        RunResult bare = SyntheticRun.of(
+        YearResult bare = SyntheticRun.of(
                 new SyntheticRun.Case("Bare", SyntheticRun.at(2025, 1), 240, 53, false, Optional.empty()));
         String html = html(bare, List.of());
         assertFalse(html.contains("Solar circuit, kWh"));
@@ -136,11 +136,11 @@ class ReportPageTest {
         assertTrue(Report.fileNames().containsAll(once.keySet()));
     }
 
-    private static RunResult titled(String title) {
+    private static YearResult titled(String title) {
         return SyntheticRun.of(new SyntheticRun.Case(title, SyntheticRun.at(2025, 1), 240, 53, true, Optional.empty()));
     }
 
-    private static String html(RunResult run, List<Picture> pictures) {
+    private static String html(YearResult run, List<Picture> pictures) {
         return ReportPage.of(run, Findings.of(run), Summary.ORIGIN, pictures).html();
     }
 }

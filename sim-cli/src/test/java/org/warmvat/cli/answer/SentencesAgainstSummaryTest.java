@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.warmvat.result.BoughtEnergy;
-import org.warmvat.result.RunResult;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Housekeeping;
 
 /** Reads the sentences of the report as a reader would, and holds every number in them against {@code summary.json}. */
 class SentencesAgainstSummaryTest {
@@ -38,19 +38,19 @@ class SentencesAgainstSummaryTest {
                 Arguments.of("southern leap year", southernLeapYear()));
     }
 
-    private static RunResult part() {
-        return SyntheticRun.of(new SyntheticRun.Case(
-                "Part", SyntheticRun.at(2025, 3), 90 * 24, 53, true, Optional.of(BoughtEnergy.OWN_GAS)));
+    private static YearResult part() {
+        return SyntheticRun.of(
+                new SyntheticRun.Case("Part", SyntheticRun.at(2025, 3), 90 * 24, 53, true, Optional.of("own_gas")));
     }
 
-    private static RunResult southernLeapYear() {
-        return SyntheticRun.of(new SyntheticRun.Case(
-                "South", SyntheticRun.at(2024, 1), 8784, -38, true, Optional.of(BoughtEnergy.ELECTRICITY)));
+    private static YearResult southernLeapYear() {
+        return SyntheticRun.of(
+                new SyntheticRun.Case("South", SyntheticRun.at(2024, 1), 8784, -38, true, Optional.of("electric")));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void theReportOpensWithTheSentencesOfTheSummary(String name, RunResult run) {
+    void theReportOpensWithTheSentencesOfTheSummary(String name, YearResult run) {
         String html = ReportPage.of(run, Findings.of(run), Summary.ORIGIN, List.of())
                 .html()
                 .replace('\u00a0', ' ')
@@ -65,7 +65,7 @@ class SentencesAgainstSummaryTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void theVerdictOnWarmthIsTrue(String name, RunResult run) {
+    void theVerdictOnWarmthIsTrue(String name, YearResult run) {
         Facts facts = new Facts(run);
         double below = facts.summary.number("year/hours_below_floor");
         double hours = facts.summary.number("year/hours");
@@ -93,7 +93,7 @@ class SentencesAgainstSummaryTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void coldestAndWarmestDayAreTrue(String name, RunResult run) {
+    void coldestAndWarmestDayAreTrue(String name, YearResult run) {
         Facts facts = new Facts(run);
         List<String> days =
                 facts.find("The slurry averaged .*; it was coldest on D with .* and warmest on D with .*\\.");
@@ -104,14 +104,13 @@ class SentencesAgainstSummaryTest {
                         day.label().equals(facts.summary.at("coldest_day").asText()))
                 .findFirst()
                 .orElseThrow()
-                .slurry()
-                .leastC();
+                .of(Housekeeping.LEAST_C);
         assertEquals(facts.summary.number("year/slurry_c/least"), least, 0);
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void sunAndBackupAreTrue(String name, RunResult run) {
+    void sunAndBackupAreTrue(String name, YearResult run) {
         Facts facts = new Facts(run);
         boolean sun = facts.summary.at("solar_circuit").asBoolean();
         boolean backup = !facts.summary.at("backup_source").isNull();
@@ -140,7 +139,7 @@ class SentencesAgainstSummaryTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void seasonsAreTrueAndMakeUpTheYear(String name, RunResult run) {
+    void seasonsAreTrueAndMakeUpTheYear(String name, YearResult run) {
         Facts facts = new Facts(run);
         boolean sun = facts.summary.at("solar_circuit").asBoolean();
         boolean backup = !facts.summary.at("backup_source").isNull();
@@ -173,7 +172,7 @@ class SentencesAgainstSummaryTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void electricityIsTrueAndAddsUp(String name, RunResult run) {
+    void electricityIsTrueAndAddsUp(String name, YearResult run) {
         Facts facts = new Facts(run);
         List<String> numbers = facts.find(
                 "The mixer took N kWh of electricity, the feed auger N kWh and the rest N kWh.*: N kWh together\\.");
@@ -199,7 +198,7 @@ class SentencesAgainstSummaryTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void whereTheHeatWentIsTrue(String name, RunResult run) {
+    void whereTheHeatWentIsTrue(String name, YearResult run) {
         Facts facts = new Facts(run);
         List<String> numbers =
                 facts.find("Heat went out through envelope and fittings \\(N kWh\\) and into warming the feed"
@@ -215,7 +214,7 @@ class SentencesAgainstSummaryTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void netEnergyAndItsSignAreTrue(String name, RunResult run) {
+    void netEnergyAndItsSignAreTrue(String name, YearResult run) {
         Facts facts = new Facts(run);
         double net = facts.summary.number("year/net_energy_kwh");
         String sign = net > 0 ? "positive" : "negative";
@@ -246,7 +245,7 @@ class SentencesAgainstSummaryTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("runs")
-    void theWorstWeekIsTrue(String name, RunResult run) {
+    void theWorstWeekIsTrue(String name, YearResult run) {
         Facts facts = new Facts(run);
         List<String> days = facts.find("The seven days in a row with .* were D to D\\.");
         LocalDate first =
@@ -282,7 +281,7 @@ class SentencesAgainstSummaryTest {
         private final Summary summary;
         private final List<String> sentences = new ArrayList<>();
 
-        Facts(RunResult run) {
+        Facts(YearResult run) {
             summary = Summary.of(run);
             Answer.of(run, Optional.empty()).forEach(paragraph -> sentences.addAll(paragraph.sentences()));
         }

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.result.RunResult;
+import org.warmvat.question.year.YearResult;
 
 /** A {@code summary.json} as a reader outside the program sees it. */
 final class Summary {
@@ -23,7 +23,7 @@ final class Summary {
         this.root = root;
     }
 
-    static Summary of(RunResult run) {
+    static Summary of(YearResult run) {
         try {
             return new Summary(new ObjectMapper().readTree(Report.summary(run, Optional.empty(), ORIGIN)));
         } catch (IOException broken) {

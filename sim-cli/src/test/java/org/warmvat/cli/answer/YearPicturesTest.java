@@ -18,8 +18,7 @@ import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
-import org.warmvat.result.BoughtEnergy;
-import org.warmvat.result.RunResult;
+import org.warmvat.question.year.YearResult;
 
 class YearPicturesTest {
 
@@ -70,7 +69,7 @@ class YearPicturesTest {
 
     @Test
     void whatIsNotThereIsNotDrawn() throws CannotDraw {
-        RunResult bare = SyntheticRun.of(
+        YearResult bare = SyntheticRun.of(
                 new SyntheticRun.Case("Bare", SyntheticRun.at(2025, 1), 8760, 53, false, Optional.empty()));
         List<Picture> pictures = Pictures.of(YearPictures.of(bare));
         for (String absent : List.of("sun", "backup", "collector")) {
@@ -82,8 +81,8 @@ class YearPicturesTest {
 
     @Test
     void southernPicturesShowJulyAndOctober() throws CannotDraw {
-        RunResult south = SyntheticRun.of(new SyntheticRun.Case(
-                "South", SyntheticRun.at(2024, 1), 8784, -38, true, Optional.of(BoughtEnergy.ELECTRICITY)));
+        YearResult south = SyntheticRun.of(
+                new SyntheticRun.Case("South", SyntheticRun.at(2024, 1), 8784, -38, true, Optional.of("electric")));
         List<Picture> pictures = Pictures.of(YearPictures.of(south));
         assertSays(pictures.get(5), "12 Jul");
         assertSays(pictures.get(6), "12 Oct");
@@ -105,9 +104,9 @@ class YearPicturesTest {
         assertEquals(8, Pictures.of(YearPictures.of(run(3 * 8760))).size());
     }
 
-    private static RunResult run(int hours) {
-        return SyntheticRun.of(new SyntheticRun.Case(
-                "Odd", SyntheticRun.at(2023, 3), hours, 53, true, Optional.of(BoughtEnergy.ELECTRICITY)));
+    private static YearResult run(int hours) {
+        return SyntheticRun.of(
+                new SyntheticRun.Case("Odd", SyntheticRun.at(2023, 3), hours, 53, true, Optional.of("electric")));
     }
 
     @Test

@@ -17,9 +17,9 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.result.Course;
-import org.warmvat.study.BackupResult;
-import org.warmvat.study.BackupStudy;
+import org.warmvat.question.backup.BackupResult;
+import org.warmvat.question.backup.BackupStudy;
+import org.warmvat.tank.Course;
 
 /** The answer to {@code backup}. */
 public final class BackupAnswer {

@@ -7,9 +7,9 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Words;
-import org.warmvat.study.BackupResult;
-import org.warmvat.study.BackupStudy;
-import org.warmvat.study.HoldResult;
+import org.warmvat.question.backup.BackupResult;
+import org.warmvat.question.backup.BackupStudy;
+import org.warmvat.question.hold.HoldResult;
 
 /** The answer to backup in sentences. */
 final class BackupWords {

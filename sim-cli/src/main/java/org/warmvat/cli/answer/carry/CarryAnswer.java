@@ -14,8 +14,8 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.result.Course;
-import org.warmvat.study.CarryResult;
+import org.warmvat.question.carry.CarryResult;
+import org.warmvat.tank.Course;
 
 /** The answer to {@code carry}. */
 public final class CarryAnswer {

@@ -7,8 +7,8 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Words;
-import org.warmvat.study.CarryResult;
-import org.warmvat.study.CarryStudy;
+import org.warmvat.question.carry.CarryResult;
+import org.warmvat.question.carry.CarryStudy;
 
 /** The answer to {@code carry} in sentences. */
 final class CarryWords {

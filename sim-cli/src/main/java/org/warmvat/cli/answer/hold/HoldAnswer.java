@@ -18,8 +18,8 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.result.Course;
-import org.warmvat.study.HoldResult;
+import org.warmvat.question.hold.HoldResult;
+import org.warmvat.tank.Course;
 
 /** The answer to {@code hold}. */
 public final class HoldAnswer {

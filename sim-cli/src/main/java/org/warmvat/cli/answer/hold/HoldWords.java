@@ -12,8 +12,8 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Words;
-import org.warmvat.study.HoldResult;
-import org.warmvat.study.HoldStudy;
+import org.warmvat.question.hold.HoldResult;
+import org.warmvat.question.hold.HoldStudy;
 import org.warmvat.weather.Weather;
 
 /** The answer to hold in sentences. */

@@ -9,8 +9,8 @@ import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.design.Prices;
-import org.warmvat.study.Payback;
-import org.warmvat.study.PaybackStudy;
+import org.warmvat.question.payback.Payback;
+import org.warmvat.question.payback.PaybackStudy;
 
 /** Simple payback of more of one thing, step by step, in words, as a table and as figures. */
 public final class PaybackWords {

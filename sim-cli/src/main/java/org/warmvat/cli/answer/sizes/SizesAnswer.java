@@ -10,14 +10,13 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
-import org.warmvat.cli.answer.Outputs;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.result.Warning;
+import org.warmvat.network.Warning;
 
 /** The answer to {@code sizes}. */
 public final class SizesAnswer {
@@ -35,13 +34,14 @@ public final class SizesAnswer {
      *
      * @param litres volume of the contents
      * @param scaled the scaled numbers in the order of the rules
-     * @param outputs in the order of {@link Outputs#NAMES}
+     * @param names names of the outputs
+     * @param outputs in the order of their names
      */
     @SuppressWarnings("ArrayRecordComponent") // read only
-    public record Size(double litres, List<Double> scaled, double[] outputs) {
+    public record Size(double litres, List<Double> scaled, List<String> names, double[] outputs) {
 
         double output(String name) {
-            return outputs[Outputs.index(name)];
+            return outputs[names.indexOf(name)];
         }
 
         /** Net energy, kWh. */
@@ -277,7 +277,7 @@ public final class SizesAnswer {
             if (perLitre) {
                 row.put("net_kwh_per_l", size.perLitre());
             }
-            Outputs.NAMES.forEach(output -> row.putAll(Draft.row(output, size.output(output))));
+            size.names().forEach(output -> row.putAll(Draft.row(output, size.output(output))));
             rows.add(row);
         }
         return rows;

@@ -1,7 +1,7 @@
 package org.warmvat.cli.answer.vary;
 
-import org.warmvat.cli.answer.Outputs;
-import org.warmvat.study.Pareto;
+import org.warmvat.question.vary.Outputs;
+import org.warmvat.question.vary.Pareto;
 
 /**
  * Two outputs of which none is to be beaten in both.

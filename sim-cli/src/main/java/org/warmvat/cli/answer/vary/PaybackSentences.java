@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Prices;
-import org.warmvat.study.Payback;
-import org.warmvat.study.PaybackStudy;
+import org.warmvat.question.payback.Payback;
+import org.warmvat.question.payback.PaybackStudy;
 
 /** Whether more of what is varied along one axis pays: told of insulation and collector, which have prices. */
 final class PaybackSentences {

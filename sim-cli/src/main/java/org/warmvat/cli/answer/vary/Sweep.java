@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
-import org.warmvat.cli.answer.Outputs;
 
 /**
  * Many runs of one design with some of its numbers varied.
@@ -12,9 +11,11 @@ import org.warmvat.cli.answer.Outputs;
  * @param keys the numbers varied
  * @param counts how many values each takes
  * @param values by run: the values of the keys
- * @param outputs by run: the outputs in the order of {@link Outputs#NAMES}
+ * @param names names of the outputs
+ * @param outputs by run: the outputs in the order of their names
  */
-public record Sweep(List<String> keys, int[] counts, List<double[]> values, List<double[]> outputs) {
+public record Sweep(
+        List<String> keys, int[] counts, List<double[]> values, List<String> names, List<double[]> outputs) {
 
     /** How many runs. */
     public int runs() {
@@ -23,13 +24,13 @@ public record Sweep(List<String> keys, int[] counts, List<double[]> values, List
 
     /** An output of all runs. */
     public double[] output(String name) {
-        int index = Outputs.index(name);
+        int index = names.indexOf(name);
         return outputs.stream().mapToDouble(row -> row[index]).toArray();
     }
 
     /** An output of a run. */
     double output(int run, String name) {
-        return outputs.get(run)[Outputs.index(name)];
+        return outputs.get(run)[names.indexOf(name)];
     }
 
     /** A run in words: its keys with their values. */

@@ -11,10 +11,10 @@ import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
-import org.warmvat.cli.answer.Outputs;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
-import org.warmvat.result.Warning;
+import org.warmvat.network.Warning;
+import org.warmvat.question.vary.Outputs;
 
 /** The answer to {@code vary}. */
 public final class VaryAnswer {
@@ -100,10 +100,10 @@ public final class VaryAnswer {
     /** Some of the runs. Parts of a sweep laid end to end give the table of the whole, byte for byte. */
     private Csv csv(boolean headed, int... runs) {
         List<String> headings = new ArrayList<>(sweep.keys());
-        headings.addAll(Outputs.NAMES);
+        headings.addAll(sweep.names());
         Csv csv = headed ? Csv.of(headings) : Csv.headless();
         for (int run : runs) {
-            csv.row(sweep.row(run, Outputs.NAMES).values().toArray());
+            csv.row(sweep.row(run, sweep.names()).values().toArray());
         }
         return csv;
     }

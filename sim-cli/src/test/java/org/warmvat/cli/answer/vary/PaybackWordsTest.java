@@ -9,10 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.warmvat.cli.answer.Outputs;
 import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Prices;
-import org.warmvat.study.Payback;
+import org.warmvat.question.payback.Payback;
 
 class PaybackWordsTest {
 
@@ -64,14 +63,11 @@ class PaybackWordsTest {
         List<double[]> keys = new ArrayList<>();
         List<double[]> outputs = new ArrayList<>();
         for (int run = 0; run < values.length; run++) {
-            double[] output = new double[Outputs.NAMES.size()];
-            output[Outputs.index("hours")] = hours;
-            output[Outputs.index("outlay")] = values[run];
-            output[Outputs.index("money_balance")] = balances[run];
             keys.add(new double[] {values[run]});
-            outputs.add(output);
+            outputs.add(new double[] {hours, values[run], balances[run]});
         }
-        Sweep sweep = new Sweep(List.of(key), new int[] {values.length}, keys, outputs);
+        Sweep sweep = new Sweep(
+                List.of(key), new int[] {values.length}, keys, List.of("hours", "outlay", "money_balance"), outputs);
         return new PaybackSentences(sweep, within(15));
     }
 

@@ -1,0 +1,71 @@
+package org.warmvat.question;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.warmvat.weather.HourlyTable;
+import org.warmvat.weather.Quantity;
+import org.warmvat.weather.Weather;
+
+/** The coldest day and week of a weather file, and weather in which that week is colder still. */
+public final class ColdSpell {
+
+    private static final double HOUR_S = 3600;
+    private static final int DAY_H = 24;
+    private static final int WEEK_H = 168;
+
+    private ColdSpell() {}
+
+    /** Mean air of the coldest 24 hours in a row, °C; of the whole file where it is shorter. */
+    public static double coldestDayC(Weather weather) {
+        int first = coldest(weather, DAY_H, 1, weather.hours());
+        return mean(weather, first, Math.min(weather.hours(), first + DAY_H));
+    }
+
+    /**
+     * First hour of the coldest seven days in a row that begin at the file's time of day.
+     *
+     * @param weather the file
+     * @param endHour the days end before this hour
+     */
+    public static int coldestWeekFrom(Weather weather, int endHour) {
+        return coldest(weather, WEEK_H, DAY_H, endHour);
+    }
+
+    private static int coldest(Weather weather, int length, int step, int endHour) {
+        int coldest = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int first = 0; first + length <= endHour; first += step) {
+            double mean = mean(weather, first, first + length);
+            if (mean < least) {
+                least = mean;
+                coldest = first;
+            }
+        }
+        return coldest;
+    }
+
+    private static double mean(Weather weather, int from, int to) {
+        return weather.airC().mean(from * HOUR_S, to * HOUR_S);
+    }
+
+    /** The weather with the air of its coldest week lowered by some kelvins, its dew point with it. */
+    public static Weather colder(Weather file, double byK) {
+        if (byK == 0) {
+            return file;
+        }
+        HourlyTable table = file.table();
+        int from = coldestWeekFrom(file, file.hours());
+        Map<Quantity, double[]> columns = new EnumMap<>(table.columns());
+        columns.computeIfPresent(Quantity.AIR, (q, values) -> lowered(q, values, from, byK));
+        columns.computeIfPresent(Quantity.DEW_POINT, (q, values) -> lowered(q, values, from, byK));
+        return new Weather(new HourlyTable(table.site(), table.start(), table.stamp(), columns));
+    }
+
+    private static double[] lowered(Quantity quantity, double[] values, int from, double byK) {
+        double[] lower = values.clone();
+        for (int i = from; i < Math.min(values.length, from + WEEK_H); i++) {
+            lower[i] = Math.max(quantity.least(), values[i] - byK);
+        }
+        return lower;
+    }
+}

@@ -1,0 +1,134 @@
+package org.warmvat.question;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.DailySchedule;
+import org.warmvat.design.Design;
+import org.warmvat.design.DilutionWater;
+import org.warmvat.design.Envelope;
+import org.warmvat.design.GroundWave;
+import org.warmvat.design.Layer;
+import org.warmvat.design.SolarCircuit;
+
+/** A design with one thing changed and everything else as it was. Pure functions; each refuses what the design records refuse. */
+public final class Variations {
+
+    private static final double MOST_LIMIT_C = 100;
+    private static final double MOST_COIL_M2 = 100;
+
+    private Variations() {}
+
+    /** No backup circuit. */
+    public static Design withoutBackup(Design design) {
+        return design.without(BackupCircuit.class);
+    }
+
+    /** No solar circuit; the sun still shines on the tank itself. */
+    public static Design withoutSolar(Design design) {
+        return design.without(SolarCircuit.class);
+    }
+
+    /** An electric element in the slurry that may always heat. */
+    public static Design withElement(Design design, double ratedW) {
+        return design.with(new BackupCircuit(
+                BackupSource.ELECTRIC, 1, ratedW, DailySchedule.continuous(), new BackupCircuit.Immersed()));
+    }
+
+    /** Another rated power of the backup, W; a design without backup stays so. */
+    public static Design withBackupPower(Design design, double ratedW) {
+        return design.backup().isEmpty() ? design : design.with("backup.rated_w", ratedW);
+    }
+
+    /** The backup's coil area times a factor; an element in the slurry has none and stays. */
+    public static Design withBackupCoilScaled(Design design, double factor) {
+        boolean coil = design.backup()
+                .filter(b -> b.through() instanceof BackupCircuit.Circuit)
+                .isPresent();
+        return coil ? scaled(design, "backup.coil.area_m2", factor) : design;
+    }
+
+    /** Another collector area, m2; a design without solar circuit stays so. */
+    public static Design withCollectorArea(Design design, double areaM2) {
+        return design.solar().isEmpty() ? design : design.with("solar.area_m2", areaM2);
+    }
+
+    /** The solar coil's conductance times a factor, by its area. */
+    public static Design withSolarCoilScaled(Design design, double factor) {
+        return design.solar().isEmpty() ? design : scaled(design, "solar.coil.area_m2", factor);
+    }
+
+    private static Design scaled(Design design, String area, double factor) {
+        return design.with(area, Math.min(MOST_COIL_M2, design.number(area) * factor));
+    }
+
+    /** The high limit of the solar pump raised, K, but not above 100 °C. */
+    public static Design withHighLimitRaised(Design design, double byK) {
+        return design.solar().isEmpty()
+                ? design
+                : design.with("solar.tank_high_limit_c", Math.min(MOST_LIMIT_C, design.highLimitC() + byK));
+    }
+
+    /** Every layer of insulation times a factor in thickness. */
+    public static Design withFoamScaled(Design design, double factor) {
+        return layered(
+                design,
+                layers -> layers.stream()
+                        .map(l -> design.envelope().rules().isInsulation(l)
+                                ? new Layer(l.material(), l.thicknessM() * factor, l.subNodes())
+                                : l)
+                        .toList());
+    }
+
+    /**
+     * The main insulation of wall, lid and base thicker by some metres, thinner where it is negative; a part without insulation
+     * stays.
+     */
+    public static Design withFoamThicker(Design design, double byM) {
+        return layered(design, layers -> {
+            List<Layer> changed = new ArrayList<>(layers);
+            design.envelope()
+                    .rules()
+                    .mainInsulation(layers)
+                    .ifPresent(main -> changed.set(
+                            layers.indexOf(main),
+                            new Layer(main.material(), main.thicknessM() + byM, main.subNodes())));
+            return changed;
+        });
+    }
+
+    private static Design layered(Design design, UnaryOperator<List<Layer>> change) {
+        Envelope e = design.envelope();
+        return design.with(new Envelope(
+                change.apply(e.wall()),
+                change.apply(e.lid()),
+                change.apply(e.floor()),
+                e.outerFace(),
+                e.films(),
+                e.rules()));
+    }
+
+    /** Neither feed nor water; the contents keep the solids and the heat capacity that the feed gave them. */
+    public static Design withoutFeed(Design design) {
+        Map<String, Double> none = new HashMap<>();
+        for (int i = 0; i < design.feed().feedstocks().size(); i++) {
+            none.put("feed.feedstocks[" + i + "].kg_per_day", 0.0);
+        }
+        none.put("contents.total_solids", design.totalSolidsFraction());
+        return design.with(none).without(DilutionWater.class);
+    }
+
+    /** The mixer standing still. */
+    public static Design withoutMixing(Design design) {
+        return design.with("mixer.minutes_per_hour", 0);
+    }
+
+    /** The ground's yearly wave given. */
+    public static Design withGroundWave(Design design, GroundWave wave) {
+        return design.with(wave);
+    }
+}

@@ -1,0 +1,374 @@
+package org.warmvat.question.backup;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.BiFunction;
+import java.util.function.DoublePredicate;
+import java.util.stream.IntStream;
+import org.warmvat.account.Account;
+import org.warmvat.account.Period;
+import org.warmvat.account.Warnings;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.Hours;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.question.ColdSpell;
+import org.warmvat.question.Parallel;
+import org.warmvat.question.Prolonged;
+import org.warmvat.question.ShortHours;
+import org.warmvat.question.Threshold;
+import org.warmvat.question.Variations;
+import org.warmvat.question.hold.HoldResult;
+import org.warmvat.question.hold.HoldStudy;
+import org.warmvat.question.hold.WarmingUp;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.Course;
+import org.warmvat.tank.DerivedFigures;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.SteadyHeat;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
+import org.warmvat.weather.Weather;
+
+/** Which heater to buy (model section 10, backup)? */
+public final class BackupStudy {
+
+    /** Powers of the curve, as multiples of the handbook's. */
+    private static final List<Double> LADDER = List.of(0.0, 0.25, 0.4, 0.55, 0.7, 0.85, 1.0, 1.2, 1.5, 2.0, 3.0, 5.0);
+
+    /** Factors by which a coil is enlarged in search of one that is enough. */
+    private static final List<Double> COILS = List.of(1.0, 1.25, 1.6, 2.0, 2.5, 3.2, 4.0, 6.0, 10.0, 20.0);
+
+    /** A heater that is never short of power, W. */
+    private static final double UNLIMITED_W = 1e6;
+
+    private static final double SMALLER = 0.9;
+    private static final double SAME_HOURS = 1;
+    private static final int HOURS_PER_DAY = 24;
+    private static final int BEFORE_H = 7 * HOURS_PER_DAY;
+    private static final int AFTER_H = 4 * HOURS_PER_DAY;
+
+    private final Design design;
+    private final boolean elementAssumed;
+    private final Question question;
+    private final Parallel parallel;
+    private final List<Site> sites;
+    private final BackupResult.Handbook handbook;
+
+    /**
+     * What is asked.
+     *
+     * @param shortHours hours below the floor that are allowed in each file
+     * @param warmUp the cold fill and how soon it must be warm
+     * @param ignoreSun whether the solar circuit is left out of account
+     * @param coldSpellK by how much the air of the coldest week is lowered, K
+     * @param commonSizesW heaters that can be bought, W
+     */
+    public record Question(
+            double shortHours, WarmUp warmUp, boolean ignoreSun, double coldSpellK, List<Double> commonSizesW) {}
+
+    /**
+     * The warm-up asked for.
+     *
+     * @param fillC temperature of the fill, °C
+     * @param days how soon it must be at the set-point
+     */
+    public record WarmUp(double fillC, int days) {}
+
+    /** A weather file with its runners: the file itself, and the same prolonged for the warm-up. */
+    private record Site(Design design, Runner year, Runner warmUp, Hours warmUpHours) {}
+
+    private BackupStudy(Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel) {
+        this.question = question;
+        this.parallel = parallel;
+        Design heated = question.ignoreSun() ? Variations.withoutSolar(asked) : asked;
+        elementAssumed = asked.backup().isEmpty();
+        design = elementAssumed ? Variations.withElement(heated, 0) : heated;
+        sites = files.stream().map(file -> site(file, engine)).toList();
+        handbook = sites.stream()
+                .map(this::handbook)
+                .max(Comparator.comparingDouble(BackupResult.Handbook::totalW))
+                .orElseThrow();
+    }
+
+    private Site site(Weather file, Engine engine) {
+        Weather weather = ColdSpell.colder(file, question.coldSpellK());
+        int hours = question.warmUp().days() * HOURS_PER_DAY;
+        Weather longer = Prolonged.weather(weather, weather.isWholeYear() ? hours : 0);
+        int from = ColdSpell.coldestWeekFrom(weather, warmUpWeekEnds(weather, hours));
+        return new Site(
+                Prolonged.design(design, weather),
+                new Runner(weather, engine),
+                new Runner(longer, engine),
+                new Hours(from, Math.min(longer.hours(), from + hours)));
+    }
+
+    /** A file that cannot be prolonged must leave the warm-up its days after the beginning of its coldest week. */
+    private static int warmUpWeekEnds(Weather weather, int warmUpHours) {
+        return weather.isWholeYear()
+                ? weather.hours()
+                : Math.min(weather.hours(), weather.hours() - warmUpHours + 7 * HOURS_PER_DAY);
+    }
+
+    private BackupResult.Handbook handbook(Site site) {
+        Weather weather = site.year().weather(design);
+        double coldC = ColdSpell.coldestDayC(weather);
+        Conductances ua = Conductances.of(design, weather.meanWindMPerS(), weather.meanAirC());
+        return new BackupResult.Handbook(coldC, SteadyHeat.lossW(design, ua, coldC), SteadyHeat.feedW(design, coldC));
+    }
+
+    /**
+     * Answers the question.
+     *
+     * @param asked the design; without a backup an element in the slurry is taken
+     * @param files one or several weather files
+     * @param engine what integrates
+     * @param question allowances and choices
+     * @param parallel the threads
+     * @throws StudyRefused when design and weather do not go together
+     */
+    public static BackupResult run(
+            Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel)
+            throws StudyRefused {
+        checkAll(asked, files, question.warmUp().days());
+        return new BackupStudy(asked, files, engine, question, parallel).result();
+    }
+
+    private static void checkAll(Design asked, List<Weather> files, int warmUpDays) throws StudyRefused {
+        List<String> faults = new ArrayList<>();
+        for (int i = 0; i < files.size(); i++) {
+            String which = files.size() == 1 ? "" : "weather file " + (i + 1) + " of " + files.size() + ": ";
+            try {
+                StudyRefused.check(asked, files.get(i));
+            } catch (StudyRefused refused) {
+                refused.faults().forEach(fault -> faults.add(which + fault));
+            }
+            if (files.get(i).hours() < warmUpDays * HOURS_PER_DAY) {
+                faults.add(which + "weather: covers " + files.get(i).hours() + " hours, expected at least the "
+                        + warmUpDays + " days of the warm-up");
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new StudyRefused(faults);
+        }
+    }
+
+    private BackupResult result() {
+        List<Double> powers =
+                LADDER.stream().map(multiple -> multiple * ladderBaseW()).toList();
+        List<BackupResult.Point> points = points(powers);
+        OptionalDouble floorW = smallest(powers, floorHeld(points), this::holdsFloor);
+        OptionalDouble warmUpW = smallest(powers, parallel.map(powers, this::warmsUp), this::warmsUp);
+        BackupResult.Need need = new BackupResult.Need(floorW, warmUpW, common(floorW, warmUpW));
+        return new BackupResult(
+                elementAssumed,
+                need,
+                coil(need.smallestW().isEmpty()),
+                new BackupResult.Curve(
+                        neverWorse(points), points, inEach(need.chosenW().orElse(UNLIMITED_W))),
+                warmUps(need.chosenW().orElse(UNLIMITED_W)),
+                spell(need, points),
+                handbook);
+    }
+
+    /** The handbook's power, or what warms the contents up in time where that is more. */
+    private double ladderBaseW() {
+        double warmUpW = design.contentsHeatCapacityJPerK()
+                * Math.max(0, design.control().setpointC() - question.warmUp().fillC())
+                / (question.warmUp().days() * 86_400.0);
+        return Math.max(50, Math.max(handbook.totalW(), warmUpW));
+    }
+
+    private Design with(Site site, double ratedW) {
+        return Variations.withBackupPower(site.design(), ratedW);
+    }
+
+    private List<BackupResult.Point> points(List<Double> powers) {
+        List<BackupResult.Point> each =
+                inEachFile(powers, (site, power) -> point(power, account(site.year(), with(site, power))));
+        List<BackupResult.Point> worst = new ArrayList<>();
+        for (int i = 0; i < each.size(); i += sites.size()) {
+            List<BackupResult.Point> files = each.subList(i, i + sites.size());
+            worst.add(files.stream().reduce(BackupStudy::worse).orElseThrow());
+        }
+        return worst;
+    }
+
+    private List<BackupResult.Point> inEach(double power) {
+        return inEachFile(List.of(power), (site, watts) -> point(watts, account(site.year(), with(site, watts))));
+    }
+
+    /** Work on each power in each file, the files of a power side by side. */
+    private <B> List<B> inEachFile(List<Double> powers, BiFunction<Site, Double, B> work) {
+        List<Integer> tasks =
+                IntStream.range(0, powers.size() * sites.size()).boxed().toList();
+        return parallel.map(tasks, task -> work.apply(sites.get(task % sites.size()), powers.get(task / sites.size())));
+    }
+
+    private static BackupResult.Point worse(BackupResult.Point a, BackupResult.Point b) {
+        return new BackupResult.Point(
+                a.ratedW(),
+                Math.max(a.shortHours(), b.shortHours()),
+                Math.max(a.shortKelvinHours(), b.shortKelvinHours()),
+                Math.max(a.boughtKWh(), b.boughtKWh()),
+                Warnings.worst(List.of(a.warnings(), b.warnings())));
+    }
+
+    private static Account account(Runner runner, Design some) {
+        Hours hours = new Hours(0, runner.file().hours());
+        return runner.runIn(some)
+                .account(hours, Account.Keep.SUMS, runner.file().start());
+    }
+
+    private static BackupResult.Point point(double power, Account account) {
+        Period whole = account.whole();
+        return new BackupResult.Point(
+                power,
+                whole.of(Housekeeping.BELOW_FLOOR_HOURS),
+                whole.counted(Housekeeping.SHORTFALL) / Hours.HOUR_S,
+                whole.of(BackupPart.BOUGHT),
+                account.warnings());
+    }
+
+    private List<Boolean> floorHeld(List<BackupResult.Point> points) {
+        return points.stream()
+                .map(point -> point.shortHours() <= question.shortHours())
+                .toList();
+    }
+
+    private boolean holdsFloor(double power) {
+        return sites.stream().allMatch(site -> holdsFloor(site, with(site, power)));
+    }
+
+    private boolean holdsFloor(Site site, Design some) {
+        Weather file = site.year().file();
+        return ShortHours.of(site.year().runIn(some), new Hours(0, file.hours()), file, question.shortHours())
+                <= question.shortHours();
+    }
+
+    private boolean warmsUp(double power) {
+        return sites.stream().allMatch(site -> warmsUp(site, with(site, power)));
+    }
+
+    private boolean warmsUp(Site site, Design some) {
+        return WarmingUp.hours(site.warmUp(), some, question.warmUp().fillC(), site.warmUpHours())
+                .isPresent();
+    }
+
+    /** The smallest power that meets a demand, from the ladder or above it; absent when not even an unlimited one does. */
+    private OptionalDouble smallest(List<Double> powers, List<Boolean> holds, DoublePredicate demand) {
+        OptionalInt first = Threshold.firstFromWhichAllHold(holds);
+        if (first.isPresent() && first.getAsInt() == 0) {
+            return OptionalDouble.of(0);
+        }
+        if (first.isPresent()) {
+            int rung = first.getAsInt();
+            return OptionalDouble.of(Threshold.narrowed(powers.get(rung - 1), powers.get(rung), demand, parallel));
+        }
+        return demand.test(UNLIMITED_W)
+                ? OptionalDouble.of(Threshold.narrowed(powers.get(powers.size() - 1), UNLIMITED_W, demand, parallel))
+                : OptionalDouble.empty();
+    }
+
+    private OptionalDouble common(OptionalDouble floorW, OptionalDouble warmUpW) {
+        if (floorW.isEmpty() || warmUpW.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double needed = Math.max(floorW.getAsDouble(), warmUpW.getAsDouble());
+        return question.commonSizesW().stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(size -> size >= needed)
+                .min();
+    }
+
+    private BackupResult.Coil coil(boolean isLimit) {
+        OptionalDouble passes =
+                DerivedFigures.backupCoilMostW(design).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+        OptionalDouble area = areaM2();
+        boolean mayGrow = isLimit && area.isPresent();
+        OptionalDouble needed = mayGrow ? scaled(area.getAsDouble(), neededCoilFactor()) : OptionalDouble.empty();
+        return new BackupResult.Coil(passes, isLimit, area, needed);
+    }
+
+    private static OptionalDouble scaled(double area, OptionalDouble factor) {
+        return factor.isPresent() ? OptionalDouble.of(area * factor.getAsDouble()) : OptionalDouble.empty();
+    }
+
+    private OptionalDouble areaM2() {
+        return design.backup()
+                .map(BackupCircuit::through)
+                .filter(BackupCircuit.Circuit.class::isInstance)
+                .map(through -> OptionalDouble.of(
+                        ((BackupCircuit.Circuit) through).coil().areaM2()))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    private OptionalDouble neededCoilFactor() {
+        OptionalInt first = Threshold.firstFromWhichAllHold(parallel.map(COILS, this::coilIsEnough));
+        return first.isEmpty() || first.getAsInt() == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Threshold.narrowed(
+                        COILS.get(first.getAsInt() - 1), COILS.get(first.getAsInt()), this::coilIsEnough, parallel));
+    }
+
+    private boolean coilIsEnough(double factor) {
+        List<Design> scaled = sites.stream()
+                .map(site -> Variations.withBackupCoilScaled(with(site, UNLIMITED_W), factor))
+                .toList();
+        return IntStream.range(0, sites.size())
+                .allMatch(i -> warmsUp(sites.get(i), scaled.get(i)) && holdsFloor(sites.get(i), scaled.get(i)));
+    }
+
+    private static boolean neverWorse(List<BackupResult.Point> points) {
+        return IntStream.range(1, points.size())
+                .allMatch(i -> points.get(i).shortHours() <= points.get(i - 1).shortHours() + SAME_HOURS);
+    }
+
+    private List<HoldResult.WarmUp> warmUps(double power) {
+        boolean sun = design.solar().isPresent();
+        return parallel.map(sites, site -> {
+            int from = site.warmUpHours().first();
+            int most = Math.min(site.warmUp().file().hours(), from + HoldStudy.MOST_DAYS * HOURS_PER_DAY);
+            return WarmingUp.of(
+                    site.warmUp(), with(site, power), question.warmUp().fillC(), new Hours(from, most), sun);
+        });
+    }
+
+    /** The days around the coldest moment of the slurry with a heater a tenth smaller than the floor asks for. */
+    private BackupResult.Spell spell(BackupResult.Need need, List<BackupResult.Point> points) {
+        double largest = points.get(points.size() - 1).ratedW();
+        double chosenW = need.chosenW().orElse(largest);
+        double smallerW = SMALLER * need.forFloorW().orElse(largest);
+        List<Account> accounts = parallel.map(sites, site -> account(site.year(), with(site, smallerW)));
+        int file = IntStream.range(0, sites.size())
+                .boxed()
+                .min(Comparator.comparingDouble(i -> accounts.get(i).whole().of(Housekeeping.LEAST_C)))
+                .orElseThrow();
+        Site site = sites.get(file);
+        int worst = accounts.get(file).leastHour();
+        int from = Math.max(0, worst - BEFORE_H);
+        int to = Math.min(site.year().file().hours(), worst + AFTER_H);
+        List<Course> courses = parallel.map(
+                List.of(chosenW, smallerW), power -> course(site, power, to).part(from, to));
+        return new BackupResult.Spell(
+                file,
+                site.year().file().start().plusHours(worst),
+                chosenW,
+                smallerW,
+                accounts.stream()
+                        .map(account -> account.whole().of(Housekeeping.BELOW_FLOOR_HOURS))
+                        .toList(),
+                courses.get(0),
+                courses.get(1));
+    }
+
+    private Course course(Site site, double power, int to) {
+        TankRun run = site.year().runIn(with(site, power));
+        return Course.of(run, site.year().weather(design), new Hours(0, to));
+    }
+}

@@ -1,0 +1,130 @@
+package org.warmvat.question.carry;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.warmvat.tank.Course;
+
+/**
+ * Whether the sun carries the load alone in a window of the calendar.
+ *
+ * @param firstDay first day of the window
+ * @param lastDay last day of the window
+ * @param alone the window without backup
+ * @param carriesFrom the date from which it carries to the end, a new start at the set-point on each day
+ * @param withBackup the window with the backup on
+ * @param area the collector area that carries it
+ * @param limits what relaxing one thing alone does; the first is the design as it is
+ */
+public record CarryResult(
+        LocalDate firstDay,
+        LocalDate lastDay,
+        Alone alone,
+        Optional<LocalDate> carriesFrom,
+        WithBackup withBackup,
+        Area area,
+        List<Relaxed> limits) {
+
+    /** The answer in a word. */
+    public enum Verdict {
+        /** No more hours short than allowed. */
+        YES,
+        /** At least 80 % of the days wholly at or above the floor. */
+        MOST_DAYS,
+        /** Fewer. */
+        NO
+    }
+
+    /**
+     * How warm a run kept.
+     *
+     * @param verdict the answer
+     * @param shortHours hours below the floor
+     * @param warmDays days wholly at or above the floor
+     * @param leastC lowest slurry temperature
+     */
+    public record Warmth(Verdict verdict, double shortHours, int warmDays, double leastC) {}
+
+    /**
+     * The window without backup.
+     *
+     * @param warmth how warm it kept
+     * @param firstDayBelow first day with a moment below the floor
+     * @param leastDay day of the lowest temperature
+     * @param course hour by hour
+     */
+    public record Alone(Warmth warmth, Optional<LocalDate> firstDayBelow, LocalDate leastDay, Course course) {}
+
+    /**
+     * The window with the backup on.
+     *
+     * @param stoodIn whether an element in the slurry stood in for a backup that the design does not have
+     * @param shortfallKWh heat it gave
+     * @param boughtKWh what it bought for that
+     * @param halves the heat by half-month
+     * @param course hour by hour
+     */
+    public record WithBackup(
+            boolean stoodIn, double shortfallKWh, double boughtKWh, List<Half> halves, Course course) {}
+
+    /**
+     * Half a month: to the 15th, or from the 16th.
+     *
+     * @param firstDay its first day within the window
+     * @param lastDay its last day within the window
+     * @param solarKWh heat from the solar coil with the backup on
+     * @param shortfallKWh heat from the backup
+     * @param needKWh heat needed
+     * @param shortHoursAlone hours below the floor without backup
+     */
+    public record Half(
+            LocalDate firstDay,
+            LocalDate lastDay,
+            double solarKWh,
+            double shortfallKWh,
+            double needKWh,
+            double shortHoursAlone) {}
+
+    /**
+     * The collector area.
+     *
+     * @param presentM2 area of the design
+     * @param boundM2 largest area tried
+     * @param smallestM2 smallest area that carries the window, absent when not even the largest does
+     * @param monotone whether more area never did worse on the ladder of areas tried
+     * @param tried the ladder
+     */
+    public record Area(
+            double presentM2, double boundM2, OptionalDouble smallestM2, boolean monotone, List<Tried> tried) {}
+
+    /**
+     * One collector area.
+     *
+     * @param areaM2 the area
+     * @param shortHours hours below the floor
+     */
+    public record Tried(double areaM2, double shortHours) {}
+
+    /**
+     * The design with one thing relaxed.
+     *
+     * @param what which, {@link Limit#NONE} for the design as it is
+     * @param warmth how warm it keeps
+     */
+    public record Relaxed(Limit what, Warmth warmth) {}
+
+    /** What may bind. */
+    public enum Limit {
+        /** Nothing relaxed. */
+        NONE,
+        /** The collector's area, relaxed to the bound. */
+        COLLECTOR,
+        /** The solar coil, its conductance tenfold. */
+        COIL,
+        /** The pump's high limit, 20 K higher. */
+        HIGH_LIMIT,
+        /** The insulation, twice as thick. */
+        FOAM
+    }
+}

@@ -1,0 +1,300 @@
+package org.warmvat.question.carry;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.Hours;
+import org.warmvat.question.ColdSpell;
+import org.warmvat.question.Parallel;
+import org.warmvat.question.Prolonged;
+import org.warmvat.question.ShortHours;
+import org.warmvat.question.Threshold;
+import org.warmvat.question.Variations;
+import org.warmvat.question.Window;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.Course;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.SteadyHeat;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.weather.Weather;
+
+/** Can the solar coil carry the load alone between two dates (model section 10, carry)? */
+public final class CarryStudy {
+
+    /** Share of days that must be wholly warm for "on most days". */
+    public static final double MOST_DAYS = 0.8;
+
+    /** Days that must be left for a date to count as one from which the sun carries: a big tank coasts for days. */
+    public static final int LEAST_DAYS_LEFT = 14;
+
+    /** How far the coil's conductance is relaxed. */
+    public static final double COIL_FACTOR = 10;
+
+    /** How far the pump's high limit is relaxed, K. */
+    public static final double HIGH_LIMIT_K = 20;
+
+    /** How far the insulation is relaxed. */
+    public static final double FOAM_FACTOR = 2;
+
+    private static final int HOURS_PER_DAY = 24;
+    private static final double KWH_PER_W_H = 1e-3;
+    private static final int RUNGS = 12;
+    private static final double SAME_HOURS = 1;
+    private static final double ELEMENT_W_PER_W = 5;
+
+    private final Design design;
+    private final Design alone;
+    private final Window window;
+    private final Runner runner;
+    private final Question question;
+    private final Parallel parallel;
+
+    /**
+     * What is asked.
+     *
+     * @param shortHours hours below the floor that are allowed
+     * @param mostAreaM2 largest collector area to try; absent: ten times the design's, at least 1 m2
+     */
+    public record Question(double shortHours, OptionalDouble mostAreaM2) {}
+
+    private CarryStudy(Design design, Window window, Engine engine, Question question, Parallel parallel) {
+        this.design = design;
+        this.window = window;
+        this.question = question;
+        this.parallel = parallel;
+        alone = Variations.withoutBackup(design);
+        runner = new Runner(window.weather(), engine);
+    }
+
+    /**
+     * Answers the question.
+     *
+     * @param asked a design with a solar circuit
+     * @param file the hourly weather
+     * @param window the window of the file
+     * @param engine what integrates
+     * @param question allowance and bound
+     * @param parallel the threads
+     * @throws StudyRefused when the design has no solar circuit or does not go with the weather
+     */
+    public static CarryResult run(
+            Design asked, Weather file, Window window, Engine engine, Question question, Parallel parallel)
+            throws StudyRefused {
+        StudyRefused.check(asked, file);
+        if (asked.solar().isEmpty()) {
+            throw new StudyRefused(
+                    List.of("solar: the design has no solar circuit, expected one to ask what it carries"));
+        }
+        Design design = Prolonged.design(asked, file);
+        return new CarryStudy(design, window, engine, question, parallel).result();
+    }
+
+    private CarryResult result() {
+        Course course = course(alone);
+        CarryResult.Warmth warmth = warmth(course);
+        double bound = question.mostAreaM2().orElse(Math.max(1, 10 * areaM2()));
+        return new CarryResult(
+                window.start().toLocalDate(),
+                window.end().toLocalDate().minusDays(1),
+                new CarryResult.Alone(warmth, firstDayBelow(course), leastDay(course), course),
+                carriesFrom(),
+                withBackup(course),
+                area(bound),
+                limits(warmth, bound));
+    }
+
+    private double areaM2() {
+        return design.solar().orElseThrow().collector().areaM2();
+    }
+
+    private Course course(Design some) {
+        return Course.of(runner.start(some, window.hours().first()), window.weather(), window.hours());
+    }
+
+    private CarryResult.Warmth warmth(Course course) {
+        double shortHours = 0;
+        double leastC = Double.POSITIVE_INFINITY;
+        for (int hour = 0; hour < course.hours(); hour++) {
+            shortHours += course.shortHours()[hour];
+            leastC = Math.min(leastC, course.leastC()[hour]);
+        }
+        int warmDays = (int) IntStream.range(0, window.days())
+                .filter(day -> isWarm(course, day))
+                .count();
+        return new CarryResult.Warmth(verdict(shortHours, warmDays), shortHours, warmDays, leastC);
+    }
+
+    private CarryResult.Verdict verdict(double shortHours, int warmDays) {
+        if (shortHours <= question.shortHours()) {
+            return CarryResult.Verdict.YES;
+        }
+        return warmDays >= MOST_DAYS * window.days() ? CarryResult.Verdict.MOST_DAYS : CarryResult.Verdict.NO;
+    }
+
+    private static boolean isWarm(Course course, int day) {
+        for (int hour = day * HOURS_PER_DAY; hour < (day + 1) * HOURS_PER_DAY; hour++) {
+            if (course.shortHours()[hour] > 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Optional<LocalDate> firstDayBelow(Course course) {
+        return IntStream.range(0, window.days())
+                .filter(day -> !isWarm(course, day))
+                .mapToObj(this::date)
+                .findFirst();
+    }
+
+    private LocalDate leastDay(Course course) {
+        int least = 0;
+        for (int hour = 0; hour < course.hours(); hour++) {
+            least = course.leastC()[hour] < course.leastC()[least] ? hour : least;
+        }
+        return date(least / HOURS_PER_DAY);
+    }
+
+    private LocalDate date(int day) {
+        return window.start().toLocalDate().plusDays(day);
+    }
+
+    /** Starts on each day in turn; the first day from which all later ones hold. */
+    private Optional<LocalDate> carriesFrom() {
+        int starts = window.days() - LEAST_DAYS_LEFT + 1;
+        if (starts <= 0) {
+            return Optional.empty();
+        }
+        List<Boolean> holds = parallel.map(
+                IntStream.range(0, starts).boxed().toList(),
+                day -> shortHours(alone, window.hours().first() + day * HOURS_PER_DAY) <= question.shortHours());
+        OptionalInt first = Threshold.firstFromWhichAllHold(holds);
+        return first.isPresent() ? Optional.of(date(first.getAsInt())) : Optional.empty();
+    }
+
+    /** Hours short from an hour to the window's end, or somewhat more than allowed. */
+    private double shortHours(Design some, int fromHour) {
+        return ShortHours.of(
+                runner.start(some, fromHour),
+                new Hours(fromHour, window.hours().end()),
+                window.weather(),
+                question.shortHours());
+    }
+
+    private CarryResult.WithBackup withBackup(Course without) {
+        boolean stoodIn = design.backup().isEmpty();
+        Design heated = stoodIn ? Variations.withElement(design, elementW()) : design;
+        Course course = course(heated);
+        List<CarryResult.Half> halves = halves(course, without);
+        double shortfall =
+                halves.stream().mapToDouble(CarryResult.Half::shortfallKWh).sum();
+        return new CarryResult.WithBackup(stoodIn, shortfall, course.boughtKWh(), halves, course);
+    }
+
+    /** An element large enough never to be short of power. */
+    private double elementW() {
+        Weather weather = runner.weather(design);
+        Conductances ua = Conductances.of(design, weather.meanWindMPerS(), weather.meanAirC());
+        double coldC = ColdSpell.coldestDayC(weather);
+        double handbook = SteadyHeat.lossW(design, ua, coldC) + SteadyHeat.feedW(design, coldC);
+        return Math.max(100, ELEMENT_W_PER_W * handbook);
+    }
+
+    private List<CarryResult.Half> halves(Course with, Course without) {
+        List<CarryResult.Half> halves = new ArrayList<>();
+        int from = 0;
+        for (int day = 1; day <= window.days(); day++) {
+            if (day == window.days()
+                    || date(day).getDayOfMonth() == 1
+                    || date(day).getDayOfMonth() == 16) {
+                halves.add(half(with, without, from, day));
+                from = day;
+            }
+        }
+        return halves;
+    }
+
+    private CarryResult.Half half(Course with, Course without, int fromDay, int toDay) {
+        int from = fromDay * HOURS_PER_DAY;
+        int to = toDay * HOURS_PER_DAY;
+        return new CarryResult.Half(
+                date(fromDay),
+                date(toDay - 1),
+                KWH_PER_W_H * sum(with.heat().solarW(), from, to),
+                KWH_PER_W_H * sum(with.heat().backupW(), from, to),
+                KWH_PER_W_H * sum(with.heat().needW(), from, to),
+                sum(without.shortHours(), from, to));
+    }
+
+    private static double sum(double[] values, int from, int to) {
+        double sum = 0;
+        for (int i = from; i < to; i++) {
+            sum += values[i];
+        }
+        return sum;
+    }
+
+    private CarryResult.Area area(double boundM2) {
+        List<Double> ladder = IntStream.rangeClosed(1 - RUNGS, 0)
+                .mapToObj(rung -> boundM2 * Math.pow(2, rung / 2.0))
+                .toList();
+        List<CarryResult.Tried> tried = parallel.map(
+                ladder,
+                area -> new CarryResult.Tried(
+                        area, warmth(course(withArea(area))).shortHours()));
+        List<Boolean> holds = tried.stream()
+                .map(one -> one.shortHours() <= question.shortHours())
+                .toList();
+        OptionalInt first = Threshold.firstFromWhichAllHold(holds);
+        OptionalDouble smallest = first.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Threshold.narrowed(
+                        first.getAsInt() == 0 ? 0 : ladder.get(first.getAsInt() - 1),
+                        ladder.get(first.getAsInt()),
+                        area -> shortHours(withArea(area), window.hours().first()) <= question.shortHours(),
+                        parallel));
+        return new CarryResult.Area(areaM2(), boundM2, smallest, neverWorse(tried), tried);
+    }
+
+    private static boolean neverWorse(List<CarryResult.Tried> tried) {
+        for (int i = 1; i < tried.size(); i++) {
+            if (tried.get(i).shortHours() > tried.get(i - 1).shortHours() + SAME_HOURS) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Design withArea(double areaM2) {
+        return Variations.withCollectorArea(alone, areaM2);
+    }
+
+    private List<CarryResult.Relaxed> limits(CarryResult.Warmth asIs, double boundM2) {
+        List<CarryResult.Limit> limits = List.of(
+                CarryResult.Limit.COLLECTOR,
+                CarryResult.Limit.COIL,
+                CarryResult.Limit.HIGH_LIMIT,
+                CarryResult.Limit.FOAM);
+        List<CarryResult.Relaxed> all = new ArrayList<>();
+        all.add(new CarryResult.Relaxed(CarryResult.Limit.NONE, asIs));
+        all.addAll(parallel.map(
+                limits, limit -> new CarryResult.Relaxed(limit, warmth(course(relaxed(limit, boundM2))))));
+        return List.copyOf(all);
+    }
+
+    private Design relaxed(CarryResult.Limit limit, double boundM2) {
+        return switch (limit) {
+            case NONE -> alone;
+            case COLLECTOR -> withArea(boundM2);
+            case COIL -> Variations.withSolarCoilScaled(alone, COIL_FACTOR);
+            case HIGH_LIMIT -> Variations.withHighLimitRaised(alone, HIGH_LIMIT_K);
+            case FOAM -> Variations.withFoamScaled(alone, FOAM_FACTOR);
+        };
+    }
+}

@@ -1,0 +1,50 @@
+package org.warmvat.question.hold;
+
+import java.util.OptionalDouble;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.engine.HourSink;
+
+/** Listens for the moment at which the slurry reaches a temperature, and ends the run there. */
+public final class Crossing implements HourSink {
+
+    private final double goalC;
+    private final boolean falling;
+    private double beforeC;
+    private int hours;
+    private OptionalDouble reached = OptionalDouble.empty();
+
+    /**
+     * Listens from a start.
+     *
+     * @param goalC temperature to reach, °C
+     * @param falling whether from above
+     * @param startC slurry temperature at the start, °C
+     */
+    Crossing(double goalC, boolean falling, double startC) {
+        this.goalC = goalC;
+        this.falling = falling;
+        beforeC = startC;
+        if (falling ? startC <= goalC : startC >= goalC) {
+            reached = OptionalDouble.of(0);
+        }
+    }
+
+    @Override
+    public boolean accept(HourRecord hour) {
+        double extremeC = falling ? hour.slurryLeastC() : hour.slurryMostC();
+        double endC = hour.state().nodeC(0);
+        if (reached.isEmpty() && (falling ? extremeC <= goalC : extremeC >= goalC)) {
+            boolean passed = falling ? endC <= goalC : endC >= goalC;
+            double towardsC = passed ? endC : extremeC;
+            reached = OptionalDouble.of(hours + (beforeC == towardsC ? 1 : (beforeC - goalC) / (beforeC - towardsC)));
+        }
+        beforeC = endC;
+        hours++;
+        return reached.isEmpty();
+    }
+
+    /** Hours from the start, along a straight line within the hour; absent while not reached. */
+    OptionalDouble hours() {
+        return reached;
+    }
+}

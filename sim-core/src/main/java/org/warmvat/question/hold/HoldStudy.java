@@ -1,0 +1,272 @@
+package org.warmvat.question.hold;
+
+import java.time.LocalDateTime;
+import java.time.Month;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.Hours;
+import org.warmvat.network.Network;
+import org.warmvat.network.State;
+import org.warmvat.question.ColdSpell;
+import org.warmvat.question.Parallel;
+import org.warmvat.question.Prolonged;
+import org.warmvat.question.Variations;
+import org.warmvat.tank.Course;
+import org.warmvat.tank.DerivedFigures;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
+import org.warmvat.weather.Weather;
+
+/** Heat fails: how long does the tank stay warm; and how long does it take to warm up (model section 10, hold)? */
+public final class HoldStudy {
+
+    /** Longest time a failure or a warm-up is followed, days. */
+    public static final int MOST_DAYS = 60;
+
+    private static final int HOURS_PER_DAY = 24;
+    private static final int FIRST_LOOK_HOURS = 7 * HOURS_PER_DAY;
+    private static final int MOST_HOURS = MOST_DAYS * HOURS_PER_DAY;
+    private static final int MONTHS = 12;
+
+    private final Design design;
+    private final Weather file;
+    private final Runner runner;
+    private final Question question;
+    private final Parallel parallel;
+    private final List<Double> temperaturesC;
+
+    /**
+     * What is asked.
+     *
+     * @param when the moments at which the heat may fail
+     * @param temperaturesC temperatures to reach; empty for the usual ones
+     * @param fillC temperature of a cold fill
+     */
+    public record Question(When when, List<Double> temperaturesC, double fillC) {}
+
+    /** The moments at which the heat may fail. */
+    public sealed interface When {}
+
+    /** Any hour of the file. */
+    public record Anytime() implements When {}
+
+    /**
+     * Any hour of a month.
+     *
+     * @param month the month
+     */
+    public record In(Month month) implements When {}
+
+    /**
+     * At the beginning of a day.
+     *
+     * @param day the day
+     */
+    public record At(MonthDay day) implements When {}
+
+    private HoldStudy(Design design, Weather file, Engine engine, Question question, Parallel parallel) {
+        this.design = design;
+        this.file = file;
+        this.question = question;
+        this.parallel = parallel;
+        runner = new Runner(Prolonged.weather(file, file.isWholeYear() ? MOST_HOURS : 0), engine);
+        temperaturesC = (question.temperaturesC().isEmpty() ? usualTemperaturesC() : question.temperaturesC())
+                .stream().distinct().sorted(Comparator.reverseOrder()).toList();
+    }
+
+    /** The floor, and 5, 10 and 20 K below the set-point. */
+    private List<Double> usualTemperaturesC() {
+        double setpointC = design.control().setpointC();
+        return List.of(design.control().minimumC(), setpointC - 5, setpointC - 10, setpointC - 20);
+    }
+
+    /**
+     * Answers the question.
+     *
+     * @param asked the design
+     * @param file the hourly weather
+     * @param engine what integrates
+     * @param question moments, temperatures, fill
+     * @param parallel the threads
+     * @throws StudyRefused when the file does not hold the moments, or design and weather do not go together
+     */
+    public static HoldResult run(Design asked, Weather file, Engine engine, Question question, Parallel parallel)
+            throws StudyRefused {
+        StudyRefused.check(asked, file);
+        HoldStudy study = new HoldStudy(Prolonged.design(asked, file), file, engine, question, parallel);
+        List<Integer> starts = study.starts();
+        if (starts.isEmpty()) {
+            throw new StudyRefused(List.of("weather: goes from " + file.start() + " to " + file.end()
+                    + ", which does not hold the time asked for; expected a file that does"));
+        }
+        return study.result(starts);
+    }
+
+    private HoldResult result(List<Integer> starts) {
+        List<State> states = new ArrayList<>();
+        Network network = healthy(starts.get(starts.size() - 1), states);
+        List<HoldResult.Failure> failures = new ArrayList<>();
+        if (design.backup().isPresent()) {
+            failures.add(failure(HoldResult.Cause.HEATER, starts, states, network));
+        }
+        failures.add(failure(HoldResult.Cause.POWER, starts, states, network));
+        Weather weather = new Runner(file, runner.engine()).weather(design);
+        DerivedFigures figures = DerivedFigures.of(design, weather.meanWindMPerS(), weather.meanAirC(), 0);
+        return new HoldResult(temperaturesC, figures.timeConstantH(), failures, warmUps(warmUpFrom(starts)));
+    }
+
+    /** The hours asked for at whose beginning the heat may fail. */
+    private List<Integer> starts() {
+        return IntStream.range(0, file.hours())
+                .filter(hour -> isAsked(file.start().plusHours(hour)))
+                .boxed()
+                .toList();
+    }
+
+    private boolean isAsked(LocalDateTime moment) {
+        if (question.when() instanceof In in) {
+            return moment.getMonth() == in.month();
+        }
+        if (question.when() instanceof At at) {
+            return MonthDay.from(moment).equals(at.day()) && moment.getHour() == 0;
+        }
+        return true;
+    }
+
+    /** Runs the healthy tank through the file up to the last start and keeps its state at the beginning of each hour. */
+    private Network healthy(int lastStart, List<State> states) {
+        TankRun run = new Runner(file, runner.engine()).runIn(design);
+        states.add(run.state().copy());
+        run.over(new Hours(0, lastStart), hour -> states.add(hour.state().copy()));
+        return run.tank().network();
+    }
+
+    private Design failed(HoldResult.Cause cause) {
+        Design noHeater = Variations.withoutBackup(design);
+        return cause == HoldResult.Cause.HEATER
+                ? noHeater
+                : Variations.withoutFeed(Variations.withoutMixing(Variations.withoutSolar(noHeater)));
+    }
+
+    private HoldResult.Failure failure(
+            HoldResult.Cause cause, List<Integer> starts, List<State> states, Network network) {
+        Design broken = failed(cause);
+        int limit = FIRST_LOOK_HOURS;
+        List<OptionalDouble> first = firstReached(broken, starts, states, network, limit);
+        if (first.stream().allMatch(OptionalDouble::isEmpty)) {
+            limit = MOST_HOURS;
+            first = firstReached(broken, starts, states, network, limit);
+        }
+        int worst = worst(first);
+        int hour = starts.get(worst);
+        Hours hours = hours(hour, MOST_HOURS);
+        TankRun run = broken(broken, hour, states, network);
+        double startC = run.slurryC();
+        List<OptionalDouble> reached = temperaturesC.stream()
+                .map(goal -> reached(broken(broken, hour, states, network), goal, hours))
+                .toList();
+        Hours shown = hours(hour, shownHours(reached));
+        return new HoldResult.Failure(
+                cause,
+                file.start().plusHours(hour),
+                startC,
+                reached,
+                usual(starts, first, limit),
+                Course.of(run, runner.weather(broken), shown));
+    }
+
+    /** As many hours as the last temperature takes, a day more, at least two days. */
+    private static int shownHours(List<OptionalDouble> reached) {
+        double last = reached.stream()
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .max()
+                .orElse(FIRST_LOOK_HOURS);
+        return (int) Math.ceil(Math.max(HOURS_PER_DAY, last)) + HOURS_PER_DAY;
+    }
+
+    private Hours hours(int from, int length) {
+        return new Hours(from, Math.min(from + length, runner.file().hours()));
+    }
+
+    private List<OptionalDouble> firstReached(
+            Design broken, List<Integer> starts, List<State> states, Network network, int limit) {
+        double goal = temperaturesC.get(0);
+        return parallel.map(starts, hour -> reached(broken(broken, hour, states, network), goal, hours(hour, limit)));
+    }
+
+    private TankRun broken(Design broken, int hour, List<State> states, Network network) {
+        TankRun run = runner.start(broken, hour);
+        run.takeOver(network, states.get(hour));
+        return run;
+    }
+
+    private static OptionalDouble reached(TankRun run, double goalC, Hours hours) {
+        Crossing crossing = new Crossing(goalC, true, run.slurryC());
+        if (crossing.hours().isEmpty()) {
+            run.over(hours, crossing);
+        }
+        return crossing.hours();
+    }
+
+    private static int worst(List<OptionalDouble> first) {
+        int worst = 0;
+        for (int i = 1; i < first.size(); i++) {
+            boolean sooner = first.get(i).orElse(Double.POSITIVE_INFINITY)
+                    < first.get(worst).orElse(Double.POSITIVE_INFINITY);
+            worst = sooner ? i : worst;
+        }
+        return worst;
+    }
+
+    private HoldResult.Usual usual(List<Integer> starts, List<OptionalDouble> first, int limit) {
+        double[] shortest = new double[MONTHS];
+        Arrays.fill(shortest, Double.POSITIVE_INFINITY);
+        for (int i = 0; i < first.size(); i++) {
+            int month = file.start().plusHours(starts.get(i)).getMonthValue() - 1;
+            shortest[month] = Math.min(shortest[month], first.get(i).orElse(Double.POSITIVE_INFINITY));
+        }
+        // a start that runs out of weather tells nothing of how long the tank would have stayed warm
+        double[] all = IntStream.range(0, first.size())
+                .filter(i -> first.get(i).isPresent()
+                        || starts.get(i) + limit <= runner.file().hours())
+                .mapToDouble(i -> first.get(i).orElse(Double.POSITIVE_INFINITY))
+                .sorted()
+                .toArray();
+        return new HoldResult.Usual(
+                starts.size(),
+                all.length,
+                Arrays.stream(shortest).mapToObj(HoldStudy::finite).toList(),
+                all.length == 0 ? OptionalDouble.empty() : finite(all[all.length / 2]),
+                limit);
+    }
+
+    private static OptionalDouble finite(double value) {
+        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    /** The first start of a month or day asked for, else the first hour of the file's coldest seven days. */
+    private int warmUpFrom(List<Integer> starts) {
+        return question.when() instanceof Anytime ? ColdSpell.coldestWeekFrom(file, file.hours()) : starts.get(0);
+    }
+
+    private List<HoldResult.WarmUp> warmUps(int from) {
+        List<Boolean> suns = design.solar().isPresent() ? List.of(true, false) : List.of(false);
+        return parallel.map(
+                suns,
+                sun -> WarmingUp.of(
+                        runner,
+                        sun ? design : Variations.withoutSolar(design),
+                        question.fillC(),
+                        hours(from, MOST_HOURS),
+                        sun));
+    }
+}

@@ -1,0 +1,56 @@
+package org.warmvat.question.payback;
+
+import java.util.List;
+import org.warmvat.design.Design;
+import org.warmvat.design.Envelope;
+import org.warmvat.design.Layer;
+import org.warmvat.design.Shape;
+import org.warmvat.design.Tank;
+
+/**
+ * What of a design is paid by the amount: insulation and collector.
+ *
+ * @param foamM3 volume of insulation in wall, lid and floor, the corners between them left out, m3
+ * @param collectorM2 collector area, m2
+ */
+public record Bought(double foamM3, double collectorM2) {
+
+    /** The amounts of a design. */
+    public static Bought of(Design design) {
+        Tank tank = design.tank();
+        Envelope envelope = design.envelope();
+        double wallHeightM = tank.liquidDepthM() + tank.headspaceHeightM();
+        double wall = tank.shape() instanceof Shape.UprightCylinder cylinder
+                ? rings(envelope, cylinder.innerDiameterM() / 2) * wallHeightM
+                : sheets(envelope, envelope.wall()) * tank.innerPerimeterM() * wallHeightM;
+        double ends = (sheets(envelope, envelope.lid()) + sheets(envelope, envelope.floor())) * tank.innerPlanAreaM2();
+        return new Bought(
+                wall + ends, design.solar().map(s -> s.collector().areaM2()).orElse(0.0));
+    }
+
+    /** What they cost at the design's prices. */
+    public double outlay(Design design) {
+        return foamM3 * design.prices().outlay().foamPerM3()
+                + collectorM2 * design.prices().outlay().collectorPerM2();
+    }
+
+    private static double rings(Envelope envelope, double boreM) {
+        double radiusM = boreM;
+        double areaM2 = 0;
+        for (Layer layer : envelope.wall()) {
+            double outerM = radiusM + layer.thicknessM();
+            if (envelope.rules().isInsulation(layer)) {
+                areaM2 += Math.PI * (outerM * outerM - radiusM * radiusM);
+            }
+            radiusM = outerM;
+        }
+        return areaM2;
+    }
+
+    private static double sheets(Envelope envelope, List<Layer> layers) {
+        return layers.stream()
+                .filter(envelope.rules()::isInsulation)
+                .mapToDouble(Layer::thicknessM)
+                .sum();
+    }
+}

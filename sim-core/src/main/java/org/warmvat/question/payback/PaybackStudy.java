@@ -1,0 +1,217 @@
+package org.warmvat.question.payback;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.function.IntFunction;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.warmvat.account.Period;
+import org.warmvat.design.Design;
+import org.warmvat.design.Envelope;
+import org.warmvat.design.Layer;
+import org.warmvat.question.Parallel;
+import org.warmvat.question.Variations;
+import org.warmvat.question.year.BriefYear;
+import org.warmvat.tank.Money;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+
+/**
+ * From which thickness on does the next 10 mm of foam no longer pay, and from which area on the next half square metre of
+ * collector? Each step is a design-year of its own, at the prices of the design: upwards from the design while steps pay,
+ * downwards while not even the step that leads to the design does.
+ */
+public final class PaybackStudy {
+
+    /** One step of foam, m. */
+    public static final double FOAM_STEP_M = 0.01;
+    /** One step of collector, m2. */
+    public static final double COLLECTOR_STEP_M2 = 0.5;
+    /** A year that a saving refers to, h; shorter weather tells no payback. */
+    public static final double YEAR_H = 8760;
+
+    private static final double LEAST_FOAM_M = 0.01;
+    private static final double MOST_FOAM_M = 2;
+    private static final double MOST_COLLECTOR_M2 = 1000;
+    private static final int MOST_STEPS = 40;
+    private static final double M_PER_MM = 1e-3;
+    /** Design-years of one go; a fixed number, so that the steps told do not depend on threads. */
+    private static final int GO = 4;
+    /** Allows for the rounding of a thickness that was given in millimetres. */
+    private static final double ROUNDING = 1e-6;
+
+    private final Design design;
+    private final Runner runner;
+    private final Parallel parallel;
+    private final Point asIs;
+
+    /** Outlay and money balance of a year. */
+    private record Point(double outlay, double balance) {}
+
+    /** Designs around the one asked about: how far down and up, and each with its amount. */
+    private record Ladder(int down, int up, IntFunction<Design> design, IntToDoubleFunction amount) {}
+
+    /**
+     * What more of each pays.
+     *
+     * @param foam steps of the thickness of {@link #foamOf}, mm, the insulation of all parts growing alike; empty without any
+     * @param collector steps of area, m2; empty without a solar circuit
+     */
+    public record Result(Optional<Payback> foam, Optional<Payback> collector) {}
+
+    private PaybackStudy(Design design, Period year, Runner runner, Parallel parallel) {
+        this.design = design;
+        this.runner = runner;
+        this.parallel = parallel;
+        asIs = point(design, year);
+    }
+
+    /**
+     * Runs the design-years it takes.
+     *
+     * @param design the design
+     * @param year its own run through the runner's weather, whose saving is scaled to a year; it should last {@link #YEAR_H} or more
+     * @param runner weather and engine
+     * @param parallel the threads
+     * @throws StudyRefused when design and weather do not go together
+     */
+    public static Result run(Design design, Period year, Runner runner, Parallel parallel) throws StudyRefused {
+        StudyRefused.check(design, runner.file());
+        PaybackStudy study = new PaybackStudy(design, year, runner, parallel);
+        return new Result(study.foam(), study.collector());
+    }
+
+    /** The part whose thickness stands for the foam: the wall, else the lid, else the floor; empty where nothing insulates. */
+    public static Optional<String> foamOf(Design design) {
+        return Stream.of("wall", "lid", "floor")
+                .filter(part -> design.envelope()
+                        .rules()
+                        .mainInsulation(layers(design.envelope(), part))
+                        .isPresent())
+                .findFirst();
+    }
+
+    private static List<Layer> layers(Envelope envelope, String part) {
+        return switch (part) {
+            case "wall" -> envelope.wall();
+            case "lid" -> envelope.lid();
+            default -> envelope.floor();
+        };
+    }
+
+    private Optional<Payback> foam() {
+        Optional<String> part = foamOf(design);
+        if (part.isEmpty()) {
+            return Optional.empty();
+        }
+        double ownM = thicknessM(part.get()).orElseThrow();
+        double leastM = thicknesses().min().orElseThrow();
+        double mostM = thicknesses().max().orElseThrow();
+        Ladder ladder = new Ladder(
+                rungs(leastM - LEAST_FOAM_M, FOAM_STEP_M),
+                rungs(MOST_FOAM_M - mostM, FOAM_STEP_M),
+                rung -> Variations.withFoamThicker(design, rung * FOAM_STEP_M),
+                rung -> tidy((ownM + rung * FOAM_STEP_M) / M_PER_MM));
+        return climbed(ladder);
+    }
+
+    private DoubleStream thicknesses() {
+        return Stream.of("wall", "lid", "floor")
+                .map(this::thicknessM)
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble);
+    }
+
+    private OptionalDouble thicknessM(String part) {
+        Optional<Layer> main = design.envelope().rules().mainInsulation(layers(design.envelope(), part));
+        return main.isPresent() ? OptionalDouble.of(main.get().thicknessM()) : OptionalDouble.empty();
+    }
+
+    private Optional<Payback> collector() {
+        return design.solar().flatMap(solar -> {
+            double ownM2 = solar.collector().areaM2();
+            return climbed(new Ladder(
+                    rungs(ownM2, COLLECTOR_STEP_M2),
+                    rungs(MOST_COLLECTOR_M2 - ownM2, COLLECTOR_STEP_M2),
+                    rung -> Variations.withCollectorArea(design, ownM2 + rung * COLLECTOR_STEP_M2),
+                    rung -> tidy(ownM2 + rung * COLLECTOR_STEP_M2)));
+        });
+    }
+
+    private static int rungs(double span, double step) {
+        return (int) Math.max(0, Math.min(MOST_STEPS, Math.floor(span / step + ROUNDING)));
+    }
+
+    private static double tidy(double amount) {
+        return Math.round(amount / ROUNDING) / (1 / ROUNDING);
+    }
+
+    /** The steps; empty where the design leaves room for none. */
+    private Optional<Payback> climbed(Ladder ladder) {
+        NavigableMap<Integer, Point> points = new TreeMap<>(Map.of(0, asIs));
+        while (points.lastKey() < ladder.up() && steps(points, ladder).stream().allMatch(this::pays)) {
+            add(points, ladder, points.lastKey() + 1, Math.min(ladder.up(), points.lastKey() + GO));
+        }
+        boolean pays = points.size() > 1 && pays(steps(points, ladder).get(0));
+        while (!pays
+                && points.firstKey() > -ladder.down()
+                && lastPaying(points, ladder).isEmpty()) {
+            add(points, ladder, Math.max(-ladder.down(), points.firstKey() - GO), points.firstKey() - 1);
+        }
+        List<Payback.Step> steps = steps(points, ladder);
+        return steps.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Payback(steps.subList(lastPaying(points, ladder).orElse(0), steps.size())));
+    }
+
+    /** The last step up to the design itself that pays: what lies below it is of no interest. */
+    private OptionalInt lastPaying(NavigableMap<Integer, Point> points, Ladder ladder) {
+        List<Payback.Step> steps = steps(points, ladder);
+        return IntStream.range(0, -points.firstKey())
+                .filter(i -> pays(steps.get(i)))
+                .reduce((a, b) -> b);
+    }
+
+    private void add(NavigableMap<Integer, Point> points, Ladder ladder, int from, int to) {
+        List<Integer> rungs = IntStream.rangeClosed(from, to).boxed().toList();
+        List<Point> found = parallel.map(rungs, rung -> {
+            Design other = ladder.design().apply(rung);
+            return point(other, BriefYear.checked(other, runner).year());
+        });
+        for (int i = 0; i < rungs.size(); i++) {
+            points.put(rungs.get(i), found.get(i));
+        }
+    }
+
+    private static Point point(Design design, Period year) {
+        return new Point(
+                Bought.of(design).outlay(design), Money.of(design, year).balance() * YEAR_H / year.hours());
+    }
+
+    private boolean pays(Payback.Step step) {
+        return step.years() <= design.prices().outlay().paysWithinYears();
+    }
+
+    private static List<Payback.Step> steps(NavigableMap<Integer, Point> points, Ladder ladder) {
+        List<Payback.Step> steps = new ArrayList<>();
+        for (int rung = points.firstKey(); rung < points.lastKey(); rung++) {
+            Point before = points.get(rung);
+            Point after = points.get(rung + 1);
+            steps.add(new Payback.Step(
+                    ladder.amount().applyAsDouble(rung),
+                    ladder.amount().applyAsDouble(rung + 1),
+                    after.outlay() - before.outlay(),
+                    after.balance() - before.balance()));
+        }
+        return steps;
+    }
+}

@@ -1,0 +1,99 @@
+package org.warmvat.question.vary;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.warmvat.account.Books;
+import org.warmvat.design.Design;
+import org.warmvat.network.Line;
+import org.warmvat.question.payback.Bought;
+import org.warmvat.question.year.BriefYear;
+import org.warmvat.tank.Money;
+
+/** The figures of one run among many, each under the name of its column: all lines of the tank's account, and some more. */
+public final class Outputs {
+
+    private static final List<String> MORE = List.of(
+            "degree_hours_short",
+            "worst_month_net_kwh",
+            "litres",
+            "retention_days",
+            "loading_kg_vs_m3_day",
+            "volume_for_equal_gas_l",
+            "energy_cost",
+            "gas_worth",
+            "money_balance",
+            "co2_kg",
+            "foam_m3",
+            "collector_m2",
+            "outlay");
+    private static final Set<String> BETTER_HIGH = Set.of(
+            "solar_heat_kwh",
+            "solar_share",
+            "reaction_heat_kwh",
+            "methane_nm3",
+            "biogas_nm3",
+            "gas_energy_kwh",
+            "net_energy_kwh",
+            "net_energy_weighted_kwh",
+            "slurry_least_c",
+            "slurry_mean_c",
+            "worst_month_net_kwh",
+            "gas_worth",
+            "money_balance");
+
+    private final List<Line> lines;
+    private final List<String> names = new ArrayList<>();
+
+    /** The outputs of a tank's account. */
+    public Outputs(Books books) {
+        lines = books.lines();
+        lines.forEach(line -> names.add(line.column()));
+        names.addAll(MORE);
+    }
+
+    /** Names of all outputs, in the order of their columns. */
+    public List<String> names() {
+        return names;
+    }
+
+    /** Whether more of it is better; of all others, less is. */
+    public static boolean betterHigh(String name) {
+        return BETTER_HIGH.contains(name);
+    }
+
+    /**
+     * The outputs of a run; not a number where one means nothing for this design.
+     *
+     * @param design the design
+     * @param run what its year added up to
+     * @param equalGasNm3PerDay methane a day that the volume for equal gas is to make
+     */
+    public double[] of(Design design, BriefYear run, double equalGasNm3PerDay) {
+        double[] values = new double[names.size()];
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            values[i] = run.year().has(line) ? run.year().of(line) : Double.NaN;
+        }
+        Money money = Money.of(design, run.year());
+        Bought bought = Bought.of(design);
+        boolean gas = design.gas().isPresent();
+        double[] more = {
+            run.degreeHoursShort(),
+            run.worstMonthNetKWh(),
+            design.tank().liquidVolumeM3() * 1000,
+            design.retentionDays(),
+            GasByVolume.loading(design),
+            gas ? GasByVolume.volumeForM3(design, equalGasNm3PerDay) * 1000 : Double.NaN,
+            money.cost(),
+            gas ? money.gasWorth() : Double.NaN,
+            money.balance(),
+            money.co2Kg(),
+            bought.foamM3(),
+            bought.collectorM2(),
+            bought.outlay(design)
+        };
+        System.arraycopy(more, 0, values, lines.size(), more.length);
+        return values;
+    }
+}

@@ -1,0 +1,55 @@
+package org.warmvat.question.year;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.warmvat.account.Hourly;
+import org.warmvat.account.Period;
+import org.warmvat.design.Design;
+import org.warmvat.network.Warning;
+import org.warmvat.weather.Site;
+
+/**
+ * Everything a run over a weather file found.
+ *
+ * @param design the design that ran
+ * @param site where the weather belongs
+ * @param engine which engine ran: {@code reference} or {@code fast}
+ * @param runInDays days run before the first hour
+ * @param whole the whole run
+ * @param months calendar months in order
+ * @param days calendar days in order
+ * @param hourly hour by hour
+ * @param warnings what the user must know
+ * @param assumed every default and assumption that was used, one sentence each
+ */
+public record YearResult(
+        Design design,
+        Site site,
+        String engine,
+        int runInDays,
+        Period whole,
+        List<Period> months,
+        List<Period> days,
+        Hourly hourly,
+        List<Warning> warnings,
+        List<String> assumed) {
+
+    /** The same run with the assumptions of its design file before its own, and with more to know. */
+    public YearResult with(List<String> assumedBefore, List<Warning> moreWarnings) {
+        return new YearResult(
+                design,
+                site,
+                engine,
+                runInDays,
+                whole,
+                months,
+                days,
+                hourly,
+                joined(warnings, moreWarnings),
+                joined(assumedBefore, assumed));
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
+    }
+}

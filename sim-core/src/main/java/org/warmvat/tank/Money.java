@@ -1,0 +1,66 @@
+package org.warmvat.tank;
+
+import org.warmvat.account.Period;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.Design;
+import org.warmvat.design.Prices;
+import org.warmvat.network.Energy;
+
+/**
+ * What a period cost and what its gas was worth, at the prices of the design. Buildings, labour, interest, upkeep and the worth
+ * of the digestate are left out: this is no advice to invest.
+ *
+ * @param backupCost energy bought for the backup; the tank's own gas costs nothing but is missing from the gas
+ * @param electricityCost electricity of the machinery, once
+ * @param gasWorth worth of the gas left: that made, less own gas burnt for heat
+ * @param balance worth less cost
+ * @param co2Kg CO2 of electricity and fuel bought, kg; own gas counts as none
+ */
+public record Money(double backupCost, double electricityCost, double gasWorth, double balance, double co2Kg) {
+
+    /** Counts a period. */
+    public static Money of(Design design, Period period) {
+        return of(
+                design.prices(),
+                period.kWh(Energy.FUEL),
+                period.kWh(Energy.HEATING_ELECTRICITY),
+                period.kWh(Energy.MACHINERY),
+                period.kWh(Energy.GAS_MADE) - period.kWh(Energy.OWN_GAS));
+    }
+
+    /**
+     * Counts energy bought for heat alone, so that what it costs, or the worth of own gas burnt, is the balance with a minus.
+     *
+     * @param design the design; without a backup an electric element stands in
+     * @param boughtKWh energy bought or own gas burnt
+     */
+    public static Money ofHeat(Design design, double boughtKWh) {
+        BackupSource source = design.backup().map(BackupCircuit::source).orElse(BackupSource.ELECTRIC);
+        return switch (source) {
+            case FUEL -> of(design.prices(), boughtKWh, 0, 0, 0);
+            case ELECTRIC -> of(design.prices(), 0, boughtKWh, 0, 0);
+            case OWN_GAS -> of(design.prices(), 0, 0, 0, -boughtKWh);
+        };
+    }
+
+    private static Money of(
+            Prices prices, double fuelKWh, double heatingElectricityKWh, double machineryKWh, double gasLeftKWh) {
+        double backupCost = fuelKWh * prices.fuelPerKwh() + heatingElectricityKWh * prices.electricityPerKwh();
+        double electricityCost = machineryKWh * prices.electricityPerKwh();
+        double gasWorth = gasLeftKWh * prices.gasWorthPerKwh();
+        return new Money(
+                backupCost,
+                electricityCost,
+                gasWorth,
+                gasWorth - backupCost - electricityCost,
+                fuelKWh * prices.carbon().fuelKgPerKwh()
+                        + (heatingElectricityKWh + machineryKWh)
+                                * prices.carbon().electricityKgPerKwh());
+    }
+
+    /** Backup and machinery together. */
+    public double cost() {
+        return backupCost + electricityCost;
+    }
+}
