@@ -2,6 +2,7 @@ package org.warmvat.cli.file;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.warmvat.weather.Quantity;
 
 /**
@@ -12,11 +13,19 @@ import org.warmvat.weather.Quantity;
  */
 record ColumnUnit(double factor, double offset) {
 
+    private static final Set<String> SUMS = Set.of("wh/m2", "kj/m2", "mj/m2", "j/cm2");
+
     /** Our own unit. */
     static final ColumnUnit SAME = new ColumnUnit(1, 0);
 
     private static ColumnUnit times(double factor) {
         return new ColumnUnit(factor, 0);
+    }
+
+    /** A unit by its name, our own where there is none; a sum of a step is that of an hour by its share of it. */
+    static ColumnUnit of(Quantity quantity, String name, int stepMinutes) {
+        ColumnUnit unit = of(quantity).getOrDefault(name, SAME);
+        return SUMS.contains(name) ? times(unit.factor() * 60 / stepMinutes) : unit;
     }
 
     /** The units known for a quantity by name, its own first. */
@@ -38,6 +47,7 @@ record ColumnUnit(double factor, double offset) {
                 units.put("m/s", SAME);
                 units.put("km/h", times(1 / 3.6));
                 units.put("knots", times(0.514444));
+                units.put("kt", times(0.514444));
                 units.put("mph", times(0.44704));
             }
             case PRESSURE -> {

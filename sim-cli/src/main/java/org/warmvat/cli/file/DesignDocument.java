@@ -72,7 +72,7 @@ public final class DesignDocument {
         if (tree.isEmpty()) {
             faults.refuseIfAny();
         }
-        SchemaCheck.run(tree, faults);
+        SchemaCheck.run(FileSchema.DESIGN, tree, faults);
         faults.judgeSoundBlocksOnly();
         DesignFindings findings = new DesignFindings(faults);
         Design design = Design.of(texts(PlainTree.of(tree)), findings);
@@ -124,7 +124,7 @@ public final class DesignDocument {
 
     /** The JSON Schema of the design file. */
     public static String schema() {
-        return DesignSchema.text();
+        return FileSchema.DESIGN.text();
     }
 
     /** The design. */

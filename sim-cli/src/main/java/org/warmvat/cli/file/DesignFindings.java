@@ -34,7 +34,7 @@ final class DesignFindings implements Findings {
     @Override
     public void missing(String path, String reason) {
         String why = reason.isEmpty() ? "" : " (" + reason + ")";
-        faults.add(path, "is missing, expected " + Expectation.of(DesignSchema.at(path)) + why);
+        faults.add(path, "is missing, expected " + Expectation.of(FileSchema.DESIGN, FileSchema.DESIGN.at(path)) + why);
     }
 
     @Override

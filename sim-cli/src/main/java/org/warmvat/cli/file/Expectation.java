@@ -11,11 +11,11 @@ final class Expectation {
     private Expectation() {}
 
     /** What is allowed, as in {@code a number, 0 to 1000 m2}. */
-    static String of(JsonNode schema) {
-        JsonNode at = DesignSchema.resolved(schema);
+    static String of(FileSchema file, JsonNode schema) {
+        JsonNode at = file.resolved(schema);
         if (at.has("anyOf")) {
             List<String> branches = new ArrayList<>();
-            at.path("anyOf").forEach(branch -> branches.add(of(branch)));
+            at.path("anyOf").forEach(branch -> branches.add(of(file, branch)));
             return String.join(" or ", branches);
         }
         if (at.has("enum")) {
@@ -28,7 +28,7 @@ final class Expectation {
             case "integer" -> "a whole number" + range(at);
             case "boolean" -> "true or false";
             case "array" -> "a list" + entries(at);
-            case "object" -> "a block" + keys(at);
+            case "object" -> "a block" + keys(file, at);
             default -> at.path("x-form").asText("text");
         };
     }
@@ -46,8 +46,8 @@ final class Expectation {
         return (at.has("minItems") ? " with at least one entry" : "") + (form.isEmpty() ? "" : ", each " + form);
     }
 
-    private static String keys(JsonNode at) {
-        List<String> names = DesignSchema.keys(at);
+    private static String keys(FileSchema file, JsonNode at) {
+        List<String> names = file.keys(at);
         return names.size() > 3 || names.isEmpty() ? "" : " {" + String.join(": ..., ", names) + ": ...}";
     }
 }

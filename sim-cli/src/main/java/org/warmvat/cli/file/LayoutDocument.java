@@ -1,6 +1,7 @@
 package org.warmvat.cli.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,11 +10,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.regex.PatternSyntaxException;
+import org.warmvat.design.keys.KeyPath;
 import org.warmvat.design.keys.Shown;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
@@ -23,16 +31,33 @@ import org.warmvat.weather.layout.TimeForm;
 /** Reads layout files: YAML or JSON that says how a foreign hourly text is laid out. */
 public final class LayoutDocument {
 
-    /** Name of the schema's resource. */
-    static final String SCHEMA = "layout.schema.json";
+    private static final FileSchema SCHEMA = new FileSchema(schemaTree());
+    private static final Map<String, Character> DELIMITERS = Map.of(
+            ",",
+            ',',
+            "comma",
+            ',',
+            ";",
+            ';',
+            "semicolon",
+            ';',
+            "tab",
+            '\t',
+            "|",
+            '|',
+            "bar",
+            '|',
+            "none",
+            Layout.Text.WHOLE_LINE);
+    private static final Set<String> WORDS = Set.of("unit", "stamp", "clock", "delimiter", "decimal_mark", "encoding");
+    private static final String BLANK_LINE = "blank_line";
 
-    private static final Map<String, Character> DELIMITERS =
-            Map.of(",", ',', "comma", ',', ";", ';', "semicolon", ';', "\t", '\t', "tab", '\t', "|", '|', "bar", '|');
+    private final JsonNode tree;
+    private final Faults faults;
 
-    private final LayoutBlock root;
-
-    private LayoutDocument(LayoutBlock root) {
-        this.root = root;
+    private LayoutDocument(JsonNode tree, Faults faults) {
+        this.tree = tree;
+        this.faults = faults;
     }
 
     /**
@@ -58,118 +83,237 @@ public final class LayoutDocument {
         ObjectNode tree =
                 name.endsWith(".json") ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
         faults.refuseIfAny();
-        Layout layout = new LayoutDocument(new LayoutBlock("", tree, faults)).layout();
+        inSmallLetters(tree);
+        SchemaCheck.run(SCHEMA, tree, faults);
+        faults.refuseIfAny();
+        Layout layout = new LayoutDocument(tree, faults).layout();
         faults.refuseIfAny();
         return layout;
     }
 
+    /** Words for units and the like may have capitals. */
+    private static void inSmallLetters(JsonNode node) {
+        if (node instanceof ObjectNode block) {
+            for (String key : WORDS) {
+                if (block.path(key).isTextual()) {
+                    String word = block.path(key).asText().toLowerCase(Locale.ROOT);
+                    block.put(key, word.equals("\t") ? "tab" : word);
+                }
+            }
+        }
+        node.forEach(LayoutDocument::inSmallLetters);
+    }
+
     /** The JSON Schema of the layout file. */
     public static String schema() {
-        try (InputStream in = LayoutDocument.class.getResourceAsStream(SCHEMA)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        return SCHEMA.text();
+    }
+
+    /** The shipped schema, with the units of every column, which stand in one place only. */
+    private static JsonNode schemaTree() {
+        JsonNode root;
+        try (InputStream in = LayoutDocument.class.getResourceAsStream("layout.schema.json")) {
+            Faults none = new Faults("layout.schema.json", Map.of());
+            root = JsonText.read(new String(in.readAllBytes(), StandardCharsets.UTF_8), new HashMap<>(), none);
+            none.refuseIfAny();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        for (Quantity quantity : Quantity.values()) {
+            addBranches((ObjectNode) root.at("/$defs/columns/properties/" + quantity.key()), root, quantity);
+        }
+        return root;
+    }
+
+    private static void addBranches(ObjectNode column, JsonNode root, Quantity quantity) {
+        ArrayNode branches = column.putArray("anyOf");
+        branches.add(root.at("/$defs/places/anyOf/0").deepCopy());
+        branches.add(root.at("/$defs/places/anyOf/1").deepCopy());
+        ObjectNode block = branches.addObject().put("type", "object");
+        ObjectNode keys = block.putObject("properties");
+        keys.putObject("column").put("$ref", "#/$defs/places");
+        ObjectNode unit = keys.putObject("unit").put("type", "string");
+        ColumnUnit.of(quantity).keySet().forEach(unit.putArray("enum")::add);
+        keys.putObject("factor")
+                .put("description", "Multiplies the cell before the unit is converted")
+                .put("type", "number")
+                .put("minimum", -1e6)
+                .put("maximum", 1e6);
+        keys.putObject("offset")
+                .put("description", "Added after the factor, before the unit is converted")
+                .put("type", "number")
+                .put("minimum", -1e6)
+                .put("maximum", 1e6);
+        keys.putObject("missing").put("$ref", "#/$defs/codes");
+        block.putArray("required").add("column");
+        block.put("additionalProperties", false);
     }
 
     private Layout layout() {
-        root.allow("text", "time", "columns", "missing", "site");
+        Layout.SiteSource site = site(tree.path("site"));
+        List<Layout.Beside> beside = new ArrayList<>();
+        for (int i = 0; i < tree.path("beside").size(); i++) {
+            JsonNode other = tree.path("beside").get(i);
+            beside.add(new Layout.Beside(
+                    other.path("file").asText(), rows(KeyPath.entry("beside", i), other, site, List.of())));
+        }
+        Layout layout = rows("", tree, site, beside);
+        requireAirAndSun(layout);
+        return layout;
+    }
+
+    private void requireAirAndSun(Layout layout) {
+        Set<Quantity> all = EnumSet.noneOf(Quantity.class);
+        all.addAll(layout.columns().keySet());
+        layout.beside().forEach(other -> all.addAll(other.layout().columns().keySet()));
+        if (!all.contains(Quantity.AIR)) {
+            faults.add("columns.air_c", "is missing, expected the column of air temperature");
+        }
+        if (!all.contains(Quantity.GLOBAL) && !all.containsAll(Set.of(Quantity.BEAM, Quantity.DIFFUSE))) {
+            faults.add("columns.global_w_m2", "is missing, expected it, or both beam_w_m2 and diffuse_w_m2");
+        }
+    }
+
+    private Layout rows(String path, JsonNode block, Layout.SiteSource site, List<Layout.Beside> beside) {
+        Layout.Time time = time(KeyPath.key(path, "time"), block.path("time"));
         return new Layout(
-                text(root.block("text", false)),
-                time(root.block("time", true)),
-                columns(root.block("columns", true)),
-                missing(),
-                site(root.block("site", true)));
+                text(KeyPath.key(path, "text"), block.path("text")),
+                time,
+                columns(block.path("columns"), time.stepMinutes()),
+                codes(block.path("missing")),
+                site,
+                beside);
     }
 
-    private static Layout.Text text(LayoutBlock text) {
-        text.allow("skip_lines", "headings", "delimiter", "decimal_mark");
+    private Layout.Text text(String path, JsonNode text) {
         return new Layout.Text(
-                text.whole("skip_lines", 0, 10_000, 0),
-                text.flag("headings", true),
-                text.choice("delimiter", DELIMITERS, ','),
-                text.choice("decimal_mark", Map.of(".", '.', "point", '.', ",", ',', "comma", ','), '.'));
+                text.path("skip_lines").asInt(0),
+                text.path("headings").asBoolean(true),
+                DELIMITERS.get(text.path("delimiter").asText(",")),
+                Set.of(",", "comma").contains(text.path("decimal_mark").asText(".")) ? ',' : '.',
+                text.has("until")
+                        ? Optional.of(until(
+                                KeyPath.key(path, "until"), text.path("until").asText()))
+                        : Optional.empty(),
+                text.path("encoding").asText().equals("latin-1"));
     }
 
-    private static Layout.Time time(LayoutBlock time) {
-        time.allow("columns", "form", "stamp", "clock", "typical");
-        List<Layout.Place> columns = time.places("columns");
-        Map<String, Stamp> stamps = new HashMap<>();
-        for (Stamp stamp : Stamp.values()) {
-            stamps.put(stamp.key(), stamp);
+    private String until(String path, String until) {
+        return until.equals(BLANK_LINE) ? "^\\s*$" : regex(path, until, 0);
+    }
+
+    /** A regular expression with at least so many groups. */
+    private String regex(String path, String text, int groups) {
+        try {
+            if (Pattern.compile(text).matcher("").groupCount() < groups) {
+                faults.add(path, Shown.quoted(text) + ", expected a group in round brackets around what is sought");
+            }
+        } catch (PatternSyntaxException e) {
+            faults.add(path, Shown.quoted(text) + ", expected a regular expression (" + e.getDescription() + ")");
+        }
+        return text;
+    }
+
+    private Layout.Time time(String path, JsonNode time) {
+        int step = time.path("step_min").asInt(60);
+        if (60 % step != 0) {
+            faults.add(
+                    KeyPath.key(path, "step_min"),
+                    step + ", expected minutes that divide an hour: 5, 10, 15, 20, 30 or 60");
         }
         return new Layout.Time(
-                columns,
-                form(time),
-                time.needed("stamp", stamps, Stamp.HOUR_END),
-                time.choice(
-                        "clock",
-                        Map.of("local", Layout.Clock.LOCAL, "utc", Layout.Clock.UTC, "solar", Layout.Clock.SOLAR),
-                        Layout.Clock.LOCAL),
-                time.flag("typical", false));
+                places(time.path("columns")),
+                form(KeyPath.key(path, "form"), time.path("form").asText(TimeForm.ISO.form())),
+                Stamp.valueOf(time.path("stamp").asText().toUpperCase(Locale.ROOT)),
+                Layout.Clock.valueOf(time.path("clock").asText("local").toUpperCase(Locale.ROOT)),
+                time.path("typical").asBoolean(false),
+                step,
+                time.has("instant_min")
+                        ? OptionalDouble.of(time.path("instant_min").asDouble())
+                        : OptionalDouble.empty());
     }
 
-    private static TimeForm form(LayoutBlock time) {
-        String form = time.text("form", TimeForm.ISO.form());
+    private TimeForm form(String path, String form) {
         try {
             return new TimeForm(form);
         } catch (IllegalArgumentException e) {
-            time.fault(
-                    "form",
+            faults.add(
+                    path,
                     Shown.quoted(form) + ", expected year Y, month M, day D and hour h, such as DD.MM.YYYY hh:mm");
             return TimeForm.ISO;
         }
     }
 
-    private static Map<Quantity, Layout.Column> columns(LayoutBlock columns) {
-        List<String> known = new ArrayList<>();
+    private static List<Layout.Place> places(JsonNode node) {
+        List<Layout.Place> places = new ArrayList<>();
+        if (node.isArray()) {
+            node.forEach(one -> places.add(place(one)));
+        } else {
+            places.add(place(node));
+        }
+        return places;
+    }
+
+    private static Layout.Place place(JsonNode node) {
+        if (node.isNumber()) {
+            return new Layout.ByNumber(node.asInt());
+        }
+        return node.isObject()
+                ? new Layout.ByPosition(
+                        node.path("from").asInt(), node.path("to").asInt())
+                : new Layout.ByHeading(node.asText().strip());
+    }
+
+    private static Map<Quantity, Layout.Column> columns(JsonNode columns, int stepMinutes) {
         Map<Quantity, Layout.Column> result = new EnumMap<>(Quantity.class);
         for (Quantity quantity : Quantity.values()) {
-            known.add(quantity.key());
-            columns.child(quantity.key()).ifPresent(node -> result.put(quantity, column(columns, quantity, node)));
-        }
-        columns.allow(known.toArray(String[]::new));
-        if (!result.containsKey(Quantity.AIR)) {
-            columns.missing("air_c", "the column of air temperature");
-        }
-        boolean both = result.containsKey(Quantity.BEAM) && result.containsKey(Quantity.DIFFUSE);
-        if (!result.containsKey(Quantity.GLOBAL) && !both) {
-            columns.missing("global_w_m2", "it, or both beam_w_m2 and diffuse_w_m2");
+            if (columns.has(quantity.key())) {
+                result.put(quantity, column(quantity, columns.path(quantity.key()), stepMinutes));
+            }
         }
         return result;
     }
 
-    private static Layout.Column column(LayoutBlock columns, Quantity quantity, JsonNode node) {
+    private static Layout.Column column(Quantity quantity, JsonNode node, int stepMinutes) {
         if (!node.isObject()) {
-            return new Layout.Column(columns.place(quantity.key()), 1, 0);
+            return new Layout.Column(place(node), 1, 0);
         }
-        LayoutBlock column = columns.block(quantity.key(), true);
-        column.allow("column", "unit", "factor", "offset");
-        ColumnUnit unit = column.choice("unit", ColumnUnit.of(quantity), ColumnUnit.SAME);
-        double factor = column.number("factor", 1);
-        double offset = column.number("offset", 0);
+        ColumnUnit unit = ColumnUnit.of(quantity, node.path("unit").asText(), stepMinutes);
         return new Layout.Column(
-                column.place("column"), unit.factor() * factor, unit.factor() * offset + unit.offset());
+                places(node.path("column")),
+                unit.factor() * node.path("factor").asDouble(1),
+                unit.factor() * node.path("offset").asDouble(0) + unit.offset(),
+                codes(node.path("missing")));
     }
 
-    private Set<String> missing() {
+    private static Set<String> codes(JsonNode missing) {
         Set<String> codes = new LinkedHashSet<>();
-        root.child("missing").ifPresent(node -> {
-            if (!node.isArray()) {
-                root.fault("missing", "expected a list of codes, such as [-999, NA]");
-            }
-            node.forEach(code -> codes.add(code.asText()));
-        });
+        missing.forEach(code -> codes.add(code.asText()));
         return codes;
     }
 
-    private static Layout.SiteSource site(LayoutBlock site) {
-        site.allow("name", "latitude_deg", "longitude_deg", "elevation_m", "utc_offset_h");
+    private Layout.SiteSource site(JsonNode site) {
         return new Layout.SiteSource(
-                site.source("name", false),
-                site.source("latitude_deg", true),
-                site.source("longitude_deg", true),
-                site.source("elevation_m", true),
-                site.source("utc_offset_h", true));
+                site.has("name") ? source(site, "name") : Layout.Source.of("unnamed site"),
+                source(site, "latitude_deg"),
+                source(site, "longitude_deg"),
+                source(site, "elevation_m"),
+                source(site, "utc_offset_h"));
+    }
+
+    private Layout.Source source(JsonNode site, String key) {
+        JsonNode node = site.path(key);
+        String path = KeyPath.key("site", key);
+        if (!node.isObject()) {
+            return Layout.Source.of(node.asText());
+        }
+        if (node.has("pattern") && node.size() == 1) {
+            return Layout.Source.found(
+                    regex(KeyPath.key(path, "pattern"), node.path("pattern").asText(), 1));
+        }
+        if (node.size() != 2 || !node.has("line") || !node.has("cell")) {
+            faults.add(path, "expected {line: ..., cell: ...} or {pattern: ...}");
+        }
+        return Layout.Source.at(node.path("line").asInt(1), node.path("cell").asInt(1));
     }
 }

@@ -14,18 +14,20 @@ import org.warmvat.design.keys.Shown;
 /** Holds a tree against the schema and says every difference in our words. */
 final class SchemaCheck {
 
+    private final FileSchema schema;
     private final Faults faults;
     private final JsonNode tree;
 
-    private SchemaCheck(JsonNode tree, Faults faults) {
+    private SchemaCheck(FileSchema schema, JsonNode tree, Faults faults) {
+        this.schema = schema;
         this.tree = tree;
         this.faults = faults;
     }
 
     /** Adds every fault of a tree. */
-    static void run(JsonNode tree, Faults faults) {
-        SchemaCheck check = new SchemaCheck(tree, faults);
-        DesignSchema.validate(tree).forEach(check::add);
+    static void run(FileSchema schema, JsonNode tree, Faults faults) {
+        SchemaCheck check = new SchemaCheck(schema, tree, faults);
+        schema.validate(tree).forEach(check::add);
     }
 
     private void add(Error error) {
@@ -33,30 +35,30 @@ final class SchemaCheck {
         if (faults.isFaulty(path)) {
             return;
         }
-        JsonNode schema = schemaAt(error.getInstanceLocation());
+        JsonNode place = schemaAt(error.getInstanceLocation());
         switch (error.getKeyword()) {
-            case "required" -> addMissing(path, error.getProperty(), schema);
-            case "additionalProperties" -> addUnknown(path, error.getProperty(), schema);
-            default -> addWrong(path, valueAt(error.getInstanceLocation()), schema, error);
+            case "required" -> addMissing(path, error.getProperty(), place);
+            case "additionalProperties" -> addUnknown(path, error.getProperty(), place);
+            default -> addWrong(path, valueAt(error.getInstanceLocation()), place, error);
         }
     }
 
-    private void addMissing(String path, String key, JsonNode schema) {
-        JsonNode block = DesignSchema.key(schema, key);
-        faults.add(KeyPath.key(path, key), "is missing, expected " + Expectation.of(block));
+    private void addMissing(String path, String key, JsonNode place) {
+        JsonNode block = schema.key(place, key);
+        faults.add(KeyPath.key(path, key), "is missing, expected " + Expectation.of(schema, block));
     }
 
-    private void addUnknown(String path, String key, JsonNode schema) {
-        faults.add(KeyPath.key(path, key), () -> "is not a known key, " + hint(path, key, schema));
+    private void addUnknown(String path, String key, JsonNode place) {
+        faults.add(KeyPath.key(path, key), () -> "is not a known key, " + hint(path, key, place));
     }
 
-    private static String hint(String path, String key, JsonNode schema) {
-        List<String> known = DesignSchema.keys(schema);
+    private String hint(String path, String key, JsonNode place) {
+        List<String> known = schema.keys(place);
         Optional<String> nearest = Nearest.of(key, known).map(near -> KeyPath.key(path, near));
         if (nearest.isPresent()) {
             return "did you mean " + nearest.get() + "?";
         }
-        Set<String> elsewhere = DesignSchema.pathsOf(key);
+        Set<String> elsewhere = schema.pathsOf(key);
         return elsewhere.isEmpty()
                 ? "known here: " + String.join(", ", known)
                 : "did you mean " + String.join(" or ", elsewhere) + "?";
@@ -64,14 +66,14 @@ final class SchemaCheck {
 
     /** A choice reports the faults of all its branches: of a block only those of the block's branch count. */
     @SuppressWarnings("ReferenceEquality") // whether a branch was found: the very same node otherwise
-    private void addWrong(String path, JsonNode value, JsonNode schema, Error error) {
-        JsonNode resolved = DesignSchema.resolved(schema);
+    private void addWrong(String path, JsonNode value, JsonNode place, Error error) {
+        JsonNode resolved = schema.resolved(place);
         boolean wordForChoice = resolved.has("anyOf") && !value.isObject();
         boolean otherBranch = resolved.has("anyOf") && value.isObject();
-        if (otherBranch && DesignSchema.blockOf(schema) != resolved && isAboutType(error)) {
+        if (otherBranch && schema.blockOf(place) != resolved && isAboutType(error)) {
             return;
         }
-        faults.add(path, found(value) + ", expected " + Expectation.of(wordForChoice ? resolved : schema));
+        faults.add(path, found(value) + ", expected " + Expectation.of(schema, wordForChoice ? resolved : place));
     }
 
     private static boolean isAboutType(Error error) {
@@ -110,10 +112,10 @@ final class SchemaCheck {
         return path;
     }
 
-    private static JsonNode schemaAt(NodePath location) {
-        JsonNode at = DesignSchema.root();
+    private JsonNode schemaAt(NodePath location) {
+        JsonNode at = schema.root();
         for (Object step : steps(location)) {
-            at = step instanceof Integer ? DesignSchema.entries(at) : DesignSchema.key(at, step.toString());
+            at = step instanceof Integer ? schema.entries(at) : schema.key(at, step.toString());
         }
         return at;
     }

@@ -19,7 +19,7 @@ final class DesignKeyTables {
     /** One table a block, in the order of the schema, then the materials. */
     static String generate() {
         DesignKeyTables tables = new DesignKeyTables();
-        tables.block("Blocks", "", DesignSchema.root(), "The whole file.");
+        tables.block("Blocks", "", FileSchema.DESIGN.root(), "The whole file.");
         tables.materials();
         return tables.page.toString();
     }
@@ -29,9 +29,9 @@ final class DesignKeyTables {
         page.append(says).append("\n\n");
         page.append("| key | unit | allowed | default | what and why |\n|---|---|---|---|---|\n");
         Map<JsonNode, List<String>> inner = new LinkedHashMap<>();
-        for (String name : DesignSchema.keys(block)) {
-            JsonNode key = DesignSchema.key(block, name);
-            boolean required = contains(DesignSchema.blockOf(block).path("required"), name);
+        for (String name : FileSchema.DESIGN.keys(block)) {
+            JsonNode key = FileSchema.DESIGN.key(block, name);
+            boolean required = contains(FileSchema.DESIGN.blockOf(block).path("required"), name);
             row(name, key, required);
             if (holdsKeys(key)) {
                 inner.computeIfAbsent(inside(key), same -> new ArrayList<>()).add(name);
@@ -45,11 +45,11 @@ final class DesignKeyTables {
         List<String> headings = new ArrayList<>();
         List<String> says = new ArrayList<>();
         for (String name : names) {
-            JsonNode key = DesignSchema.key(block, name);
+            JsonNode key = FileSchema.DESIGN.key(block, name);
             headings.add("`" + KeyPath.key(path, name) + suffix(key) + "`");
             says.add(sentence(key.path("description").asText()));
         }
-        JsonNode first = DesignSchema.key(block, names.get(0));
+        JsonNode first = FileSchema.DESIGN.key(block, names.get(0));
         String at = KeyPath.key(path, names.get(0)) + suffix(first);
         block(String.join(", ", headings), at, inside(first), String.join(" ", says));
     }
@@ -63,10 +63,11 @@ final class DesignKeyTables {
     }
 
     private static String allowed(JsonNode key) {
-        if (holdsKeys(key) && DesignSchema.resolved(key).path("type").asText().equals("object")) {
+        if (holdsKeys(key)
+                && FileSchema.DESIGN.resolved(key).path("type").asText().equals("object")) {
             return "a block";
         }
-        String allowed = Expectation.of(key);
+        String allowed = Expectation.of(FileSchema.DESIGN, key);
         String unit = key.path("x-unit").asText();
         return unit.isEmpty() || !allowed.endsWith(" " + unit)
                 ? allowed
@@ -83,7 +84,8 @@ final class DesignKeyTables {
         if (usual.isMissingNode()) {
             return required ? "**required**" : "none";
         }
-        boolean map = DesignSchema.resolved(key).path("additionalProperties").isObject();
+        boolean map =
+                FileSchema.DESIGN.resolved(key).path("additionalProperties").isObject();
         String empty = map ? "none" : "all defaults";
         return (usual.isObject() && usual.isEmpty() ? empty : words(usual)) + condition;
     }
@@ -121,22 +123,22 @@ final class DesignKeyTables {
     /** Materials have their own short form in every place and are described once, in the block of that name. */
     private static boolean holdsKeys(JsonNode key) {
         JsonNode inside = inside(key);
-        boolean choiceOfMaterial = DesignSchema.resolved(key).has("anyOf");
-        return !choiceOfMaterial && !DesignSchema.keys(inside).isEmpty();
+        boolean choiceOfMaterial = FileSchema.DESIGN.resolved(key).has("anyOf");
+        return !choiceOfMaterial && !FileSchema.DESIGN.keys(inside).isEmpty();
     }
 
     private static JsonNode inside(JsonNode key) {
-        JsonNode at = DesignSchema.resolved(key);
+        JsonNode at = FileSchema.DESIGN.resolved(key);
         JsonNode free = at.path("additionalProperties");
-        JsonNode entries = DesignSchema.entries(at);
+        JsonNode entries = FileSchema.DESIGN.entries(at);
         return free.isObject() ? free : entries.isMissingNode() ? at : entries;
     }
 
     private static String suffix(JsonNode key) {
-        JsonNode at = DesignSchema.resolved(key);
+        JsonNode at = FileSchema.DESIGN.resolved(key);
         return at.path("additionalProperties").isObject()
                 ? ".NAME"
-                : DesignSchema.entries(at).isMissingNode() ? "" : "[]";
+                : FileSchema.DESIGN.entries(at).isMissingNode() ? "" : "[]";
     }
 
     private void materials() {

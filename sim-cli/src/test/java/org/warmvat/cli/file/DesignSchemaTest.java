@@ -21,28 +21,28 @@ class DesignSchemaTest {
     @Test
     void everyNumberHasARangeAndEveryKeyADescription() {
         List<String> lacking = new ArrayList<>();
-        collect("", DesignSchema.root(), lacking);
+        collect("", FileSchema.DESIGN.root(), lacking);
         assertEquals(List.of(), lacking);
     }
 
     private static void collect(String path, JsonNode block, List<String> lacking) {
-        for (String name : DesignSchema.keys(block)) {
+        for (String name : FileSchema.DESIGN.keys(block)) {
             String at = KeyPath.key(path, name);
-            JsonNode key = DesignSchema.key(block, name);
+            JsonNode key = FileSchema.DESIGN.key(block, name);
             String type = key.path("type").asText();
             boolean number = type.equals("number") || type.equals("integer");
             boolean ranged = (key.has("minimum") || key.has("exclusiveMinimum")) && key.has("maximum");
             if (!key.has("description") || (number && !ranged)) {
                 lacking.add(at);
             }
-            collect(at, DesignSchema.entries(key).isMissingNode() ? key : DesignSchema.entries(key), lacking);
+            collect(at, FileSchema.DESIGN.entries(key).isMissingNode() ? key : FileSchema.DESIGN.entries(key), lacking);
         }
     }
 
     @Test
     void everyBlockRefusesUnknownKeys() {
         List<String> open = new ArrayList<>();
-        DesignSchema.root().findParents("properties").forEach(block -> {
+        FileSchema.DESIGN.root().findParents("properties").forEach(block -> {
             if (!block.path("additionalProperties").toString().equals("false")) {
                 open.add(block.path("properties").toString());
             }
@@ -53,13 +53,13 @@ class DesignSchemaTest {
     @Test
     void ownSchemaAcceptsEveryDefault() {
         List<String> refused = new ArrayList<>();
-        collectRefusedDefaults("", DesignSchema.root(), refused);
+        collectRefusedDefaults("", FileSchema.DESIGN.root(), refused);
         assertEquals(List.of(), refused);
     }
 
     private static void collectRefusedDefaults(String path, JsonNode block, List<String> refused) {
-        for (String name : DesignSchema.keys(block)) {
-            JsonNode key = DesignSchema.key(block, name);
+        for (String name : FileSchema.DESIGN.keys(block)) {
+            JsonNode key = FileSchema.DESIGN.key(block, name);
             JsonNode usual = key.path("default");
             if (usual.isNumber()
                     && (!(usual.asDouble() <= key.path("maximum").asDouble())
@@ -68,7 +68,7 @@ class DesignSchemaTest {
             }
             collectRefusedDefaults(
                     KeyPath.key(path, name),
-                    DesignSchema.entries(key).isMissingNode() ? key : DesignSchema.entries(key),
+                    FileSchema.DESIGN.entries(key).isMissingNode() ? key : FileSchema.DESIGN.entries(key),
                     refused);
         }
     }

@@ -18,7 +18,7 @@ import org.warmvat.weather.layout.TimeForm;
  */
 final class Tmy2 {
     private static final Pattern STATION =
-            Pattern.compile("^ (\\d{5}) (.{22}) (..) ([ +-]?\\s*\\d{1,2}) ([NS])\\s+(\\d{1,2})\\s+(\\d{1,2}) "
+            Pattern.compile("^ (\\d{5}) (.{22}) (..)\\s+([+-]?\\s*\\d{1,2}) ([NS])\\s+(\\d{1,2})\\s+(\\d{1,2}) "
                     + "([EW])\\s+(\\d{1,3})\\s+(\\d{1,2})\\s+(-?\\d{1,4})\\s*$");
     private static final int LINE = 142;
 

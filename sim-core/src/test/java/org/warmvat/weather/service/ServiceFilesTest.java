@@ -97,6 +97,21 @@ class ServiceFilesTest {
         assertAir(read, 0.051);
     }
 
+    /** West and south: the clock behind universal time, with its sign before or after a blank. */
+    @Test
+    void tmy2OfTheWest() {
+        String rows = "\n 61010101" + "0".repeat(133) + "\n";
+        for (String offset : List.of(" -5", "- 5", "-05")) {
+            var site = Recognised.in(" 99001 INVENTED               ZZ " + offset + " S 42 54 W  78 42   215" + rows)
+                    .orElseThrow()
+                    .layout()
+                    .site();
+            assertEquals(-5, Double.parseDouble(site.utcOffsetH().typed().orElseThrow()));
+            assertEquals(-42.9, Double.parseDouble(site.latitudeDeg().typed().orElseThrow()), 1e-9);
+            assertEquals(-78.7, Double.parseDouble(site.longitudeDeg().typed().orElseThrow()), 1e-9);
+        }
+    }
+
     /** Nines over the whole width of a column are no value; 9.9 degrees and 999 W/m2 are. */
     @Test
     void missingCodesOfTmy2AreThoseOfTheColumn() throws WeatherRefused {

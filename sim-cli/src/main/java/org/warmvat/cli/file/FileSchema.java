@@ -15,34 +15,40 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.warmvat.design.keys.KeyPath;
 
-/** The JSON Schema of the design file: as text, as a tree to look keys up in, and as a validator. */
-final class DesignSchema {
+/** The JSON Schema of a kind of file: as text, as a tree to look keys up in, and as a validator. */
+final class FileSchema {
 
-    private static final JsonNode ROOT = SchemaMaker.make();
+    /** That of the design file. */
+    static final FileSchema DESIGN = new FileSchema(SchemaMaker.make());
 
-    private DesignSchema() {}
+    private final JsonNode root;
+    private Schema validator;
+
+    FileSchema(JsonNode root) {
+        this.root = root;
+    }
 
     /** The schema as text, ending in a line feed. */
-    static String text() {
-        return PlainTree.pretty(ROOT);
+    String text() {
+        return PlainTree.pretty(root);
     }
 
-    static JsonNode root() {
-        return ROOT;
+    JsonNode root() {
+        return root;
     }
 
-    static List<Error> validate(JsonNode tree) {
-        return Validator.SCHEMA.validate(tree);
+    List<Error> validate(JsonNode tree) {
+        return validator().validate(tree);
     }
 
     /** A schema node with its reference followed; of a choice the block, which alone has keys. */
-    static JsonNode resolved(JsonNode node) {
+    JsonNode resolved(JsonNode node) {
         String reference = node.path("$ref").asText();
-        return reference.isEmpty() ? node : ROOT.at(reference.substring(1));
+        return reference.isEmpty() ? node : root.at(reference.substring(1));
     }
 
     /** The block among the alternatives of a choice, or the node itself. */
-    static JsonNode blockOf(JsonNode node) {
+    JsonNode blockOf(JsonNode node) {
         JsonNode at = resolved(node);
         for (JsonNode branch : at.path("anyOf")) {
             if (resolved(branch).has("properties")) {
@@ -53,7 +59,7 @@ final class DesignSchema {
     }
 
     /** What the schema says about a key of a block; a missing node where it knows none. Attributes beside a reference stay beside it. */
-    static JsonNode key(JsonNode block, String name) {
+    JsonNode key(JsonNode block, String name) {
         JsonNode at = blockOf(block);
         JsonNode property = at.path("properties").path(name);
         JsonNode free = at.path("additionalProperties");
@@ -61,8 +67,8 @@ final class DesignSchema {
     }
 
     /** What the schema says about the key at a path; a missing node where it knows none. */
-    static JsonNode at(String path) {
-        JsonNode at = ROOT;
+    JsonNode at(String path) {
+        JsonNode at = root;
         for (String step : KeyPath.steps(path)) {
             at = step.startsWith("[") ? entries(at) : key(at, step);
         }
@@ -70,25 +76,25 @@ final class DesignSchema {
     }
 
     /** What the schema says about the entries of a list. */
-    static JsonNode entries(JsonNode list) {
+    JsonNode entries(JsonNode list) {
         return resolved(list).path("items");
     }
 
     /** Names of the keys of a block. */
-    static List<String> keys(JsonNode block) {
+    List<String> keys(JsonNode block) {
         List<String> names = new ArrayList<>();
         blockOf(block).path("properties").fieldNames().forEachRemaining(names::add);
         return names;
     }
 
     /** Paths of all keys with this name, anywhere in the file; entries of lists are written {@code []}. */
-    static Set<String> pathsOf(String name) {
+    Set<String> pathsOf(String name) {
         Set<String> paths = new TreeSet<>();
-        collect(ROOT, "", name, paths);
+        collect(root, "", name, paths);
         return paths;
     }
 
-    private static void collect(JsonNode block, String path, String name, Set<String> paths) {
+    private void collect(JsonNode block, String path, String name, Set<String> paths) {
         for (String key : keys(block)) {
             String at = KeyPath.key(path, key);
             if (key.equals(name)) {
@@ -101,34 +107,36 @@ final class DesignSchema {
     }
 
     /** Made when first asked for: printing the schema needs none. */
-    private static final class Validator {
-        private static final Schema SCHEMA =
-                SchemaRegistry.withDialect(dialect()).getSchema(withPatternsForWords(ROOT.deepCopy()));
-
-        /** All keywords of JSON Schema; no formats of text such as addresses and times, of which our schema has none. */
-        private static Dialect dialect() {
-            SpecificationVersion version = SpecificationVersion.DRAFT_2020_12;
-            return Dialect.builder(version.getDialectId())
-                    .specificationVersion(version)
-                    .keywords(KeywordType.getKeywords(version))
-                    .vocabulary(Vocabulary.DRAFT_2020_12_CORE.getId())
-                    .vocabulary(Vocabulary.DRAFT_2020_12_APPLICATOR.getId())
-                    .vocabulary(Vocabulary.DRAFT_2020_12_VALIDATION.getId())
-                    .build();
+    private synchronized Schema validator() {
+        if (validator == null) {
+            validator = SchemaRegistry.withDialect(dialect()).getSchema(withPatternsForWords(root.deepCopy()));
         }
+        return validator;
+    }
 
-        /**
-         * Says lists of allowed words as patterns: it means the same, and spares the start of the whole JSON library, 0.2 s of processor
-         * time, which the validator's list of words would need to print itself.
-         */
-        private static JsonNode withPatternsForWords(JsonNode schema) {
-            if (schema instanceof ObjectNode block && block.path("enum").isArray()) {
-                List<String> words = new ArrayList<>();
-                block.remove("enum").forEach(word -> words.add(word.textValue()));
-                block.put("pattern", "^(" + String.join("|", words) + ")$");
-            }
-            schema.forEach(Validator::withPatternsForWords);
-            return schema;
+    /** All keywords of JSON Schema; no formats of text such as addresses and times, of which our schemas have none. */
+    private static Dialect dialect() {
+        SpecificationVersion version = SpecificationVersion.DRAFT_2020_12;
+        return Dialect.builder(version.getDialectId())
+                .specificationVersion(version)
+                .keywords(KeywordType.getKeywords(version))
+                .vocabulary(Vocabulary.DRAFT_2020_12_CORE.getId())
+                .vocabulary(Vocabulary.DRAFT_2020_12_APPLICATOR.getId())
+                .vocabulary(Vocabulary.DRAFT_2020_12_VALIDATION.getId())
+                .build();
+    }
+
+    /**
+     * Says lists of allowed words as patterns: it means the same, and spares the start of the whole JSON library, 0.2 s of processor
+     * time, which the validator's list of words would need to print itself.
+     */
+    private static JsonNode withPatternsForWords(JsonNode schema) {
+        if (schema instanceof ObjectNode block && block.path("enum").isArray()) {
+            List<String> words = new ArrayList<>();
+            block.remove("enum").forEach(word -> words.add(word.textValue().replaceAll("[|.]", "[$0]")));
+            block.put("pattern", "^(" + String.join("|", words) + ")$");
         }
+        schema.forEach(FileSchema::withPatternsForWords);
+        return schema;
     }
 }
