@@ -20,8 +20,7 @@ final class Chromium implements AutoCloseable {
 
     private Chromium(Path program, Path node) {
         playwright = Playwright.create(new Playwright.CreateOptions()
-                .setEnv(Map.of(
-                        "PLAYWRIGHT_NODEJS_PATH", node.toString(), "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+                .setEnv(Map.of("PLAYWRIGHT_NODEJS_PATH", node.toString(), "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright.chromium().launch(new BrowserType.LaunchOptions().setExecutablePath(program));
     }
 
@@ -34,8 +33,8 @@ final class Chromium implements AutoCloseable {
     private static Optional<Path> program(String... names) {
         String path = Optional.ofNullable(System.getenv("PATH")).orElse("");
         return Stream.of(names)
-                .flatMap(name -> Stream.of(path.split(Pattern.quote(File.pathSeparator)))
-                        .map(folder -> Path.of(folder, name)))
+                .flatMap(name ->
+                        Stream.of(path.split(Pattern.quote(File.pathSeparator))).map(folder -> Path.of(folder, name)))
                 .filter(Files::isExecutable)
                 .findFirst();
     }

@@ -64,7 +64,10 @@ class ReportsBrowserTest {
     private static String report(String command) {
         List<String> args = new ArrayList<>();
         for (String word : command.split(" ")) {
-            args.add(word.equals("DESIGN") || word.equals("WEATHER") ? folder.resolve(word).toString() : word);
+            args.add(
+                    word.equals("DESIGN") || word.equals("WEATHER")
+                            ? folder.resolve(word).toString()
+                            : word);
         }
         Path results = folder.resolve("results");
         args.addAll(List.of("--replace", "--out", results.toString()));
@@ -127,8 +130,14 @@ class ReportsBrowserTest {
                     .map(i => `${i.alt.slice(0, 30)}: letters shrink from ${i.naturalWidth} to ${i.offsetWidth} px`)"""));
         faults.addAll(strings(page, """
                 () => [...document.querySelectorAll('th')].filter(h => !h.scope).map(h => `th "${h.textContent}" without scope`)"""));
-        new AxeBuilder(page).analyze().getViolations().forEach(violation -> faults.add("axe " + violation.getId() + ": "
-                + violation.getNodes().stream().limit(3).map(node -> node.getHtml()).collect(Collectors.joining(" "))));
+        new AxeBuilder(page)
+                .analyze()
+                .getViolations()
+                .forEach(violation -> faults.add("axe " + violation.getId() + ": "
+                        + violation.getNodes().stream()
+                                .limit(3)
+                                .map(node -> node.getHtml())
+                                .collect(Collectors.joining(" "))));
         return faults;
     }
 

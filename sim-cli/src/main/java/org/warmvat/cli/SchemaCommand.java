@@ -1,8 +1,10 @@
 package org.warmvat.cli;
 
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.LayoutDocument;
+import org.warmvat.design.FeedMaterial;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,11 +25,39 @@ final class SchemaCommand implements Callable<Integer> {
     @Option(names = "--layout", description = "Print the schema of layout files instead.")
     private boolean layout;
 
+    @Option(
+            names = "--feedstocks",
+            description = "Print the catalogue of feedstocks instead: low, middle and high of each.")
+    private boolean feedstocks;
+
     @Override
     public Integer call() {
         String schema = layout ? LayoutDocument.schema() : DesignDocument.schema();
-        spec.commandLine().getOut().println(schema.strip());
+        spec.commandLine().getOut().println(feedstocks ? catalogue() : schema.strip());
         spec.commandLine().getOut().flush();
         return ExitCode.DONE.number();
+    }
+
+    private static String catalogue() {
+        StringBuilder table =
+                new StringBuilder(row("material", "total solids", "volatile of total", "Nm3 CH4/kg VS", "rate 1/day"));
+        for (FeedMaterial material : FeedMaterial.values()) {
+            table.append(row(
+                    material.word(),
+                    band(material.totalSolids()),
+                    band(material.volatileOfTotal()),
+                    band(material.methaneNm3PerKgVs()),
+                    band(material.ratePerDay())));
+        }
+        return table.append("Low, middle, high; sources stand in docs/design-file.md.")
+                .toString();
+    }
+
+    private static String band(FeedMaterial.Band band) {
+        return String.format(Locale.ROOT, "%.2f %.2f %.2f", band.low(), band.middle(), band.high());
+    }
+
+    private static String row(String... cells) {
+        return String.format(Locale.ROOT, "%-18s  %-17s  %-17s  %-17s  %s%n", (Object[]) cells);
     }
 }

@@ -269,6 +269,11 @@ public record Design(
                         hasBackup));
     }
 
+    /** The same design with every feedstock's potential and rate taken low, as they are, or high (equation 19.4). */
+    public Design at(Estimate estimate) {
+        return Parts.each(this, Feedstock.class, stock -> stock.at(estimate));
+    }
+
     /** What stands in the collector's sky: its own, else the tank's; nothing without a solar circuit. */
     public Shading collectorShading() {
         return solar.map(s -> s.collector().shading().over(site.surroundings())).orElse(Shading.NONE);

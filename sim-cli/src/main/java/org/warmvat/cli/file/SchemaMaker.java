@@ -192,6 +192,12 @@ final class SchemaMaker {
             return words(slot.words());
         }
         ObjectNode block = object(slot.variants(), usual);
+        if (slot.aboutNumber()) {
+            ObjectNode number = NODES.objectNode().put("type", "number");
+            number.set("minimum", number(key.least()));
+            number.set("maximum", number(key.most()));
+            return either(number, block);
+        }
         boolean named = slot.variants().get(0).slots().get(0).key().isEmpty();
         ObjectNode name = NODES.objectNode().put("type", "string").put("x-form", "the name of a material");
         return named && !inMap ? either(name, block) : block;

@@ -13,6 +13,7 @@ import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Coil;
 import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
+import org.warmvat.design.Estimate;
 import org.warmvat.design.Exposure;
 import org.warmvat.design.FeedTemperature;
 import org.warmvat.design.Feedstock;
@@ -242,5 +243,31 @@ class DefaultsTest {
                         "backup.water_kg: without effect beside through: immersed"),
                 yaml(Designs.SMALL + "contents: {total_solids: 0.01}\nbackup: {through: immersed, water_kg: 3}\n")
                         .cautions());
+    }
+
+    @Test
+    void aFeedstockByItsMaterial() {
+        Design design = yaml(smallWith("""
+                feed:
+                  feedstocks:
+                    - {material: leaves, kg_per_day: 6}
+                    - {material: poultry_droppings, kg_per_day: 1, total_solids: 0.25, rate_per_day: 0.1, name: hens}
+                    - {name: own, kg_per_day: 2, methane_nm3_per_kg_vs: {low: 0.1, middle: 0.2, high: 0.4}}""")).design();
+        Feedstock leaves = design.feed().feedstocks().get(0);
+        assertEquals("leaves", leaves.name());
+        assertEquals(0.40, leaves.totalSolidsFraction());
+        assertEquals(0.14, leaves.methaneNm3PerKgVs());
+        assertEquals(0.10, leaves.at(Estimate.LOW).methaneNm3PerKgVs());
+        assertEquals(0.05, leaves.at(Estimate.HIGH).ratePerDay());
+        Feedstock hens = design.feed().feedstocks().get(1);
+        assertEquals(0.25, hens.totalSolidsFraction());
+        assertEquals(0.73, hens.volatileOfTotalSolids());
+        assertEquals(0.06, hens.at(Estimate.LOW).ratePerDay(), 1e-15, "a plain number may be two fifths off");
+        assertEquals(0.4, design.at(Estimate.HIGH).feed().feedstocks().get(2).methaneNm3PerKgVs());
+        assertEquals(0.2, design.number("feed.feedstocks[own].methane_nm3_per_kg_vs"));
+        assertEquals(
+                0.3,
+                design.with("feed.feedstocks[own].methane_nm3_per_kg_vs", 0.3)
+                        .number("feed.feedstocks[own].methane_nm3_per_kg_vs"));
     }
 }

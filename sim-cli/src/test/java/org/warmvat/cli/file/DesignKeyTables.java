@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.warmvat.design.FeedMaterial;
 import org.warmvat.design.Material;
 import org.warmvat.design.keys.KeyPath;
 import org.warmvat.design.keys.Shown;
@@ -21,6 +22,7 @@ final class DesignKeyTables {
         DesignKeyTables tables = new DesignKeyTables();
         tables.block("Blocks", "", FileSchema.DESIGN.root(), "The whole file.");
         tables.materials();
+        tables.feedstocks();
         return tables.page.toString();
     }
 
@@ -154,5 +156,33 @@ final class DesignKeyTables {
                         .append(" | ")
                         .append(Shown.number(numbers.specificHeatJPerKgK()))
                         .append(" |\n"));
+    }
+
+    private void feedstocks() {
+        page.append("\n### Feedstocks\n\n");
+        page.append("Low, middle and high of each; the middle is what a design takes. *Seen* was read in print.\n\n");
+        page.append(
+                "| material | total solids | volatile of total | methane Nm3/kg VS | rate 1/day | sources | caution |\n");
+        page.append("|---|---|---|---|---|---|---|\n");
+        for (FeedMaterial material : FeedMaterial.values()) {
+            List<FeedMaterial.Band> bands = List.of(
+                    material.totalSolids(),
+                    material.volatileOfTotal(),
+                    material.methaneNm3PerKgVs(),
+                    material.ratePerDay());
+            page.append("| `").append(material.word()).append("` |");
+            bands.forEach(band -> page.append(' ')
+                    .append(Shown.number(band.low()))
+                    .append(", ")
+                    .append(Shown.number(band.middle()))
+                    .append(", ")
+                    .append(Shown.number(band.high()))
+                    .append(" |"));
+            page.append(" solids: ").append(bands.get(0).source());
+            page.append("; volatile: ").append(bands.get(1).source());
+            page.append("; methane: ").append(bands.get(2).source());
+            page.append("; rate: ").append(bands.get(3).source()).append(" | ");
+            page.append(material.caution().words()).append(" |\n");
+        }
     }
 }

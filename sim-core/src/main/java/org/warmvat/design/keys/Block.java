@@ -2,6 +2,7 @@ package org.warmvat.design.keys;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,9 +32,11 @@ public final class Block {
     private final Class<?> type;
     private final List<Slot> slots;
     private final Constructor<?> constructor;
+    private final Optional<Method> usual;
 
     private Block(Class<?> type) {
         this.type = type;
+        this.usual = usualOf(type);
         RecordComponent[] components = type.getRecordComponents();
         Arrays.stream(components).forEach(component -> component.getAccessor().setAccessible(true));
         this.slots = Arrays.stream(components).map(Slot::of).toList();
@@ -60,6 +63,26 @@ public final class Block {
     /** Its components in their order. */
     public List<Slot> slots() {
         return slots;
+    }
+
+    /** Defaults that follow from keys that are given, for a record that declares {@code usualOf(Map)}. */
+    @SuppressWarnings("unchecked") // as declared
+    Map<String, Object> usualOf(Map<String, ?> keys, Findings findings, String path) {
+        if (usual.isEmpty() || keys.keySet().stream().anyMatch(key -> findings.faulty(KeyPath.key(path, key)))) {
+            return Map.of();
+        }
+        try {
+            return (Map<String, Object>) usual.get().invoke(null, keys);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(type + " has no defaults", e);
+        }
+    }
+
+    private static Optional<Method> usualOf(Class<?> type) {
+        return Arrays.stream(type.getDeclaredMethods())
+                .filter(method -> method.getName().equals("usualOf"))
+                .peek(method -> method.setAccessible(true))
+                .findFirst();
     }
 
     /** The words that choose this record among its like: its own, or those of its first component. */

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /** Single numbers of a record by the paths of their keys, and the same record with some of them exchanged. */
 public final class Numbers {
@@ -165,16 +164,18 @@ public final class Numbers {
                     change.at(change.numbers().keySet().iterator().next()),
                     "has no place: this design has no " + change.path());
         }
-        UnaryOperator<Object> one = entry -> entry;
         Object changed;
-        if (inside instanceof List<?> list) {
+        if (slot.aboutNumber() && change.whole().isPresent()) {
+            changed = Reader.madeOf(
+                    slot.type(), "ofNumber", double.class, change.whole().get());
+        } else if (inside instanceof List<?> list) {
             changed = list(slot, list, change);
         } else if (inside instanceof Map<?, ?> map) {
             changed = map(map, change);
         } else if (change.whole().isPresent() || !(inside instanceof Record)) {
             throw change.refused("is no number, expected the path of one");
         } else {
-            changed = one.apply(record(inside, change));
+            changed = record(inside, change);
         }
         return slot.optional() ? Optional.of(changed) : changed;
     }
@@ -228,7 +229,9 @@ public final class Numbers {
      */
     public static double at(Record record, String path) {
         List<String> steps = steps(path, record);
-        Double number = all(record).get(Paths.placed(record, steps));
+        Map<String, Double> all = all(record);
+        String placed = Paths.placed(record, steps);
+        Double number = all.getOrDefault(placed, all.get(placed + ".middle"));
         if (number == null) {
             throw new Refused.NoNumber(path, "is no number in this design");
         }
@@ -266,6 +269,8 @@ public final class Numbers {
             }
         } else if (value instanceof Map<?, ?> map) {
             map.forEach((name, entry) -> collect(KeyPath.key(path, (String) name), entry, all));
+        } else if (value instanceof AboutNumber number && number.plain()) {
+            all.put(path, number.middle());
         } else if (value instanceof Record record
                 && !slot.text()
                 && !Block.of(record.getClass()).named(record)) {

@@ -1,6 +1,5 @@
 package org.warmvat.design.keys;
 
-import java.lang.reflect.Method;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -98,7 +97,10 @@ public final class Reader {
         }
     }
 
-    private Object record(Block block, Given given) {
+    private Object record(Block block, Given asked) {
+        Map<String, Object> usual = new LinkedHashMap<>(block.usualOf(asked.keys(), findings, asked.path()));
+        usual.putAll(asked.usual());
+        Given given = new Given(asked.keys(), usual, asked.path(), asked.name(), asked.reason());
         Object[] values =
                 block.slots().stream().map(slot -> component(slot, given)).toArray();
         try {
@@ -235,7 +237,7 @@ public final class Reader {
             tell(path, key.otherwise());
             return null;
         }
-        boolean block = stated instanceof Map && !slot.choice();
+        boolean block = stated instanceof Map && !slot.choice() && !slot.aboutNumber();
         if (!block) {
             tell(path, Flow.words(stated) + (key.unit().isEmpty() ? "" : " " + key.unit()));
         }
@@ -349,6 +351,9 @@ public final class Reader {
         if (type.isEnum()) {
             return constant(type, (String) value);
         }
+        if (value instanceof Number number && slot.aboutNumber()) {
+            return madeOf(type, "ofNumber", double.class, number.doubleValue());
+        }
         if (slot.text()) {
             try {
                 return ofText(type, value);
@@ -395,14 +400,17 @@ public final class Reader {
             String time = (String) value;
             return Integer.parseInt(time.substring(0, 2)) * 3600.0 + Integer.parseInt(time.substring(3, 5)) * 60.0;
         }
+        return madeOf(type, "ofText", value instanceof List ? List.class : String.class, value);
+    }
+
+    static Object madeOf(Class<?> type, String factory, Class<?> from, Object value) {
         try {
-            Method factory = type.getMethod("ofText", value instanceof List ? List.class : String.class);
-            return factory.invoke(null, value);
+            return type.getMethod(factory, from).invoke(null, value);
         } catch (ReflectiveOperationException e) {
             if (e.getCause() instanceof Refused refused) {
                 throw refused;
             }
-            throw new IllegalStateException(type + " is not made from text", e);
+            throw new IllegalStateException(type + " is not made from " + from, e);
         }
     }
 

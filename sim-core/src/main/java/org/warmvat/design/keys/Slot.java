@@ -59,6 +59,11 @@ public record Slot(
                         .isPresent();
     }
 
+    /** Whether one number may stand for its record. */
+    public boolean aboutNumber() {
+        return AboutNumber.class.isAssignableFrom(type);
+    }
+
     /** Whether it may be absent. */
     public boolean optional() {
         return holder == Optional.class || holder == OptionalDouble.class;

@@ -16,8 +16,6 @@ import org.warmvat.weather.Weather;
 /** The main job: a run-in and then the whole weather file (model section 10, year). */
 public final class YearStudy {
 
-    private static final int HOURS_PER_DAY = 24;
-
     private YearStudy() {}
 
     /**
