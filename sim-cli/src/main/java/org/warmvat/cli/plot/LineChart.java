@@ -161,7 +161,8 @@ public final class LineChart {
             return Charts.time(place(from), place(to), form);
         }
         NumberAxis axis = Charts.amounts(quantity, form);
-        axis.setRange(from, to);
+        double margin = strips.stream().anyMatch(Strip::hasDots) ? 0.02 * (to - from) : 0; // no dot is cut in half
+        axis.setRange(from - margin, to + margin);
         return axis;
     }
 

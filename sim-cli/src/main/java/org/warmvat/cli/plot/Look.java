@@ -18,7 +18,7 @@ public enum Look {
     /** The minimum temperature. */
     MINIMUM(0x8E2A1E, 2f, 0xE3C4BF, Hatch.NONE, 2, 4),
     /** Outdoor air. */
-    AIR(0x3F6F3E, 1.8f, 0xD5E3D4, Hatch.NONE, 2, 3),
+    AIR(0x3F6F3E, 1.3f, 0xD5E3D4, Hatch.NONE),
     /** Outdoor air in another case. */
     OTHER_AIR(0x7A4FA3, 1.8f, 0xE0D6EA, Hatch.NONE, 12, 3, 2, 3),
     /** The sun and its heat. */

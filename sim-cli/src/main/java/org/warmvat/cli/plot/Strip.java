@@ -41,6 +41,10 @@ final class Strip {
         bands.add(new Banded(lineLabel, bandLabel, look, band));
     }
 
+    boolean hasDots() {
+        return lines.stream().anyMatch(Line::dotted);
+    }
+
     Pins pins() {
         return pins;
     }
