@@ -14,8 +14,10 @@ import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Coil;
 import org.warmvat.design.Design;
 import org.warmvat.design.Fitting;
+import org.warmvat.design.Gas;
 import org.warmvat.design.Layer;
 import org.warmvat.design.Material;
+import org.warmvat.design.Place;
 import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.design.Tank;
@@ -100,7 +102,7 @@ final class TankPicture {
         words.put(
                 Part.BASE,
                 "base: " + layers(design.envelope().floor())
-                        + (tank.standsOn() == StandsOn.GROUND ? "; on the ground" : "; on legs"));
+                        + (tank.standsOn() == StandsOn.GROUND ? "; on the ground" : "; on legs") + place(tank.place()));
         design.solar().ifPresent(solar -> {
             words.put(Part.SOLAR_COIL, "solar coil: " + coil(solar.coil()));
             if (solar.collector().areaM2() > 0) {
@@ -120,8 +122,21 @@ final class TankPicture {
         words.put(
                 Part.FEED, "feed auger: " + Numerals.six(design.feed().totalKgPerDay()) + " kg a day, water included");
         words.put(Part.OUTLET, "outlet" + pipe(design));
-        words.put(Part.GAS_NECK, "gas neck");
+        words.put(
+                Part.GAS_NECK,
+                "gas neck"
+                        + design.gas()
+                                .flatMap(Gas::holder)
+                                .map(holder -> ", to a holder of " + Numerals.six(holder.usefulM3()) + " m³")
+                                .orElse(""));
         return words;
+    }
+
+    private static String place(Place place) {
+        if (place instanceof Place.Indoors indoors) {
+            return ", in a room of " + Words.celsius(indoors.roomC());
+        }
+        return place.isSheltered() ? ", in a shelter" : "";
     }
 
     private static String litres(double m3) {

@@ -85,7 +85,7 @@ public final class TankDrawing {
     private List<String> broken(String words, double widthPx) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : words.split(" ")) {
+        for (String word : words.replaceAll("(?<=\\d) ", "\u00a0").split(" ")) {
             if (!line.isEmpty() && metrics.stringWidth(line + " " + word) > widthPx) {
                 lines.add(line.toString());
                 line.setLength(0);
