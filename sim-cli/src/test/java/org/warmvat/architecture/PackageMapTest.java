@@ -63,6 +63,19 @@ class PackageMapTest {
     }
 
     @Test
+    void everyDrawnArrowIsUsed() {
+        Set<String> unused = new TreeSet<>();
+        map.arrows().forEach((from, targets) -> targets.forEach(target -> unused.add(from + " --> " + target)));
+        assertFalse(unused.isEmpty(), "the drawing was not read");
+        for (JavaClass user : classes) {
+            for (Dependency use : user.getDirectDependenciesFromSelf()) {
+                unused.remove(below(user) + " --> " + below(use.getTargetClass().getBaseComponentType()));
+            }
+        }
+        assertEquals(Set.of(), unused, "arrows that nobody uses");
+    }
+
+    @Test
     void theDrawingHasNoCircleAndNoNameWithoutABox() {
         assertEquals(Set.of(), map.tangled());
         assertEquals(Set.of(), map.named());

@@ -1,15 +1,17 @@
 package org.warmvat.account;
 
 import java.util.Locale;
+import org.warmvat.engine.EngineFailure;
 
 /** A balance of a run or a month does not close: what was found is no answer. */
-public final class LedgerOpen extends RuntimeException {
+public final class LedgerOpen extends EngineFailure {
 
     /** Share of what passed through that a residual may be (model section 8). */
     public static final double MOST_FRACTION = 1e-4;
 
     private static final long serialVersionUID = 1L;
 
+    /** Names the balance and the span. */
     LedgerOpen(Ledger ledger, String when, double residual, double fraction) {
         super(String.format(
                 Locale.ROOT,

@@ -1,7 +1,7 @@
 package org.warmvat.engine;
 
 /** A run that could not be completed; the message says when and why. */
-public final class EngineFailure extends RuntimeException {
+public class EngineFailure extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 

@@ -31,6 +31,7 @@ public final class Runner {
 
     private final Weather file;
     private final Engine engine;
+    private final Guest guest;
     // keys are lists: records would serve too, but Java makes their comparison at its first use, for tens of
     // milliseconds
     private final Map<List<Double>, Weather> weathers = new ConcurrentHashMap<>();
@@ -44,8 +45,14 @@ public final class Runner {
      * @param engine what integrates
      */
     public Runner(Weather file, Engine engine) {
+        this(file, engine, Guest.NONE);
+    }
+
+    /** A runner of tanks that have parts beyond those of their designs. */
+    public Runner(Weather file, Engine engine, Guest guest) {
         this.file = file;
         this.engine = engine;
+        this.guest = guest;
     }
 
     /** The weather file as it was read. */
@@ -119,7 +126,7 @@ public final class Runner {
 
     private TankNetwork network(Design design) {
         Weather weather = weather(design);
-        return TankNetwork.of(design, weather, sun(design, weather), tankSun(design, weather));
+        return TankNetwork.of(design, weather, sun(design, weather), tankSun(design, weather), guest);
     }
 
     /** Whole days of run-in: from the thermal time constant, but no longer than the file. */

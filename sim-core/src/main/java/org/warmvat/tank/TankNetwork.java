@@ -51,8 +51,10 @@ public record TankNetwork(
      * @param weather the hourly weather
      * @param sun the sun on the collector's plane, present with a solar circuit
      * @param tankSun the sun on the tank's faces
+     * @param guest adds parts that no design describes
      */
-    public static TankNetwork of(Design design, Weather weather, Optional<CollectorSun> sun, TankSun tankSun) {
+    public static TankNetwork of(
+            Design design, Weather weather, Optional<CollectorSun> sun, TankSun tankSun, Guest guest) {
         Network.Assembly assembly = new Network.Assembly(
                 design.contentsHeatCapacityJPerK(), design.control().setpointC());
         Surroundings surroundings = new Surroundings(weather, GroundTemperature.of(design, weather), assembly);
@@ -94,6 +96,7 @@ public record TankNetwork(
                 new CondensatePart(design.gas().get(), gas, surroundings, assembly);
             }
         }
+        guest.join(assembly, surroundings);
         new Housekeeping(design, surroundings, season, assembly);
         SpellAccount.declare(design, surroundings, assembly);
         return new TankNetwork(assembly.build(), Network.SLURRY, collector, backupWater, shelter);
