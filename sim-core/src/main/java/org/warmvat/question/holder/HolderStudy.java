@@ -1,0 +1,133 @@
+package org.warmvat.question.holder;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.warmvat.account.Account;
+import org.warmvat.account.Period;
+import org.warmvat.design.Design;
+import org.warmvat.design.Gas;
+import org.warmvat.design.GasHolder;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.Hours;
+import org.warmvat.gas.GasHolderPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.gas.GasUsePart;
+import org.warmvat.study.Parallel;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.weather.Weather;
+
+/** The smallest gas holder that serves the uses, and what a larger one brings (equation 14.4). */
+public final class HolderStudy {
+
+    /** A holder of more than so many days' gas is not sought. */
+    public static final int MOST_DAYS_OF_GAS = 20;
+
+    private static final double HOURS_PER_DAY = 24;
+    private static final double ACCURACY = 0.01;
+    /** Below this share of the largest nothing smaller is asked for: minutes of gas. */
+    private static final double LEAST_SHARE = 1e-4;
+    private static final int CURVE = 12;
+    private static final double CURVE_FROM = 0.1;
+    private static final double CURVE_TO = 3;
+
+    private final Design design;
+    private final Runner runner;
+    private final double share;
+
+    private HolderStudy(Design design, Weather file, Engine engine, double share) {
+        this.design = design;
+        this.share = share;
+        runner = new Runner(file, engine);
+    }
+
+    /**
+     * Answers the question.
+     *
+     * @param design a design with a holder and uses
+     * @param file the hourly weather
+     * @param engine what integrates
+     * @param share of what the uses want that may stay unmet, 0..1
+     * @param parallel the threads
+     * @throws StudyRefused when the design has no uses or does not go with the weather
+     */
+    public static HolderResult run(Design design, Weather file, Engine engine, double share, Parallel parallel)
+            throws StudyRefused {
+        StudyRefused.check(design, file);
+        if (design.gas().filter(gas -> !gas.uses().isEmpty()).isEmpty()) {
+            throw new StudyRefused(
+                    List.of("gas.uses: the design has none, expected at least one to ask which holder serves it"));
+        }
+        return new HolderStudy(design, file, engine, share).result(parallel);
+    }
+
+    private HolderResult result(Parallel parallel) {
+        GasHolder own = holder();
+        HolderResult.Year asDesigned = year(own.usefulM3());
+        double daysGasM3 = asDesigned.madeNm3PerDay() / own.normalPerM3();
+        double mostM3 = MOST_DAYS_OF_GAS * daysGasM3;
+        OptionalDouble smallest = mostM3 > 0 ? smallest(mostM3) : OptionalDouble.empty();
+        double around = smallest.orElse(own.usefulM3());
+        List<Double> volumes = new ArrayList<>();
+        for (int i = 0; i < CURVE; i++) {
+            volumes.add(around * (CURVE_FROM + i * (CURVE_TO - CURVE_FROM) / (CURVE - 1)));
+        }
+        HolderResult.Year at = smallest.isPresent() ? year(smallest.getAsDouble()) : year(Math.max(mostM3, own.usefulM3()));
+        return new HolderResult(share, smallest, at, asDesigned, daysGasM3, parallel.map(volumes, this::year));
+    }
+
+    /**
+     * To one per cent, upwards. Sought from above: a holder that is far too small fills and empties within minutes, which takes long to
+     * follow and tells nothing.
+     */
+    private OptionalDouble smallest(double mostM3) {
+        if (!serves(mostM3)) {
+            return OptionalDouble.empty();
+        }
+        double good = mostM3;
+        double bad = mostM3 / 2;
+        while (bad > LEAST_SHARE * mostM3 && serves(bad)) {
+            good = bad;
+            bad = good / 2;
+        }
+        while (good > bad * (1 + ACCURACY)) {
+            double middle = Math.sqrt(good * bad);
+            if (serves(middle)) {
+                good = middle;
+            } else {
+                bad = middle;
+            }
+        }
+        return OptionalDouble.of(good);
+    }
+
+    private boolean serves(double usefulM3) {
+        return year(usefulM3).unmetShare() <= share;
+    }
+
+    private GasHolder holder() {
+        return design.gas().flatMap(Gas::holder).orElseThrow();
+    }
+
+    private HolderResult.Year year(double usefulM3) {
+        Design sized = design.with("gas.holder.useful_m3", usefulM3);
+        Weather weather = runner.weather(sized);
+        Account account = runner.runIn(sized)
+                .account(new Hours(0, weather.hours()), Account.Keep.SUMS, weather.start());
+        Period whole = account.whole();
+        double metKWh = 0;
+        double unmetKWh = 0;
+        for (var use : design.gas().orElseThrow().uses()) {
+            metKWh += whole.of(GasUsePart.met(use));
+            unmetKWh += whole.of(GasUsePart.unmet(use));
+        }
+        return new HolderResult.Year(
+                usefulM3,
+                metKWh,
+                unmetKWh,
+                whole.of(GasHolderPart.SURPLUS),
+                whole.of(GasPart.BIOGAS) / (weather.hours() / HOURS_PER_DAY),
+                account.warnings());
+    }
+}

@@ -1,0 +1,173 @@
+package org.warmvat.question.spring;
+
+import java.time.LocalDateTime;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.warmvat.account.Account;
+import org.warmvat.account.Period;
+import org.warmvat.design.Design;
+import org.warmvat.design.SeasonTable;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.engine.Hours;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Line;
+import org.warmvat.study.Parallel;
+import org.warmvat.study.Prolonged;
+import org.warmvat.study.Variations;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.tank.TankRun;
+import org.warmvat.weather.Weather;
+
+/**
+ * When to start a cold tank (equation 12.6): on each date it begins as cold as the ground, without solids, and is followed for a year
+ * of 365 days round the file, once heated by the sun alone and once with everything that the design has.
+ */
+public final class SpringStudy {
+
+    private static final int DAY_H = 24;
+    private static final int YEAR_H = 365 * DAY_H;
+
+    private final Design design;
+    private final Runner runner;
+    private final Weather file;
+    private final SeasonTable season;
+
+    private SpringStudy(Design design, Weather file, Engine engine) {
+        this.design = Prolonged.design(design, file);
+        this.file = file;
+        runner = new Runner(Prolonged.weather(file, YEAR_H), engine);
+        season = design.season();
+    }
+
+    /** The 1st and 15th of each month. */
+    public static List<MonthDay> usualDates() {
+        List<MonthDay> dates = new ArrayList<>();
+        for (int month = 1; month <= 12; month++) {
+            dates.add(MonthDay.of(month, 1));
+            dates.add(MonthDay.of(month, 15));
+        }
+        return List.copyOf(dates);
+    }
+
+    /**
+     * Answers the question.
+     *
+     * @param design the design
+     * @param file a whole year or more
+     * @param engine what integrates
+     * @param dates dates to start on, in the order of the answer
+     * @param parallel the threads
+     * @throws StudyRefused when the file is shorter than a year or the design does not go with it
+     */
+    public static SpringResult run(
+            Design design, Weather file, Engine engine, List<MonthDay> dates, Parallel parallel) throws StudyRefused {
+        StudyRefused.check(design, file);
+        if (!file.isWholeYear()) {
+            throw new StudyRefused(List.of("weather: goes from " + file.start() + " to " + file.end()
+                    + ", expected a whole year: a tank is followed for 365 days from its start"));
+        }
+        SpringStudy study = new SpringStudy(design, file, engine);
+        return new SpringResult(parallel.map(dates, study::start));
+    }
+
+    private SpringResult.Start start(MonthDay date) {
+        int first = hourOf(date);
+        Reached alone = new Reached(first);
+        run(Variations.withoutBackup(design), first, alone, false);
+        Reached heated = new Reached(first);
+        Account account = run(design, first, heated, true);
+        Period year = account.whole();
+        boolean hasUses = design.gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
+        Line net = hasUses ? Housekeeping.USEFUL_NET : Housekeeping.NET;
+        return new SpringResult.Start(
+                date,
+                alone.days(),
+                heated.days(),
+                heated.heatKWh(),
+                heated.boughtKWh(),
+                year.of(net),
+                account.warnings());
+    }
+
+    private Account run(Design some, int first, Reached reached, boolean wholeYear) {
+        TankRun run = runner.startCold(some, first);
+        reached.begin(run.slurryC());
+        return run.account(
+                new Hours(first, first + YEAR_H),
+                Account.Keep.SUMS,
+                file.start(),
+                (account, hour) -> {
+                    reached.hour(account, hour, run.slurryC());
+                    return wholeYear || !reached.isReached();
+                });
+    }
+
+    /** Index of the hour at which a date begins for the first time. */
+    private int hourOf(MonthDay date) {
+        LocalDateTime start = date.atYear(file.start().getYear()).atStartOfDay();
+        if (start.isBefore(file.start())) {
+            start = date.atYear(file.start().getYear() + 1).atStartOfDay();
+        }
+        return (int) java.time.Duration.between(file.start(), start).toHours();
+    }
+
+    /** Waits for the set-point in force, straight between the ends of the hours. */
+    private final class Reached {
+        private final int first;
+        private double beforeC;
+        private double heatBeforeKWh;
+        private double boughtBeforeKWh;
+        private OptionalDouble days = OptionalDouble.empty();
+        private OptionalDouble heatKWh = OptionalDouble.empty();
+        private OptionalDouble boughtKWh = OptionalDouble.empty();
+
+        Reached(int first) {
+            this.first = first;
+        }
+
+        void begin(double slurryC) {
+            beforeC = slurryC;
+        }
+
+        void hour(Account account, HourRecord hour, double slurryC) {
+            if (isReached()) {
+                return;
+            }
+            double heat = account.soFar(SolarPart.HEAT) + account.soFar(BackupPart.HEAT);
+            double bought = account.soFar(BackupPart.BOUGHT);
+            double setpointC = season.setpointC(
+                    SeasonTable.dayOf(file.start().plusHours(hour.hour()).toLocalDate()));
+            if (slurryC >= setpointC) {
+                double share = beforeC >= setpointC ? 0 : (setpointC - beforeC) / (slurryC - beforeC);
+                days = OptionalDouble.of((hour.hour() - first + share) / DAY_H);
+                heatKWh = OptionalDouble.of(heatBeforeKWh + share * (heat - heatBeforeKWh));
+                boughtKWh = OptionalDouble.of(boughtBeforeKWh + share * (bought - boughtBeforeKWh));
+            }
+            beforeC = slurryC;
+            heatBeforeKWh = heat;
+            boughtBeforeKWh = bought;
+        }
+
+        boolean isReached() {
+            return days.isPresent();
+        }
+
+        OptionalDouble days() {
+            return days;
+        }
+
+        OptionalDouble heatKWh() {
+            return heatKWh;
+        }
+
+        OptionalDouble boughtKWh() {
+            return boughtKWh;
+        }
+    }
+}
