@@ -1,0 +1,42 @@
+package org.warmvat.cli;
+
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.holder.HolderAnswer;
+import org.warmvat.question.holder.HolderResult;
+import org.warmvat.question.holder.HolderStudy;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code holder}: which gas holder serves the uses. */
+@Command(
+        name = "holder",
+        sortOptions = false,
+        description = {
+            "Says which is the smallest gas holder that serves the uses of a design through a weather file, and how unmet use and"
+                    + " surplus fall with its size.",
+            "Without weather the built-in invented demonstration's is used; the design needs gas.holder and gas.uses."
+        })
+final class HolderCommand extends RunningCommand {
+
+    @Mixin
+    private InputArguments arguments;
+
+    @Option(
+            names = "--unmet",
+            paramLabel = "SHARE",
+            defaultValue = "0.02",
+            description = "Share of what all uses want that may stay unmet, 0 to 1 (${DEFAULT-VALUE}).")
+    private double unmet;
+
+    @Override
+    public Document document() throws Exception {
+        run().within("--unmet", unmet, 0, 1);
+        Inputs inputs = arguments.read();
+        HolderResult result = run().parallel(
+                        "holders",
+                        parallel -> HolderStudy.run(
+                                inputs.design().design(), inputs.weather(), run().engine(), unmet, parallel));
+        return HolderAnswer.of(result, inputs.asked(run()));
+    }
+}

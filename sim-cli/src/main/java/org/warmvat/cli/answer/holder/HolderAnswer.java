@@ -1,0 +1,114 @@
+package org.warmvat.cli.answer.holder;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.LineChart;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.Points;
+import org.warmvat.question.holder.HolderResult;
+import org.warmvat.question.holder.HolderStudy;
+
+/** The answer to {@code holder}. */
+public final class HolderAnswer {
+
+    private HolderAnswer() {}
+
+    /** Tells what was found. */
+    public static Document of(HolderResult result, Asked asked) {
+        return Draft.of(asked, "which gas holder?")
+                .verdict(verdict(result), but(result))
+                .figure("smallest_m3", result.smallestM3())
+                .figure("unmet_share", result.smallest().unmetShare())
+                .figure("curve", result.curve().stream().map(HolderAnswer::row).toList())
+                .table(table(result))
+                .csv("curve.csv", Csv.ofRows(
+                        result.curve().stream().map(HolderAnswer::row).toList()))
+                .pictures(List.of(picture(result)))
+                .assume(
+                        "Use and gas are those of the weather file, a year or less; what is burnt by the tank's own heater comes first,"
+                                + " by the holder's reserve.",
+                        "The useful volume is what can be filled and emptied; a holder that stands in the sun or the frost holds"
+                                + " less.")
+                .done();
+    }
+
+    private static String verdict(HolderResult result) {
+        if (result.smallestM3().isEmpty()) {
+            return "No holder serves the uses: with " + HolderStudy.MOST_DAYS_OF_GAS + " days' gas, "
+                    + m3(result.smallest().usefulM3()) + ", " + Words.percent(result.smallest().unmetShare())
+                    + " of what they want stays unmet, more than the " + Words.percent(result.allowedShare())
+                    + " allowed: they want more gas than there is.";
+        }
+        double m3 = result.smallestM3().getAsDouble();
+        return "The smallest holder that leaves no more than " + Words.percent(result.allowedShare())
+                + " of what the uses want unmet has " + m3(m3) + " of useful volume, "
+                + Words.fixed(m3 / result.daysGasM3(), 2) + " of a day's gas.";
+    }
+
+    private static List<String> but(HolderResult result) {
+        List<String> but = new ArrayList<>();
+        HolderResult.Year own = result.asDesigned();
+        but.add("The design's own " + m3(own.usefulM3()) + " leave " + Words.percent(own.unmetShare())
+                + " unmet and " + nm3(own.surplusNm3()) + " of surplus.");
+        if (result.smallest().surplusNm3() > 0) {
+            but.add("With " + m3(result.smallest().usefulM3()) + " " + nm3(result.smallest().surplusNm3())
+                    + " still find no room: surplus goes to a flare, never to open air.");
+        }
+        return but;
+    }
+
+    private static Table table(HolderResult result) {
+        return new Table(
+                "Unmet use and surplus by the holder's useful volume",
+                List.of("useful, m³", "unmet, share", "unmet, kWh", "surplus, Nm³"),
+                result.curve().stream()
+                        .map(year -> List.of(
+                                Words.number(year.usefulM3()),
+                                Words.percentCell(year.unmetShare()),
+                                Words.number(year.unmetKWh()),
+                                Words.number(year.surplusNm3())))
+                        .toList());
+    }
+
+    private static Map<String, Object> row(HolderResult.Year year) {
+        return Draft.row(
+                "useful_m3", year.usefulM3(), "unmet_share", year.unmetShare(), "surplus_nm3", year.surplusNm3());
+    }
+
+    private static Drawing picture(HolderResult result) {
+        double most = result.curve().get(result.curve().size() - 1).usefulM3();
+        LineChart chart = LineChart.over("holder", "Unmet use and surplus by size", "useful volume, m³", 0, most)
+                .caption("Top: share of what the uses want that stays unmet. Bottom: gas that finds no room and goes to the flare.")
+                .stripWithZero("unmet, %", 5)
+                .dotted("unmet", Look.NEED, points(result, year -> 100 * year.unmetShare()))
+                .level("allowed", Look.MINIMUM, 100 * result.allowedShare())
+                .stripWithZero("surplus, Nm³", 1)
+                .dotted("surplus", Look.GAS, points(result, HolderResult.Year::surplusNm3));
+        result.smallestM3().ifPresent(m3 -> chart.upright("smallest", m3));
+        return chart.drawing();
+    }
+
+    private static Points points(HolderResult result, ToDoubleFunction<HolderResult.Year> value) {
+        return new Points(
+                result.curve().stream().mapToDouble(HolderResult.Year::usefulM3).toArray(),
+                result.curve().stream().mapToDouble(value).toArray());
+    }
+
+    private static String m3(double value) {
+        return Words.number(value) + " m³";
+    }
+
+    private static String nm3(double value) {
+        return String.format(Locale.ROOT, "%s Nm³", Words.number(value));
+    }
+}

@@ -1,0 +1,165 @@
+package org.warmvat.cli.answer.spring;
+
+import java.time.MonthDay;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.LineChart;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.Points;
+import org.warmvat.question.spring.SpringResult;
+
+/** The answer to {@code spring}. */
+public final class SpringAnswer {
+
+    private static final int NO_LEAP_YEAR = 2025;
+    private static final int DAYS = 365;
+
+    private SpringAnswer() {}
+
+    /** Tells what was found. */
+    public static Document of(SpringResult result, Asked asked) {
+        boolean useful = asked.design().gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
+        Draft draft = Draft.of(asked, "when to start it cold?")
+                .verdict(verdict(result, useful), but(result))
+                .figure(
+                        "starts",
+                        result.starts().stream().map(SpringAnswer::figures).toList())
+                .figure(
+                        "earliest_that_pays",
+                        result.earliestThatPays().map(start -> text(start.date())))
+                .table(table(result, useful))
+                .csv("starts.csv", Csv.ofRows(
+                        result.starts().stream().map(SpringAnswer::figures).toList()))
+                .assume(
+                        "On each date slurry and insulation are as cold as the ground, and no biodegradable solids are in the tank:"
+                                + " gas comes only as fast as the feed brings them. The weather file is taken round.",
+                        "How long the digestion itself takes to start, its microbes to grow, is not part of the model: common"
+                                + " practice allows some weeks after the set-point is reached.");
+        if (result.starts().size() > 1) {
+            draft.pictures(List.of(picture(result)));
+        }
+        return draft.done();
+    }
+
+    private static String verdict(SpringResult result, boolean useful) {
+        String what = useful ? "useful gas" : "gas";
+        return result.earliestThatPays()
+                .map(start -> "A cold start on " + said(start.date())
+                        + " is the earliest of the dates from which the tank gives more " + what
+                        + " within a year than it takes, the heat to start it included"
+                        + start.daysBackup()
+                                .stream()
+                                .mapToObj(days -> "; it is at the set-point after " + days(days) + ".")
+                                .findFirst()
+                                .orElse("; it does not reach the set-point within the year."))
+                .orElse("From none of the dates does the tank give more " + what
+                        + " within a year than it takes, the heat to start it included.");
+    }
+
+    private static List<String> but(SpringResult result) {
+        List<String> but = new ArrayList<>();
+        Optional<SpringResult.Start> sun = result.starts().stream()
+                .filter(start -> start.daysSun().isPresent())
+                .min((one, other) -> Double.compare(
+                        one.daysSun().getAsDouble(), other.daysSun().getAsDouble()));
+        but.add(sun.map(start -> "By the sun alone a start on " + said(start.date())
+                        + " is the quickest, after " + days(start.daysSun().getAsDouble()) + ".")
+                .orElse("The sun alone brings it to the set-point within a year from none of the dates."));
+        but.add("A first fill and a cold start pass through the explosive range of biogas in air: keep flames and sparks away and let the"
+                + " first gas off in the open, by your local code.");
+        return but;
+    }
+
+    private static Table table(SpringResult result, boolean useful) {
+        return new Table(
+                "Starts of a cold tank",
+                List.of(
+                        "start",
+                        "days, sun alone",
+                        "days, with backup",
+                        "heat to the set-point, kWh",
+                        "bought for it, kWh",
+                        useful ? "useful net of a year, kWh" : "net of a year, kWh",
+                        "pays back"),
+                result.starts().stream()
+                        .map(start -> List.of(
+                                said(start.date()),
+                                cell(start.daysSun(), days -> Words.fixed(days, 1)),
+                                cell(start.daysBackup(), days -> Words.fixed(days, 1)),
+                                cell(start.heatKWh(), Words::number),
+                                cell(start.boughtKWh(), Words::number),
+                                Words.number(start.netKWh()),
+                                start.paysBack() ? "yes" : "no"))
+                        .toList());
+    }
+
+    private static String cell(OptionalDouble value, Function<Double, String> words) {
+        return value.isPresent() ? words.apply(value.getAsDouble()) : "not within a year";
+    }
+
+    private static java.util.Map<String, Object> figures(SpringResult.Start start) {
+        return Draft.row(
+                "date",
+                text(start.date()),
+                "days_to_setpoint_sun",
+                start.daysSun(),
+                "days_to_setpoint_backup",
+                start.daysBackup(),
+                "heat_kwh",
+                start.heatKWh(),
+                "bought_kwh",
+                start.boughtKWh(),
+                "pays_back",
+                start.paysBack());
+    }
+
+    private static Drawing picture(SpringResult result) {
+        return LineChart.over("starts", "Cold starts through the year", "day of the year", 0, DAYS)
+                .caption("Top: days until the set-point is reached, with the backup heater and by the sun alone, where it is at all"
+                        + " within a year. Bottom: what is bought for it.")
+                .stripWithZero("days", 10)
+                .dotted("with the backup", Look.BACKUP, points(result, SpringResult.Start::daysBackup))
+                .dotted("the sun alone", Look.SUN, points(result, SpringResult.Start::daysSun))
+                .stripWithZero("bought, kWh", 10)
+                .dotted("bought for the start", Look.NEED, points(result, SpringResult.Start::boughtKWh))
+                .drawing();
+    }
+
+    private static Points points(SpringResult result, Function<SpringResult.Start, OptionalDouble> value) {
+        List<SpringResult.Start> told = result.starts().stream()
+                .filter(start -> value.apply(start).isPresent())
+                .sorted((one, other) -> one.date().compareTo(other.date()))
+                .toList();
+        return new Points(
+                told.stream()
+                        .mapToDouble(start -> start.date().atYear(NO_LEAP_YEAR).getDayOfYear() - 1.0)
+                        .toArray(),
+                told.stream()
+                        .mapToDouble(start -> value.apply(start).getAsDouble())
+                        .toArray());
+    }
+
+    private static String days(double days) {
+        return Words.fixed(days, 1) + " days";
+    }
+
+    private static String text(MonthDay date) {
+        return String.format(Locale.ROOT, "%02d-%02d", date.getMonthValue(), date.getDayOfMonth());
+    }
+
+    private static String said(MonthDay date) {
+        return date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+}
