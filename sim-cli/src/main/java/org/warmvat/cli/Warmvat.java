@@ -40,6 +40,8 @@ public final class Warmvat implements Runnable {
         COMMANDS.put("carry", CarryCommand.class);
         COMMANDS.put("backup", BackupCommand.class);
         COMMANDS.put("hold", HoldCommand.class);
+        COMMANDS.put("spring", SpringCommand.class);
+        COMMANDS.put("holder", HolderCommand.class);
         COMMANDS.put("vary", VaryCommand.class);
         COMMANDS.put("sizes", SizesCommand.class);
         COMMANDS.put("new", NewCommand.class);

@@ -64,7 +64,7 @@ public final class SteadyHeat {
         if (source instanceof FeedTemperature.Fixed fixed) {
             celsius = fixed.celsius();
         } else if (source instanceof FeedTemperature.Room) {
-            celsius = roomC(design).orElseThrow();
+            celsius = roomC(design).orElse(airC);
         } else if (source instanceof FeedTemperature.Ground) {
             celsius = Math.max(0, airC);
         }

@@ -2,7 +2,6 @@ package org.warmvat.checks;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.warmvat.design.CardinalTemperatures;
 import org.warmvat.design.DailySchedule;
 import org.warmvat.design.DailyWindow;
@@ -101,9 +100,9 @@ class HolderVolumeWernerStoehrHees1989Test implements Published {
                         "cooker",
                         GasUse.Kind.BURNER,
                         kw,
-                        0.55,
+                        new GasUse.Whole(0.55),
                         hours,
-                        Set.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12))),
+                        List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12))),
                 Optional.empty()));
         return plan.build();
     }
