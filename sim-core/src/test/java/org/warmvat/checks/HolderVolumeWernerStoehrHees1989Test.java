@@ -14,7 +14,7 @@ import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.holder.HolderStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.Parallel;
+import org.warmvat.question.Parallel;
 import org.warmvat.tank.StudyRefused;
 
 /**
@@ -62,9 +62,7 @@ class HolderVolumeWernerStoehrHees1989Test implements Published {
             windows.add(new DailyWindow(3600 * startsAndHours[i], 3600 * startsAndHours[i + 1]));
             hours += startsAndHours[i + 1];
         }
-        double madeNm3 = answer(plan(1, DailySchedule.of(windows)))
-                .asDesigned()
-                .madeNm3PerDay();
+        double madeNm3 = answer(plan(1, DailySchedule.of(windows))).asDesigned().madeNm3PerDay();
         double kw = 0.9999 * madeNm3 * METHANE_J_PER_NM3 * FRACTION / (3.6e6 * hours);
         var result = answer(plan(kw, DailySchedule.of(windows)));
         return result.smallestM3().orElseThrow() / result.daysGasM3();
@@ -72,8 +70,7 @@ class HolderVolumeWernerStoehrHees1989Test implements Published {
 
     private static org.warmvat.question.holder.HolderResult answer(Design design) {
         try (Parallel parallel = new Parallel(1, Parallel.Progress.SILENT)) {
-            return HolderStudy.run(
-                    design, InventedWeather.steady(36, 24 * 30), new ExponentialEngine(), 0, parallel);
+            return HolderStudy.run(design, InventedWeather.steady(36, 24 * 30), new ExponentialEngine(), 0, parallel);
         } catch (StudyRefused refused) {
             throw new IllegalStateException(refused);
         }

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.warmvat.design.Design;
+import org.warmvat.design.Gas;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.design.keys.Shown;
 
@@ -21,6 +22,9 @@ import org.warmvat.design.keys.Shown;
  * <p>Immutable; safe to share between threads.
  */
 public final class DesignDocument {
+
+    private static final double METHANE_KWH_PER_NM3 = 35.8 / 3.6;
+    private static final double MINUTES_PER_HOUR = 60;
 
     /** Difference of solids fractions from which it is warned: about what moves the heat capacity by one per cent. */
     private static final double FAR = 0.02;
@@ -75,7 +79,8 @@ public final class DesignDocument {
         SchemaCheck.run(FileSchema.DESIGN, tree, faults);
         faults.judgeSoundBlocksOnly();
         DesignFindings findings = new DesignFindings(faults);
-        Design design = Design.of(texts(PlainTree.of(tree)), findings);
+        Design design = design(tree, findings, faults);
+        checkUses(design, faults);
         faults.refuseIfAny();
         List<String> cautions = new ArrayList<>(doubts(design));
         cautions.addAll(findings.cautions());
@@ -106,6 +111,30 @@ public final class DesignDocument {
                         steady))
                 .stream()
                 .toList();
+    }
+
+    /** The design; what is wrong with the file goes before what nothing could be made of. */
+    private static Design design(ObjectNode tree, DesignFindings findings, Faults faults) {
+        try {
+            return Design.of(texts(PlainTree.of(tree)), findings);
+        } catch (Refused nothingMade) {
+            faults.refuseIfAny();
+            throw nothingMade;
+        }
+    }
+
+    /** A use that a full holder could not serve for a minute is a slip. */
+    private static void checkUses(Design design, Faults faults) {
+        Gas gas = design.gas().filter(some -> some.holder().isPresent()).orElse(null);
+        for (int i = 0; gas != null && i < gas.uses().size(); i++) {
+            double mostKw = gas.holder().get().fullNm3() * gas.methaneFraction() * METHANE_KWH_PER_NM3 * MINUTES_PER_HOUR;
+            if (gas.uses().get(i).kw() > mostKw) {
+                faults.add(
+                        "gas.uses[" + i + "].kw",
+                        Shown.number(gas.uses().get(i).kw()) + ", expected at most " + Shown.number(Math.floor(mostKw))
+                                + " kW: it would empty the full holder in less than a minute");
+            }
+        }
     }
 
     /** The built-in demonstration: an invented garden's 900 litre tank. */

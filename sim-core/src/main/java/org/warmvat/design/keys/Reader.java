@@ -1,5 +1,6 @@
 package org.warmvat.design.keys;
 
+import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,6 +34,8 @@ public final class Reader {
 
     /** Passes as a name and as a time of day. */
     private static final String ANY_TEXT = "00:00";
+
+    private static final String ANY_DAY = "01-01";
 
     private final Findings findings;
     private final Names names;
@@ -359,7 +362,9 @@ public final class Reader {
                 return ofText(type, value);
             } catch (Refused refused) {
                 refused.in(path).faults().forEach(findings::wrong);
-                return ofText(type, Flow.parse(slot.key().orElseThrow().usual()));
+                return type == MonthDay.class
+                        ? ofText(type, ANY_DAY)
+                        : ofText(type, Flow.parse(slot.key().orElseThrow().usual()));
             }
         }
         if (value instanceof Map<?, ?> block) {
@@ -394,7 +399,7 @@ public final class Reader {
             return value.equals("on") || value.equals(true);
         }
         if (type == MonthDay.class) {
-            return MonthDay.parse("--" + value);
+            return monthDay((String) value);
         }
         if (type == double.class) {
             String time = (String) value;
@@ -414,6 +419,14 @@ public final class Reader {
         }
     }
 
+    private static MonthDay monthDay(String text) {
+        try {
+            return MonthDay.parse("--" + text);
+        } catch (DateTimeException noSuchDay) {
+            throw new Refused("", "\"" + text + "\", expected a day of the year as MM-DD, such as 03-10");
+        }
+    }
+
     /** Any value that the record takes, for the rest to be judged where a key is missing or wrong. */
     private Object placeholder(Slot slot, Given given) {
         if (slot.list()) {
@@ -428,6 +441,9 @@ public final class Reader {
         }
         if (slot.type().isEnum()) {
             return Slot.word(slot.type().getEnumConstants()[0]);
+        }
+        if (slot.type() == MonthDay.class) {
+            return ANY_DAY;
         }
         return slot.text() ? ANY_TEXT : Map.of();
     }

@@ -13,7 +13,7 @@ import org.warmvat.engine.Hours;
 import org.warmvat.gas.GasHolderPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.gas.GasUsePart;
-import org.warmvat.study.Parallel;
+import org.warmvat.question.Parallel;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -28,6 +28,7 @@ public final class HolderStudy {
     private static final double ACCURACY = 0.01;
     /** Below this share of the largest nothing smaller is asked for: minutes of gas. */
     private static final double LEAST_SHARE = 1e-4;
+
     private static final int CURVE = 12;
     private static final double CURVE_FROM = 0.1;
     private static final double CURVE_TO = 3;
@@ -73,7 +74,8 @@ public final class HolderStudy {
         for (int i = 0; i < CURVE; i++) {
             volumes.add(around * (CURVE_FROM + i * (CURVE_TO - CURVE_FROM) / (CURVE - 1)));
         }
-        HolderResult.Year at = smallest.isPresent() ? year(smallest.getAsDouble()) : year(Math.max(mostM3, own.usefulM3()));
+        HolderResult.Year at =
+                smallest.isPresent() ? year(smallest.getAsDouble()) : year(Math.max(mostM3, own.usefulM3()));
         return new HolderResult(share, smallest, at, asDesigned, daysGasM3, parallel.map(volumes, this::year));
     }
 
@@ -113,8 +115,8 @@ public final class HolderStudy {
     private HolderResult.Year year(double usefulM3) {
         Design sized = design.with("gas.holder.useful_m3", usefulM3);
         Weather weather = runner.weather(sized);
-        Account account = runner.runIn(sized)
-                .account(new Hours(0, weather.hours()), Account.Keep.SUMS, weather.start());
+        Account account =
+                runner.runIn(sized).account(new Hours(0, weather.hours()), Account.Keep.SUMS, weather.start());
         Period whole = account.whole();
         double metKWh = 0;
         double unmetKWh = 0;

@@ -15,9 +15,9 @@ import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Line;
-import org.warmvat.study.Parallel;
-import org.warmvat.study.Prolonged;
-import org.warmvat.study.Variations;
+import org.warmvat.question.Parallel;
+import org.warmvat.question.Prolonged;
+import org.warmvat.question.Variations;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -65,8 +65,8 @@ public final class SpringStudy {
      * @param parallel the threads
      * @throws StudyRefused when the file is shorter than a year or the design does not go with it
      */
-    public static SpringResult run(
-            Design design, Weather file, Engine engine, List<MonthDay> dates, Parallel parallel) throws StudyRefused {
+    public static SpringResult run(Design design, Weather file, Engine engine, List<MonthDay> dates, Parallel parallel)
+            throws StudyRefused {
         StudyRefused.check(design, file);
         if (!file.isWholeYear()) {
             throw new StudyRefused(List.of("weather: goes from " + file.start() + " to " + file.end()
@@ -98,14 +98,10 @@ public final class SpringStudy {
     private Account run(Design some, int first, Reached reached, boolean wholeYear) {
         TankRun run = runner.startCold(some, first);
         reached.begin(run.slurryC());
-        return run.account(
-                new Hours(first, first + YEAR_H),
-                Account.Keep.SUMS,
-                file.start(),
-                (account, hour) -> {
-                    reached.hour(account, hour, run.slurryC());
-                    return wholeYear || !reached.isReached();
-                });
+        return run.account(new Hours(first, first + YEAR_H), Account.Keep.SUMS, file.start(), (account, hour) -> {
+            reached.hour(account, hour, run.slurryC());
+            return wholeYear || !reached.isReached();
+        });
     }
 
     /** Index of the hour at which a date begins for the first time. */

@@ -13,7 +13,7 @@ import org.warmvat.design.GroundWave;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.study.Parallel;
+import org.warmvat.question.Parallel;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
@@ -21,8 +21,7 @@ import org.warmvat.weather.file.WeatherFiles;
 /** When to start a cold tank: a warm-up by hand, seasons in their order, and what is refused (equation 12.6). */
 class SpringStudyTest {
 
-    private static final List<MonthDay> DATES =
-            List.of(MonthDay.of(1, 1), MonthDay.of(5, 15), MonthDay.of(11, 1));
+    private static final List<MonthDay> DATES = List.of(MonthDay.of(1, 1), MonthDay.of(5, 15), MonthDay.of(11, 1));
 
     private static SpringResult run(TankPlan plan, Weather weather, List<MonthDay> dates) throws StudyRefused {
         try (Parallel parallel = new Parallel(1, Parallel.Progress.SILENT)) {
@@ -40,7 +39,8 @@ class SpringStudyTest {
         plan.floor = TankPlan.insulated(1.9);
         plan.backup = Optional.of(TankPlan.immersed(2000, org.warmvat.design.DailySchedule.continuous()));
         plan.ground = new Ground(Optional.of(new GroundWave(9, 0, 30)), 0.05, 0.5, 0.2);
-        SpringResult.Start start = run(plan, year(), List.of(MonthDay.of(4, 1))).starts().get(0);
+        SpringResult.Start start =
+                run(plan, year(), List.of(MonthDay.of(4, 1))).starts().get(0);
         double capacity = plan.build().contentsHeatCapacityJPerK();
         assertEquals(capacity * 27 / 2000 / 86_400, start.daysBackup().orElseThrow(), 0.03);
         assertEquals(capacity * 27 / 3.6e6, start.boughtKWh().orElseThrow(), 0.8);

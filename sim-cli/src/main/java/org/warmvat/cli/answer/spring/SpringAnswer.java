@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -47,6 +48,8 @@ public final class SpringAnswer {
                                 + " gas comes only as fast as the feed brings them. The weather file is taken round.",
                         "How long the digestion itself takes to start, its microbes to grow, is not part of the model: common"
                                 + " practice allows some weeks after the set-point is reached.");
+        draft.warn(Warnings.worst(
+                result.starts().stream().map(SpringResult.Start::warnings).toList()));
         if (result.starts().size() > 1) {
             draft.pictures(List.of(picture(result)));
         }
