@@ -11,10 +11,10 @@ import org.warmvat.design.Gas;
 import org.warmvat.design.GasHolder;
 import org.warmvat.design.GasUse;
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.question.Parallel;
 import org.warmvat.question.holder.HolderStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.question.Parallel;
 import org.warmvat.tank.StudyRefused;
 
 /**
