@@ -19,6 +19,7 @@ import org.warmvat.cli.file.LayoutDocument;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.Reading;
+import org.warmvat.weather.file.TextFile;
 import org.warmvat.weather.file.WeatherFiles;
 import org.warmvat.weather.layout.Layout;
 
@@ -33,7 +34,6 @@ import org.warmvat.weather.layout.Layout;
 record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<InputFile> files, List<String> invented) {
 
     private static final String DEMONSTRATION = "built-in demonstration";
-    private static final long MOST_BYTES = 256L << 20;
     static final String INVENTED_DESIGN = "No design was given: this is the built-in demonstration, an invented tank.";
     static final String INVENTED_WEATHER =
             "No weather was given: this is the built-in demonstration, an invented year.";
@@ -131,11 +131,6 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
         return DesignDocument.read(file.map(Path::toString).orElse(DEMONSTRATION), bytes);
     }
 
-    /** Reads weather. */
-    static Weather weather(Optional<Path> file, List<InputFile> files) {
-        return weather(file, WeatherOptions.Way.USUAL, files);
-    }
-
     /** Reads weather in a stated way. */
     static Weather weather(Optional<Path> file, WeatherOptions.Way way, List<InputFile> files) {
         List<String> faults = new ArrayList<>();
@@ -212,10 +207,10 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
             if (Files.isDirectory(file)) {
                 throw new InputRefused(List.of(file + ": is a folder, expected a file"));
             }
-            if (Files.size(file) > MOST_BYTES) {
-                throw new InputRefused(List.of(file + ": larger than 256 MB, expected an input file"));
-            }
+            TextFile.refuseLarge(file.toString(), Files.size(file));
             return Files.readAllBytes(file);
+        } catch (WeatherRefused large) {
+            throw new InputRefused(large.faults());
         } catch (NoSuchFileException missing) {
             throw new InputRefused(List.of(file + ": no such file"));
         } catch (ClosedByInterruptException stopped) {

@@ -59,6 +59,9 @@ final class NewCommand implements Callable<Integer> {
     @Option(names = "--weather", paramLabel = "WEATHER", description = "Weather file of the place.")
     private Optional<Path> weatherFile = Optional.empty();
 
+    @Mixin
+    private WeatherOptions reading;
+
     @Option(names = "--json", description = "Print the design as JSON, which has no comments.")
     private boolean json;
 
@@ -70,7 +73,7 @@ final class NewCommand implements Callable<Integer> {
         within("--litres", litres, LEAST_LITRES, MOST_LITRES);
         within("--setpoint", setpointC, LEAST_C, MOST_C);
         WeatherText.requireFree(spec, file, replace);
-        Weather weather = Inputs.weather(weatherFile, new ArrayList<>());
+        Weather weather = Inputs.weather(weatherFile, reading.way(), new ArrayList<>());
         String text = StarterDesign.text(litres, setpointC, weather);
         if (file.isPresent()) {
             WeatherText.free(spec, file.get(), replace).write(isJson(file.get()) ? asJson(text) : text);

@@ -34,10 +34,7 @@ final class WeatherOptions {
      * @param layoutFile layout of every file, absent where the files are to be recognised
      * @param fillHolesH longest hole that is filled
      */
-    record Way(Optional<Path> layoutFile, int fillHolesH) {
-        /** Recognised, long holes refused. */
-        static final Way USUAL = new Way(Optional.empty(), 0);
-    }
+    record Way(Optional<Path> layoutFile, int fillHolesH) {}
 
     Way way() {
         if (fillHolesH < 0 || fillHolesH > Reading.MOST_FILL_HOLES_H) {

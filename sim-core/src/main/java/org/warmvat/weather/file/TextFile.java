@@ -16,6 +16,8 @@ import org.warmvat.weather.WeatherRefused;
 public final class TextFile {
     /** More than any century of hourly rows; a larger file is not weather and would only fill the memory. */
     private static final long MOST_BYTES = 256L << 20;
+    /** Memory that the rows, columns and sun of a file take, in sizes of the file: 7.5 to read, the rest to run it. */
+    private static final int SIZES_OF_MEMORY = 12;
 
     private static final char REPLACEMENT = '\uFFFD';
 
@@ -26,11 +28,19 @@ public final class TextFile {
         if (Files.isDirectory(path)) {
             throw new WeatherRefused(file + ": is a folder, expected a file");
         }
-        if (Files.size(path) > MOST_BYTES) {
-            throw new WeatherRefused(
-                    file + ": " + (Files.size(path) >> 20) + " MB, expected at most 256 MB of hourly rows");
-        }
+        refuseLarge(file, Files.size(path));
         return decode(file, Files.readAllBytes(path));
+    }
+
+    /** Refuses a file that would not fit into the memory, before it is read. */
+    public static void refuseLarge(String file, long bytes) throws WeatherRefused {
+        long memory = Runtime.getRuntime().maxMemory();
+        long most = Math.min(MOST_BYTES, memory / SIZES_OF_MEMORY);
+        if (bytes > most) {
+            throw new WeatherRefused(file + ": " + (bytes >> 20) + " MB, expected at most " + (most >> 20)
+                    + " MB of rows"
+                    + (most < MOST_BYTES ? " in a memory of " + (memory >> 20) + " MB (java -Xmx4g gives more)" : ""));
+        }
     }
 
     /** Whether bytes are text in UTF-8, as far as can be seen; other 8-bit encodings hardly ever are. */
