@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,7 +46,7 @@ class OutputsPageTest {
         assertEquals("", String.join(" ", missing));
     }
 
-    private static void missingFrom(String page, String word, TreeSet<String> missing) {
+    private static void missingFrom(String page, String word, Set<String> missing) {
         if (!Pattern.compile("`" + Pattern.quote(word) + "[`:]").matcher(page).find()) {
             missing.add(word);
         }

@@ -79,7 +79,7 @@ class StoryTest {
     private static boolean stands(BigDecimal number, List<BigDecimal> printed) {
         return printed.stream()
                 .anyMatch(full ->
-                        full.setScale(number.scale(), RoundingMode.HALF_UP).equals(number));
+                        full.setScale(number.scale(), RoundingMode.HALF_UP).compareTo(number) == 0);
     }
 
     /** Files and folders of the story lie in the test's folder. */

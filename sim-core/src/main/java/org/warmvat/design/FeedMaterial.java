@@ -10,6 +10,8 @@ import java.util.Map;
  * <p>What is called seen was read in print; the rest says that it is from memory. They are no measurements of yours: solids are found by
  * drying and burning a sample, the potential by a batch test.
  */
+// a band is a record of numbers and words
+@SuppressWarnings("ImmutableEnumChecker")
 public enum FeedMaterial {
     /** Mixed scraps of a household's kitchen. */
     KITCHEN_SCRAPS(

@@ -3,7 +3,6 @@ package org.warmvat.design;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.params.provider.Arguments.of;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,34 +22,37 @@ class RefusalsTest {
 
     static Stream<Arguments> refusals() {
         return Stream.of(
-                of("inner_diameter_m 0.1, expected a number, 0.2 to 20 m", (Executable)
+                Arguments.of("inner_diameter_m 0.1, expected a number, 0.2 to 20 m", (Executable)
                         () -> new Shape.UprightCylinder(0.1)),
-                of("inner_width_m NaN, expected a number, 0.2 to 20 m", (Executable)
+                Arguments.of("inner_width_m NaN, expected a number, 0.2 to 20 m", (Executable)
                         () -> new Shape.Box(1, Double.NaN, 0)),
-                of("the name is blank", (Executable) () -> new Material(" ", 1, 30, 1400)),
-                of("thickness_mm 0, expected a number, 0.05 to 2000 mm", (Executable) () -> new Layer(FOAM, 0, 1)),
-                of("sub_nodes 0, expected a whole number, 1 to 50", (Executable) () -> new Layer(FOAM, 0.1, 0)),
-                of("sub_nodes 50, expected sub-nodes at least 0.05 mm thick", (Executable)
+                Arguments.of("the name is blank", (Executable) () -> new Material(" ", 1, 30, 1400)),
+                Arguments.of(
+                        "thickness_mm 0, expected a number, 0.05 to 2000 mm", (Executable) () -> new Layer(FOAM, 0, 1)),
+                Arguments.of(
+                        "sub_nodes 0, expected a whole number, 1 to 50", (Executable) () -> new Layer(FOAM, 0.1, 0)),
+                Arguments.of("sub_nodes 50, expected sub-nodes at least 0.05 mm thick", (Executable)
                         () -> new Layer(FOAM, 0.002, 50)),
-                of("lid has no entry, expected at least one", (Executable)
+                Arguments.of("lid has no entry, expected at least one", (Executable)
                         () -> new Envelope.Listed(List.of(new Layer(FOAM, 0.1, 1)), List.of(), layers())),
-                of("section_mm2 0, expected a number, 0.01 to 1000000 mm2", (Executable)
+                Arguments.of("section_mm2 0, expected a number, 0.01 to 1000000 mm2", (Executable)
                         () -> new Fitting.Bars(FOAM, 0, 1, 1)),
-                of("fixed_c -50, expected a number, -40 to 100 C", (Executable) () -> new FeedTemperature.Fixed(-50)),
-                of("hours 0, expected a number, 0.001 to 24 h", (Executable) () -> new DailyWindow(0, 0)),
-                of("start of a window in s 86400, expected 0 to 86399.99999999999", (Executable)
+                Arguments.of("fixed_c -50, expected a number, -40 to 100 C", (Executable)
+                        () -> new FeedTemperature.Fixed(-50)),
+                Arguments.of("hours 0, expected a number, 0.001 to 24 h", (Executable) () -> new DailyWindow(0, 0)),
+                Arguments.of("start of a window in s 86400, expected 0 to 86399.99999999999", (Executable)
                         () -> new DailyWindow(86_400, 3600)),
-                of("feedstocks has no entry, expected at least one", (Executable)
+                Arguments.of("feedstocks has no entry, expected at least one", (Executable)
                         () -> SampleDesign.feed(new FeedTemperature.Air(), java.util.Optional.empty())),
-                of("start_difference_k 2, expected above stop_difference_k, 2 K", (Executable)
+                Arguments.of("start_difference_k 2, expected above stop_difference_k, 2 K", (Executable)
                         () -> new PumpControl(2, 2, 40, 1, 95)),
-                of("floor_c 40, expected up to setpoint_c, 36 C", (Executable)
+                Arguments.of("floor_c 40, expected up to setpoint_c, 36 C", (Executable)
                         () -> new Control(36, 1, 40, 3, new Control.DailyChange(1, 2))),
-                of("daily_change_warning_k 0.5, expected daily_change_notice_k, 1 K, or above", (Executable)
+                Arguments.of("daily_change_warning_k 0.5, expected daily_change_notice_k, 1 K, or above", (Executable)
                         () -> new Control.DailyChange(1, 0.5)),
-                of("most_days 5, expected least_days, 10 days, or above", (Executable)
+                Arguments.of("most_days 5, expected least_days, 10 days, or above", (Executable)
                         () -> new RunIn.ByTimeConstants(10, 3, 5)),
-                of(
+                Arguments.of(
                         "wet_w_m2k 0, expected a number, 1 to 5000 W/m2K; dry_w_m2k 0, expected a number, 0.1 to 1000 W/m2K",
                         (Executable) () -> new Films(0, 10, 0, 4, 4, 7.7, 10)));
     }

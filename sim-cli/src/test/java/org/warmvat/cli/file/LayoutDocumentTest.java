@@ -203,11 +203,22 @@ class LayoutDocumentTest {
     /** The layout that is written for a file of a service reads back as the very layout by which the file is read. */
     @Test
     void writtenLayoutsReadBack() {
-        String power =
-                "-BEGIN HEADER-\nNASA/POWER invented\nLocation: latitude  48.3   longitude 67.5 \nelevation from MERRA-2: x = 310.0 meters\n"
-                        + "-END HEADER-\nYEAR,MO,DY,HR,T2M,WS10M,PS,ALLSKY_SFC_SW_DWN\n2025,1,1,0,1,1,100,0\n";
-        String pvgis = "Latitude (decimal degrees): 45.0\nLongitude (decimal degrees): 8.0\nElevation (m): 250.0\n"
-                + "Irradiance Time Offset (h): 0.1761\ntime(UTC),T2m,RH,G(h),Gb(n),Gd(h),IR(h),WS10m,WD10m,SP\n";
+        String power = """
+                -BEGIN HEADER-
+                NASA/POWER invented
+                Location: latitude  48.3   longitude 67.5\s
+                elevation from MERRA-2: x = 310.0 meters
+                -END HEADER-
+                YEAR,MO,DY,HR,T2M,WS10M,PS,ALLSKY_SFC_SW_DWN
+                2025,1,1,0,1,1,100,0
+                """;
+        String pvgis = """
+                Latitude (decimal degrees): 45.0
+                Longitude (decimal degrees): 8.0
+                Elevation (m): 250.0
+                Irradiance Time Offset (h): 0.1761
+                time(UTC),T2m,RH,G(h),Gb(n),Gd(h),IR(h),WS10m,WD10m,SP
+                """;
         String tmy2 = String.format(
                 Locale.ROOT,
                 " 99001 %-22s ZZ  -5 N 42 54 W  78 42   215\n%-142s\n",

@@ -1,6 +1,8 @@
 package org.warmvat.weather.file;
 
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import org.warmvat.sun.EquationOfTime;
 import org.warmvat.sun.Observer;
@@ -102,16 +104,16 @@ final class OntoHours {
 
         void addTo(RawRows result) {
             int[] lines = lines();
-            double[][] values = new double[Quantity.values().length][];
+            Map<Quantity, double[]> values = new EnumMap<>(Quantity.class);
             for (Quantity quantity : rows.quantities()) {
-                values[quantity.ordinal()] = values(quantity);
+                values.put(quantity, values(quantity));
             }
             for (int hour = 0; hour < hours; hour++) {
                 int at = hour;
-                if (Arrays.stream(values).anyMatch(v -> v != null && !Double.isNaN(v[at]))) {
+                if (values.values().stream().anyMatch(v -> !Double.isNaN(v[at]))) {
                     result.begin(lines[hour], HOUR_MIN * (firstHour + hour) + wanted.minutesIntoHour());
                     for (Quantity quantity : rows.quantities()) {
-                        result.set(quantity, limited(quantity, values[quantity.ordinal()][hour]));
+                        result.set(quantity, limited(quantity, values.get(quantity)[hour]));
                     }
                 }
             }
@@ -159,8 +161,8 @@ final class OntoHours {
                 double end = begin + time.stepMinutes();
                 double whole = weight(quantity, begin, end);
                 for (long h = (long) Math.floor(begin / HOUR_MIN); h * HOUR_MIN < end; h++) {
-                    double left = Math.max(begin, h * HOUR_MIN);
-                    double right = Math.min(end, (h + 1) * HOUR_MIN);
+                    double left = Math.max(begin, (double) (h * HOUR_MIN));
+                    double right = Math.min(end, (double) ((h + 1) * HOUR_MIN));
                     int hour = (int) (h - firstHour);
                     if (!Double.isNaN(value) && right > left && hour >= 0 && hour < hours) {
                         double share =

@@ -77,11 +77,17 @@ public final class ServiceTexts {
 
     /** The typical year of PVGIS; a later hour of the last day of universal time is that of the first. */
     public String pvgisTypicalYear() {
-        StringBuilder text = new StringBuilder(form(
-                "Latitude (decimal degrees): %.3f\r\nLongitude (decimal degrees): %.3f\r\nElevation (m): %.1f\r\n"
-                        + "Irradiance Time Offset (h): 0.1761\r\nmonth,year\r\n1,1995\r\n12,2000\r\n"
-                        + "time(UTC),T2m,RH,G(h),Gb(n),Gd(h),IR(h),WS10m,WD10m,SP\r\n",
-                site.latitudeDeg(), site.longitudeDeg(), site.elevationM()));
+        StringBuilder text = new StringBuilder(
+                form("""
+                Latitude (decimal degrees): %.3f
+                Longitude (decimal degrees): %.3f
+                Elevation (m): %.1f
+                Irradiance Time Offset (h): 0.1761
+                month,year
+                1,1995
+                12,2000
+                time(UTC),T2m,RH,G(h),Gb(n),Gd(h),IR(h),WS10m,WD10m,SP
+                """.replace("\n", "\r\n"), site.latitudeDeg(), site.longitudeDeg(), site.elevationM()));
         for (int i = 0; i < weather.hours(); i++) {
             LocalDateTime utc = LocalDateTime.of(2025, 1, 1, 0, 0).plusHours(i);
             LocalDateTime local = wrapped(utc.plusMinutes(Math.round(60 * site.utcOffsetH())));
@@ -133,10 +139,11 @@ public final class ServiceTexts {
     /** NSRDB: two lines of the site, empty cells at the end of every row. */
     public String nsrdb(int stepMinutes, int days) {
         StringBuilder text = new StringBuilder(form(
-                "Source,Location ID,City,State,Country,Latitude,Longitude,Time Zone,Elevation,Local Time Zone,DHI Units,Version\n"
-                        + "NSRDB,1,-,-,-,%.2f,%.2f,%.0f,%.0f,%.0f,w/m2,0\n"
-                        + "Year,Month,Day,Hour,Minute,DHI,GHI,DNI,Dew Point,Relative Humidity,Temperature,Pressure,Wind Speed,,\n",
-                site.latitudeDeg(), site.longitudeDeg(), site.utcOffsetH(), site.elevationM(), site.utcOffsetH()));
+                """
+                Source,Location ID,City,State,Country,Latitude,Longitude,Time Zone,Elevation,Local Time Zone,DHI Units,Version
+                NSRDB,1,-,-,-,%.2f,%.2f,%.0f,%.0f,%.0f,w/m2,0
+                Year,Month,Day,Hour,Minute,DHI,GHI,DNI,Dew Point,Relative Humidity,Temperature,Pressure,Wind Speed,,
+                """, site.latitudeDeg(), site.longitudeDeg(), site.utcOffsetH(), site.elevationM(), site.utcOffsetH()));
         LocalDateTime end = weather.start().plusDays(days);
         for (LocalDateTime t = weather.start(); t.isBefore(end); t = t.plusMinutes(stepMinutes)) {
             double[] light = light(t);
@@ -160,15 +167,19 @@ public final class ServiceTexts {
 
     /** NASA POWER, in its bands of longitude or in universal time. */
     public String nasaPower(boolean universal) {
-        StringBuilder text = new StringBuilder(form(
-                "-BEGIN HEADER-\nNASA/POWER Source Native Resolution Hourly Data \n"
-                        + "Dates (month/day/year): 01/01/2025 through 12/31/2025 in %s\n"
-                        + "Location: latitude  %.2f   longitude %.2f \n"
-                        + "elevation from MERRA-2: Average for 0.5 x 0.625 degree lat/lon region = %.2f meters\n"
-                        + "The value for missing source data that cannot be computed or is outside of the sources availability range: -999 \n"
-                        + "parameter(s): \nT2M     MERRA-2 Temperature at 2 Meters (C) \n-END HEADER-\n"
-                        + "YEAR,MO,DY,HR,T2M,T2MDEW,WS10M,PS,ALLSKY_SFC_SW_DWN,ALLSKY_SFC_SW_DNI,ALLSKY_SFC_SW_DIFF\n",
-                universal ? "UTC" : "LST", site.latitudeDeg(), site.longitudeDeg(), site.elevationM()));
+        StringBuilder text = new StringBuilder(
+                form("""
+                -BEGIN HEADER-
+                NASA/POWER Source Native Resolution Hourly Data\s
+                Dates (month/day/year): 01/01/2025 through 12/31/2025 in %s
+                Location: latitude  %.2f   longitude %.2f\s
+                elevation from MERRA-2: Average for 0.5 x 0.625 degree lat/lon region = %.2f meters
+                The value for missing source data that cannot be computed or is outside of the sources availability range: -999\s
+                parameter(s):\s
+                T2M     MERRA-2 Temperature at 2 Meters (C)\s
+                -END HEADER-
+                YEAR,MO,DY,HR,T2M,T2MDEW,WS10M,PS,ALLSKY_SFC_SW_DWN,ALLSKY_SFC_SW_DNI,ALLSKY_SFC_SW_DIFF
+                """, universal ? "UTC" : "LST", site.latitudeDeg(), site.longitudeDeg(), site.elevationM()));
         for (int hour = 0; hour < weather.hours(); hour++) {
             LocalDateTime local = weather.start().plusHours(hour);
             LocalDateTime t = universal ? universal(local) : local;
