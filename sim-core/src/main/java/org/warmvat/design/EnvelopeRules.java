@@ -87,7 +87,8 @@ public record EnvelopeRules(
     }
 
     private Layer cut(Layer layer) {
-        int usual = isInsulation(layer) ? insulationSubNodes : 1;
+        int finest = Math.max(1, (int) (layer.thicknessM() / Layer.THINNEST_SUB_NODE_M));
+        int usual = isInsulation(layer) ? Math.min(insulationSubNodes, finest) : 1;
         return layer.statedSubNodes().isPresent() ? layer : new Layer(layer.material(), layer.thicknessM(), usual);
     }
 

@@ -27,7 +27,7 @@ public record Layer(
         Optional<Integer> statedSubNodes) {
 
     /** Thinner sub-nodes follow their neighbours faster than a ledger can be closed, m. */
-    private static final double THINNEST_SUB_NODE_M = 0.00005;
+    static final double THINNEST_SUB_NODE_M = 0.00005;
 
     /** Refuses a thickness, a count or sub-nodes out of range. */
     public Layer {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
+import org.warmvat.question.plausible.Plausibility;
+import org.warmvat.question.plausible.Remark;
 import org.warmvat.tank.Notices;
 import org.warmvat.tank.SiteConventions;
 import org.warmvat.weather.Weather;
@@ -35,6 +37,7 @@ public record Grounds(
 
     /** Warnings that belong beside any verdict, the gravest first. */
     private static final List<String> GRAVE = List.of(
+            "not_plausible",
             "slurry_freezing",
             "air_share",
             "cold_pipe_end",
@@ -49,6 +52,7 @@ public record Grounds(
         List<Warning> warnings = new ArrayList<>(ofRuns);
         List<String> assumed = new ArrayList<>(asked.reading().invented());
         asked.reading().cautions().forEach(sentence -> warnings.add(new Warning("design", sentence, 1, 0)));
+        asked.given().ifPresent(design -> remarks(design, asked.weathers(), warnings));
         asked.given().ifPresent(design -> ofDesign(design, asked.weathers(), assumed));
         for (Weather weather : asked.weathers()) {
             assumed.addAll(taken(asked, weather).assumptions());
@@ -66,6 +70,14 @@ public record Grounds(
                 assumed.stream().distinct().toList(),
                 asked.reading().assumed(),
                 Cautions.of(asked.given()));
+    }
+
+    /** What in the design is unlikely; of several weather files by the first. */
+    private static void remarks(Design design, List<Weather> weathers, List<Warning> warnings) {
+        for (Remark remark : Plausibility.of(design, weathers.stream().findFirst())) {
+            String key = remark.gravity() == Remark.Gravity.NOTE ? "remark" : "not_plausible";
+            warnings.add(new Warning(key, remark.sentence(), 1, 0));
+        }
     }
 
     /** The weather as the design wants it taken. */

@@ -1,0 +1,297 @@
+package org.warmvat.question.plausible;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.warmvat.design.CardinalTemperatures;
+import org.warmvat.design.Design;
+import org.warmvat.design.FeedMaterial;
+import org.warmvat.design.Feedstock;
+import org.warmvat.design.Fitting;
+import org.warmvat.design.Layer;
+import org.warmvat.design.Plausible;
+import org.warmvat.design.SeasonTable;
+import org.warmvat.design.StandsOn;
+import org.warmvat.question.ColdSpell;
+import org.warmvat.question.plausible.Remark.Gravity;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.DerivedFigures;
+import org.warmvat.tank.SteadyHeat;
+import org.warmvat.weather.Weather;
+
+/**
+ * Remarks on a design that is allowed but unlikely (equation 19.3; common practice, no source). Pure: nothing is run.
+ *
+ * <p>Heater and coil are held against loss and feed at the set-point in the mean of the coldest 24 hours and the file's mean wind, the
+ * collector against the same in its mean air.
+ */
+public final class Plausibility {
+
+    private final Design design;
+    private final Plausible bounds;
+    private final SeasonTable season;
+    private final List<Remark> remarks = new ArrayList<>();
+
+    private Plausibility(Design design) {
+        this.design = design;
+        this.bounds = design.plausible();
+        this.season = design.season();
+    }
+
+    /**
+     * The remarks, the gravest first.
+     *
+     * @param design the design
+     * @param weather weather for what depends on the cold; without it that is left out
+     */
+    public static List<Remark> of(Design design, Optional<Weather> weather) {
+        Plausibility plausibility = new Plausibility(design);
+        plausibility.loading();
+        plausibility.retention();
+        plausibility.litres();
+        plausibility.insulation();
+        plausibility.window();
+        plausibility.parts();
+        plausibility.materials();
+        weather.ifPresent(plausibility::heaterAndCollector);
+        plausibility.remarks.sort(Comparator.comparing(Remark::gravity));
+        return List.copyOf(plausibility.remarks);
+    }
+
+    private void remark(String key, Gravity gravity, String form, Object... values) {
+        remarks.add(new Remark(key, String.format(Locale.ROOT, form, values), gravity));
+    }
+
+    private static String threeFigures(double number) {
+        return new BigDecimal(number)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** Organic loading rate with the largest feed of the year. */
+    private void loading() {
+        double most = season.largest(this::solidsKg) / design.tank().liquidVolumeM3();
+        if (most > bounds.loadingNotCredibleKgVsPerM3Day()) {
+            remark(
+                    "loading",
+                    Gravity.NOT_CREDIBLE,
+                    "The organic loading rate of %.1f kg of volatile solids per m3 and day is not credible for such a tank (above %s): is the daily feed in kg?",
+                    most,
+                    threeFigures(bounds.loadingNotCredibleKgVsPerM3Day()));
+        } else if (most > bounds.loadingKgVsPerM3Day()) {
+            remark(
+                    "loading",
+                    Gravity.UNLIKELY,
+                    "The organic loading rate of %.1f kg of volatile solids per m3 and day is high (above %s): the tank may turn sour.",
+                    most,
+                    threeFigures(bounds.loadingKgVsPerM3Day()));
+        }
+    }
+
+    private double solidsKg(int day) {
+        double kg = 0;
+        for (int i = 0; i < design.feed().feedstocks().size(); i++) {
+            kg += season.feedstockFactor(day, i)
+                    * design.feed().feedstocks().get(i).volatileSolidsKgPerDay();
+        }
+        return kg;
+    }
+
+    private double fedKg(int day) {
+        double kg = season.waterFactor(day) * design.feed().waterKgPerDay();
+        for (int i = 0; i < design.feed().feedstocks().size(); i++) {
+            kg += season.feedstockFactor(day, i)
+                    * design.feed().feedstocks().get(i).kgPerDay();
+        }
+        return kg;
+    }
+
+    private void retention() {
+        double most = season.largest(this::fedKg);
+        double days = design.contentsKg() / most;
+        if (most == 0) {
+            return;
+        }
+        if (days < bounds.retentionDays().get(0)) {
+            remark(
+                    "retention",
+                    days < 2 ? Gravity.NOT_CREDIBLE : Gravity.UNLIKELY,
+                    "The slurry stays %s days only (usual are %s to %s): %s kg are fed a day into %.0f kg; digestion may be washed out.",
+                    threeFigures(days),
+                    threeFigures(bounds.retentionDays().get(0)),
+                    threeFigures(bounds.retentionDays().get(1)),
+                    threeFigures(most),
+                    design.contentsKg());
+        } else if (days > bounds.retentionDays().get(1)) {
+            remark(
+                    "retention",
+                    Gravity.NOTE,
+                    "The slurry stays more than %.0f days (usual are %s to %s): the tank is large for %s kg a day.",
+                    Math.floor(Math.min(days, 9999)),
+                    threeFigures(bounds.retentionDays().get(0)),
+                    threeFigures(bounds.retentionDays().get(1)),
+                    threeFigures(most));
+        }
+    }
+
+    private void litres() {
+        double litres = 1000 * design.tank().liquidVolumeM3();
+        if (litres < bounds.litres().get(0) || litres > bounds.litres().get(1)) {
+            remark(
+                    "litres",
+                    Gravity.NOT_CREDIBLE,
+                    "The tank holds %.0f litres of slurry; this program is for %.0f to %.0f: are the sizes in metres?",
+                    litres,
+                    bounds.litres().get(0),
+                    bounds.litres().get(1));
+        }
+    }
+
+    private void insulation() {
+        double thinnestM = Math.min(
+                mainM(design.envelope().wall()), mainM(design.envelope().lid()));
+        if (thinnestM < bounds.insulationM()) {
+            remark(
+                    "insulation",
+                    thinnestM < 0.001 ? Gravity.NOT_CREDIBLE : Gravity.UNLIKELY,
+                    "The main insulation of wall or lid is %s mm thick (usual are %.0f and more): is it in millimetres?",
+                    threeFigures(1000 * thinnestM),
+                    1000 * bounds.insulationM());
+        }
+    }
+
+    private double mainM(List<Layer> layers) {
+        return design.envelope()
+                .rules()
+                .mainInsulation(layers)
+                .map(Layer::thicknessM)
+                .orElse(0.0);
+    }
+
+    /** Set-points of days on which something is fed, where gas is computed. */
+    private void window() {
+        if (design.gas().isEmpty()) {
+            return;
+        }
+        CardinalTemperatures ends = design.gas().get().temperatures();
+        double margin = bounds.windowMarginK();
+        OptionalDouble near = OptionalDouble.empty();
+        for (int day = 0; day < SeasonTable.DAYS; day++) {
+            double setpointC = season.setpointC(day);
+            boolean outside = setpointC < ends.leastC() + margin || setpointC > ends.mostC() - margin;
+            if (fedKg(day) > 0 && outside && (near.isEmpty() || setpointC > near.getAsDouble())) {
+                near = OptionalDouble.of(setpointC);
+            }
+        }
+        if (near.isPresent()) {
+            double setpointC = near.getAsDouble();
+            boolean dead = setpointC <= ends.leastC() || setpointC >= ends.mostC();
+            remark(
+                    "setpoint_window",
+                    dead ? Gravity.NOT_CREDIBLE : Gravity.UNLIKELY,
+                    "At the set-point of %s °C digestion %s: its minimum is %s °C, its maximum %s °C.",
+                    threeFigures(setpointC),
+                    dead ? "stands still" : "is near its end",
+                    threeFigures(ends.leastC()),
+                    threeFigures(ends.mostC()));
+        }
+    }
+
+    private void parts() {
+        if (design.backup().isEmpty()) {
+            remark(
+                    "no_heater",
+                    Gravity.UNLIKELY,
+                    "There is no backup heater: nothing holds the tank warm without sun. Add a block backup.");
+        }
+        if (design.gas().isEmpty()) {
+            remark("no_gas", Gravity.NOTE, "No gas is computed, so nothing is said of net energy. Add a block gas.");
+        }
+        boolean bars = design.fittings().stream().anyMatch(Fitting.Bar.class::isInstance);
+        boolean pipes = design.fittings().stream().anyMatch(Fitting.Pipe.class::isInstance);
+        if (design.tank().standsOn() == StandsOn.LEGS && !bars) {
+            remark(
+                    "no_legs",
+                    Gravity.NOTE,
+                    "The tank stands on legs, but no legs are among the fittings: steel legs alone can lose a quarter of the backup's heat.");
+        }
+        if (!pipes) {
+            remark("no_pipes", Gravity.NOTE, "No pipe is among the fittings: an outlet loses heat and may freeze.");
+        }
+    }
+
+    private void materials() {
+        for (Feedstock stock : design.feed().feedstocks()) {
+            stock.material()
+                    .map(FeedMaterial::caution)
+                    .filter(caution -> !caution.words().isEmpty() && stock.kgPerDay() > 0)
+                    .ifPresent(caution ->
+                            remark("feedstock", Gravity.NOTE, "%s %s.", capital(stock.name()), caution.words()));
+        }
+    }
+
+    private static String capital(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1).replace('_', ' ');
+    }
+
+    private void heaterAndCollector(Weather weather) {
+        double endS = weather.hours() * 3600.0;
+        double windMPerS = weather.windMPerS().mean(0, endS);
+        double meanC = weather.airC().mean(0, endS);
+        double coldC = ColdSpell.coldestDayC(weather);
+        double coldW = needW(windMPerS, coldC);
+        design.backup().ifPresent(heater -> heater(heater.ratedW(), coldW, coldC));
+        double sunW = design.solar()
+                .map(s -> s.collector().eta0() * 1000 * s.collector().areaM2())
+                .orElse(0.0);
+        double meanW = needW(windMPerS, meanC);
+        if (meanW > 0 && sunW > bounds.collectorTimes() * meanW) {
+            remark(
+                    "collector",
+                    Gravity.NOT_CREDIBLE,
+                    "The collector gives up to %.0f W, %.0f times what the tank needs on a mean day (%.0f W): is its area in m2?",
+                    sunW,
+                    sunW / meanW,
+                    meanW);
+        }
+    }
+
+    private double needW(double windMPerS, double airC) {
+        Conductances conductances = Conductances.of(design, windMPerS, airC);
+        return SteadyHeat.lossW(design, conductances, airC) + SteadyHeat.feedW(design, airC);
+    }
+
+    private void heater(double ratedW, double needW, double coldC) {
+        if (ratedW < needW) {
+            remark(
+                    "heater",
+                    ratedW < needW / 3 ? Gravity.NOT_CREDIBLE : Gravity.UNLIKELY,
+                    "The heater's %.0f W are less than loss and feed of the coldest day, %.0f W at %.1f °C.",
+                    ratedW,
+                    needW,
+                    coldC);
+        } else if (needW > 0 && ratedW > bounds.heaterTimes() * needW) {
+            remark(
+                    "heater",
+                    Gravity.UNLIKELY,
+                    "The heater's %.0f W are %.0f times loss and feed of the coldest day, %.0f W: is its power in W?",
+                    ratedW,
+                    ratedW / needW,
+                    needW);
+        }
+        DerivedFigures.backupCoilMostW(design)
+                .filter(passes -> passes < needW)
+                .ifPresent(passes -> remark(
+                        "backup_coil",
+                        Gravity.UNLIKELY,
+                        "The backup coil passes %.0f W at its flow limit, less than loss and feed of the coldest day, %.0f W.",
+                        passes,
+                        needW));
+    }
+}

@@ -1,0 +1,101 @@
+package org.warmvat.question.plausible;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.Design;
+import org.warmvat.design.Gas;
+import org.warmvat.design.keys.Findings;
+import org.warmvat.sample.InventedWeather;
+import org.warmvat.weather.Weather;
+
+/** Slips of ten, of units and of missing parts are named; a sensible tank is left in peace. */
+class PlausibilityTest {
+
+    private static final Weather WINTER = InventedWeather.days(1, 10);
+
+    private static List<String> keys(Design design, Optional<Weather> weather) {
+        return Plausibility.of(design, weather).stream().map(Remark::key).toList();
+    }
+
+    @Test
+    void aSensibleTankLacksOnlyWhatItLacks() {
+        assertEquals(List.of("no_legs", "no_pipes"), keys(Design.usual(), Optional.of(WINTER)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "feed.feedstocks[0].kg_per_day, 100, loading",
+        "feed.feedstocks[0].kg_per_day, 10000, loading",
+        "feed.feedstocks[0].kg_per_day, 10000, retention",
+        "feed.water.kg_per_day, 300, retention",
+        "envelope.insulation_mm, 0.15, insulation",
+        "envelope.insulation_mm, 0, insulation",
+        "envelope.lid_insulation_mm, 10, insulation",
+        "tank.inner_diameter_m, 9, litres",
+        "tank.inner_diameter_m, 0.2, litres",
+        "control.setpoint_c, 60, setpoint_window",
+        "control.setpoint_c, 45, setpoint_window",
+        "control.setpoint_c, 9, setpoint_window",
+        "solar.area_m2, 24, collector",
+        "backup.rated_w, 20, heater",
+        "backup.rated_w, 90000, heater",
+        "backup.coil.area_m2, 0.01, backup_coil",
+        "backup.flow_limit_c, 37, backup_coil",
+        "envelope.insulation_mm, 1, heater"
+    })
+    void aSlipIsNamed(String path, double value, String key) {
+        List<String> found = keys(Design.usual().with(path, value), Optional.of(WINTER));
+        assertTrue(found.contains(key), found.toString());
+    }
+
+    @Test
+    void theGravestComeFirstAndSayWhatIsUsual() {
+        Design slips =
+                Design.usual().with(Map.of("feed.feedstocks[0].kg_per_day", 100.0, "tank.inner_diameter_m", 1.0));
+        Remark first = Plausibility.of(slips, Optional.empty()).get(0);
+        assertEquals(Remark.Gravity.NOT_CREDIBLE, first.gravity());
+        assertEquals(
+                "The organic loading rate of 21.4 kg of volatile solids per m3 and day is not credible for such a tank (above 6): is the daily feed in kg?",
+                first.sentence());
+    }
+
+    @Test
+    void missingPartsAreNamed() {
+        Design bare = Design.usual().without(BackupCircuit.class).without(Gas.class);
+        assertEquals(List.of("no_heater", "no_gas", "no_legs", "no_pipes"), keys(bare, Optional.empty()));
+    }
+
+    @Test
+    void whoKnowsBetterMovesTheBounds() {
+        Design thin = Design.usual().with("envelope.insulation_mm", 15);
+        assertTrue(keys(thin, Optional.empty()).contains("insulation"));
+        assertTrue(!keys(thin.with("plausible.insulation_mm", 10), Optional.empty())
+                .contains("insulation"));
+    }
+
+    @Test
+    void nitrogenAndFatBringTheirWord() {
+        Design hens = Design.of(
+                Map.of(
+                        "tank", Map.of("inner_diameter_m", 1, "liquid_depth_m", 1),
+                        "envelope", Map.of("insulation_mm", 100),
+                        "control", Map.of("setpoint_c", 36),
+                        "feed",
+                                Map.of(
+                                        "feedstocks",
+                                        List.of(Map.of("material", "poultry_droppings", "kg_per_day", 3)))),
+                Findings.strict());
+        assertTrue(
+                Plausibility.of(hens, Optional.empty()).stream()
+                        .anyMatch(remark -> remark.sentence().startsWith("Poultry droppings is rich in nitrogen")),
+                Plausibility.of(hens, Optional.empty()).toString());
+    }
+}
