@@ -12,33 +12,34 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The commands of the worked story run in their order, and every number that the story tells of an answer stands in the sentences
+ * The commands of the worked stories run in their order, and every number that a story tells of an answer stands in the sentences
  * that the program prints, there perhaps with more digits.
  */
 class StoryTest {
 
-    private static final Path STORY = Path.of("../docs/story.md");
+    private static final Path DOCS = Path.of("../docs");
     private static final Path WEATHER = Path.of("../weather-samples/cool-maritime-hills.csv");
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
     private static final Pattern TABLE_ROW = Pattern.compile("\\S {2,}\\S");
-    private static final int LEAST_COMMANDS = 10;
-    private static final int LEAST_NUMBERS = 40;
 
     @TempDir
     Path folder;
 
-    @Test
-    void theStoryTellsWhatTheProgramPrints() throws IOException {
+    @ParameterizedTest
+    @CsvSource({"story.md, 10, 40", "story-tunnel.md, 3, 12"})
+    void theStoryTellsWhatTheProgramPrints(String story, int leastCommands, int leastNumbers) throws IOException {
         Files.copy(WEATHER, folder.resolve("hills.csv"));
+        Files.copy(DOCS.resolve("examples/polytunnel-winter-rest.yaml"), folder.resolve("tunnel.yaml"));
         List<BigDecimal> printed = new ArrayList<>();
         List<String> untrue = new ArrayList<>();
         int commands = 0;
         int told = 0;
-        for (String line : Files.readAllLines(STORY)) {
+        for (String line : Files.readAllLines(DOCS.resolve(story))) {
             if (line.equals("```sh")) {
                 printed.clear();
             } else if (line.startsWith("warmvat ")) {
@@ -52,8 +53,8 @@ class StoryTest {
                         .forEach(number -> untrue.add(number + " in: " + line));
             }
         }
-        assertEquals("", String.join("\n", untrue), "told in " + STORY + " and not printed");
-        assertTrue(commands >= LEAST_COMMANDS && told >= LEAST_NUMBERS, commands + " commands, " + told + " numbers");
+        assertEquals("", String.join("\n", untrue), "told in " + story + " and not printed");
+        assertTrue(commands >= leastCommands && told >= leastNumbers, commands + " commands, " + told + " numbers");
     }
 
     /** What a command prints, without the rows of its tables. */
@@ -87,7 +88,7 @@ class StoryTest {
         List<String> words = new ArrayList<>(List.of(command.split(" ")));
         words.remove(0);
         for (int i = 0; i < words.size(); i++) {
-            boolean file = words.get(i).matches("(hollow\\.yaml|hills\\.csv)");
+            boolean file = words.get(i).matches("(hollow\\.yaml|tunnel\\.yaml|hills\\.csv)");
             if (file || (i > 0 && words.get(i - 1).equals("--out"))) {
                 words.set(i, folder.resolve(words.get(i)).toString());
             }
