@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Key;
-import org.warmvat.design.keys.Nearest;
+import org.warmvat.spelling.Nearest;
 import org.warmvat.design.keys.Numbers;
 import org.warmvat.design.keys.Parts;
 import org.warmvat.design.keys.Reader;

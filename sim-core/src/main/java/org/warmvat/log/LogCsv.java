@@ -14,7 +14,7 @@ import org.warmvat.weather.file.CsvText;
 import org.warmvat.weather.file.Decimal;
 import org.warmvat.weather.file.FileFaults;
 import org.warmvat.weather.file.LeadIn;
-import org.warmvat.weather.file.Nearest;
+import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.layout.TimeForm;
 

@@ -3,7 +3,7 @@ package org.warmvat.cli.file;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.design.keys.Nearest;
+import org.warmvat.spelling.Nearest;
 
 /** An input file was refused; nothing was computed. */
 public final class InputRefused extends RuntimeException {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.warmvat.design.keys.KeyPath;
-import org.warmvat.design.keys.Nearest;
+import org.warmvat.spelling.Nearest;
 import org.warmvat.design.keys.Shown;
 
 /** Holds a tree against the schema and says every difference in our words. */

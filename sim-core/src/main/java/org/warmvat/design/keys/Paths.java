@@ -1,5 +1,6 @@
 package org.warmvat.design.keys;
 
+import org.warmvat.spelling.Nearest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

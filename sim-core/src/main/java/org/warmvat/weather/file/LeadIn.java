@@ -1,5 +1,6 @@
 package org.warmvat.weather.file;
 
+import org.warmvat.spelling.Nearest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package org.warmvat.weather.file;
 
+import org.warmvat.spelling.Nearest;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,4 +1,4 @@
-package org.warmvat.weather.file;
+package org.warmvat.spelling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,13 +1,13 @@
-package org.warmvat.design.keys;
+package org.warmvat.spelling;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Finds the known word a misspelt one most likely stands for. */
 public final class Nearest {
-
     private Nearest() {}
 
     /** The nearest word by edit distance, if it is near enough: at most a third of the letters differ, and two always may. */
@@ -16,13 +16,19 @@ public final class Nearest {
         String best = null;
         int least = Math.max(2, word.length() / 3) + 1;
         for (String candidate : known) {
-            int distance = distance(wanted, candidate);
+            int distance = distance(wanted, candidate.toLowerCase(Locale.ROOT));
             if (distance < least) {
                 least = distance;
                 best = candidate;
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** All known names, and which of them was probably meant. */
+    public static String listAnd(String name, List<String> known) {
+        return String.join(", ", known)
+                + of(name, known).map(best -> " (did you mean " + best + "?)").orElse("");
     }
 
     /** Letters to insert, remove or exchange to get from one word to the other (Levenshtein 1966). */
