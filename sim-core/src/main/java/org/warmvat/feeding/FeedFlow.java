@@ -10,20 +10,20 @@ import org.warmvat.network.Surroundings;
  */
 public final class FeedFlow {
 
-    private final Feed feed;
+    private final DailySchedule schedule;
     private final Surroundings surroundings;
     private final double openSecondsPerDay;
 
     /** The flow of a feed. */
     public FeedFlow(Feed feed, Surroundings surroundings) {
-        this.feed = feed;
+        schedule = feed.schedule();
         this.surroundings = surroundings;
-        openSecondsPerDay = feed.schedule().openSecondsPerDay();
+        openSecondsPerDay = schedule.openSecondsPerDay();
     }
 
     /** Whether feed enters during an interval that no edge of the schedule cuts. */
     public boolean isOpen(Interval interval) {
-        return feed.schedule().isOpenAt(surroundings.secondOfDay(interval.middleS()));
+        return schedule.isOpenAt(surroundings.secondOfDay(interval.middleS()));
     }
 
     /** How long feed enters in a day, s. */
@@ -38,7 +38,6 @@ public final class FeedFlow {
 
     /** The next edge of the schedule strictly after a time, s. */
     public double nextJumpS(double timeS) {
-        DailySchedule schedule = feed.schedule();
         return timeS + schedule.untilNextEdgeS(surroundings.secondOfDay(timeS));
     }
 }
