@@ -20,7 +20,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.warmvat.cli.input.DesignDocument;
+import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.weather.file.WeatherFiles;
 
 /**
@@ -87,7 +87,8 @@ class ReportsBrowserTest {
                 "vary DESIGN WEATHER --set backup.rated_w=150,500 --set solar.area_m2=1,2 --pareto backup_bought_kwh,outlay",
                 "sizes DESIGN WEATHER --litres 500,900",
                 "check DESIGN WEATHER",
-                "weather look WEATHER"
+                "weather look WEATHER",
+                "spring --from 03-01,04-01"
             })
     void theReportIsFitToBeRead(String command) {
         Assumptions.assumeTrue(chromium.isPresent(), "no chromium and node on the PATH: reports were not looked at");
