@@ -127,7 +127,8 @@ public final class DesignDocument {
     private static void checkUses(Design design, Faults faults) {
         Gas gas = design.gas().filter(some -> some.holder().isPresent()).orElse(null);
         for (int i = 0; gas != null && i < gas.uses().size(); i++) {
-            double mostKw = gas.holder().get().fullNm3() * gas.methaneFraction() * METHANE_KWH_PER_NM3 * MINUTES_PER_HOUR;
+            double mostKw =
+                    gas.holder().get().fullNm3() * gas.methaneFraction() * METHANE_KWH_PER_NM3 * MINUTES_PER_HOUR;
             if (gas.uses().get(i).kw() > mostKw) {
                 faults.add(
                         "gas.uses[" + i + "].kw",

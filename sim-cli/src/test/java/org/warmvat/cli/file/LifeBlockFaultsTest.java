@@ -11,8 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Slips in seasons, surroundings, shelter, holder and uses: each a clear message with line and key. */
 class LifeBlockFaultsTest {
 
-    private static final String GOOD =
-            """
+    private static final String GOOD = """
             tank: {inner_diameter_m: 1, liquid_depth_m: 1.15, place: shelter}
             shelter: {kind: timber, floor_area_m2: 6, cover_area_m2: 30, volume_m3: 15}
             envelope: {insulation_mm: 100}
@@ -53,12 +52,14 @@ class LifeBlockFaultsTest {
     void aShelterNeedsItsBlock() {
         String text = GOOD.replace("shelter: {kind: timber, floor_area_m2: 6, cover_area_m2: 30, volume_m3: 15}\n", "");
         assertEquals(
-                List.of("d.yaml line 1: shelter is missing, expected a block (needed for place: shelter)"), faults(text));
+                List.of("d.yaml line 1: shelter is missing, expected a block (needed for place: shelter)"),
+                faults(text));
     }
 
     @Test
     void twelveValuesAreTwelve() {
-        String text = GOOD.replace("surroundings: {", "surroundings: {shade_by_month: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0], ");
+        String text =
+                GOOD.replace("surroundings: {", "surroundings: {shade_by_month: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0], ");
         assertEquals(
                 List.of("d.yaml line 7: surroundings.shade_by_month has 11 values, expected twelve or none"),
                 faults(text));

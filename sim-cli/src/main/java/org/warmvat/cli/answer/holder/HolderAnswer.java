@@ -31,8 +31,10 @@ public final class HolderAnswer {
                 .figure("unmet_share", result.smallest().unmetShare())
                 .figure("curve", result.curve().stream().map(HolderAnswer::row).toList())
                 .table(table(result))
-                .csv("curve.csv", Csv.ofRows(
-                        result.curve().stream().map(HolderAnswer::row).toList()))
+                .csv(
+                        "curve.csv",
+                        Csv.ofRows(
+                                result.curve().stream().map(HolderAnswer::row).toList()))
                 .pictures(List.of(picture(result)))
                 .warn(result.smallest().warnings())
                 .assume(
@@ -46,7 +48,8 @@ public final class HolderAnswer {
     private static String verdict(HolderResult result) {
         if (result.smallestM3().isEmpty()) {
             return "No holder serves the uses: with " + HolderStudy.MOST_DAYS_OF_GAS + " days' gas, "
-                    + m3(result.smallest().usefulM3()) + ", " + Words.percent(result.smallest().unmetShare())
+                    + m3(result.smallest().usefulM3()) + ", "
+                    + Words.percent(result.smallest().unmetShare())
                     + " of what they want stays unmet, more than the " + Words.percent(result.allowedShare())
                     + " allowed: they want more gas than there is.";
         }
@@ -59,10 +62,11 @@ public final class HolderAnswer {
     private static List<String> but(HolderResult result) {
         List<String> but = new ArrayList<>();
         HolderResult.Year own = result.asDesigned();
-        but.add("The design's own " + m3(own.usefulM3()) + " leave " + Words.percent(own.unmetShare())
-                + " unmet and " + nm3(own.surplusNm3()) + " of surplus.");
+        but.add("The design's own " + m3(own.usefulM3()) + " leave " + Words.percent(own.unmetShare()) + " unmet and "
+                + nm3(own.surplusNm3()) + " of surplus.");
         if (result.smallest().surplusNm3() > 0) {
-            but.add("With " + m3(result.smallest().usefulM3()) + " " + nm3(result.smallest().surplusNm3())
+            but.add("With " + m3(result.smallest().usefulM3()) + " "
+                    + nm3(result.smallest().surplusNm3())
                     + " still find no room: surplus goes to a flare, never to open air.");
         }
         return but;
@@ -89,7 +93,8 @@ public final class HolderAnswer {
     private static Drawing picture(HolderResult result) {
         double most = result.curve().get(result.curve().size() - 1).usefulM3();
         LineChart chart = LineChart.over("holder", "Unmet use and surplus by size", "useful volume, m³", 0, most)
-                .caption("Top: share of what the uses want that stays unmet. Bottom: gas that finds no room and goes to the flare.")
+                .caption(
+                        "Top: share of what the uses want that stays unmet. Bottom: gas that finds no room and goes to the flare.")
                 .stripWithZero("unmet, %", 5)
                 .dotted("unmet", Look.NEED, points(result, year -> 100 * year.unmetShare()))
                 .level("allowed", Look.MINIMUM, 100 * result.allowedShare())

@@ -31,18 +31,20 @@ public final class SpringAnswer {
 
     /** Tells what was found. */
     public static Document of(SpringResult result, Asked asked) {
-        boolean useful = asked.design().gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
+        boolean useful =
+                asked.design().gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
         Draft draft = Draft.of(asked, "when to start it cold?")
                 .verdict(verdict(result, useful), but(result))
                 .figure(
                         "starts",
                         result.starts().stream().map(SpringAnswer::figures).toList())
-                .figure(
-                        "earliest_that_pays",
-                        result.earliestThatPays().map(start -> text(start.date())))
+                .figure("earliest_that_pays", result.earliestThatPays().map(start -> text(start.date())))
                 .table(table(result, useful))
-                .csv("starts.csv", Csv.ofRows(
-                        result.starts().stream().map(SpringAnswer::figures).toList()))
+                .csv(
+                        "starts.csv",
+                        Csv.ofRows(result.starts().stream()
+                                .map(SpringAnswer::figures)
+                                .toList()))
                 .assume(
                         "On each date slurry and insulation are as cold as the ground, and no biodegradable solids are in the tank:"
                                 + " gas comes only as fast as the feed brings them. The weather file is taken round.",
@@ -62,8 +64,7 @@ public final class SpringAnswer {
                 .map(start -> "A cold start on " + said(start.date())
                         + " is the earliest of the dates from which the tank gives more " + what
                         + " within a year than it takes, the heat to start it included"
-                        + start.daysBackup()
-                                .stream()
+                        + start.daysBackup().stream()
                                 .mapToObj(days -> "; it is at the set-point after " + days(days) + ".")
                                 .findFirst()
                                 .orElse("; it does not reach the set-point within the year."))
@@ -77,11 +78,12 @@ public final class SpringAnswer {
                 .filter(start -> start.daysSun().isPresent())
                 .min((one, other) -> Double.compare(
                         one.daysSun().getAsDouble(), other.daysSun().getAsDouble()));
-        but.add(sun.map(start -> "By the sun alone a start on " + said(start.date())
-                        + " is the quickest, after " + days(start.daysSun().getAsDouble()) + ".")
+        but.add(sun.map(start -> "By the sun alone a start on " + said(start.date()) + " is the quickest, after "
+                        + days(start.daysSun().getAsDouble()) + ".")
                 .orElse("The sun alone brings it to the set-point within a year from none of the dates."));
-        but.add("A first fill and a cold start pass through the explosive range of biogas in air: keep flames and sparks away and let the"
-                + " first gas off in the open, by your local code.");
+        but.add(
+                "A first fill and a cold start pass through the explosive range of biogas in air: keep flames and sparks away and let the"
+                        + " first gas off in the open, by your local code.");
         return but;
     }
 
@@ -130,8 +132,9 @@ public final class SpringAnswer {
 
     private static Drawing picture(SpringResult result) {
         return LineChart.over("starts", "Cold starts through the year", "day of the year", 0, DAYS)
-                .caption("Top: days until the set-point is reached, with the backup heater and by the sun alone, where it is at all"
-                        + " within a year. Bottom: what is bought for it.")
+                .caption(
+                        "Top: days until the set-point is reached, with the backup heater and by the sun alone, where it is at all"
+                                + " within a year. Bottom: what is bought for it.")
                 .stripWithZero("days", 10)
                 .dotted("with the backup", Look.BACKUP, points(result, SpringResult.Start::daysBackup))
                 .dotted("the sun alone", Look.SUN, points(result, SpringResult.Start::daysSun))
