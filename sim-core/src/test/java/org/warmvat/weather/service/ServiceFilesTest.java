@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.warmvat.weather.Quantity;
@@ -196,5 +198,31 @@ class ServiceFilesTest {
                 Recognised.in(texts.pvgisTypicalYear()).orElseThrow().kind());
         String tilted = Recognised.in(texts.pvgisHourly(35, true)).orElseThrow().kind();
         assertTrue(tilted.contains("35°"), String.format(Locale.ROOT, "%s", tilted));
+    }
+
+    /**
+     * Real files of services, where a folder {@code services} is in that of -Dreal.weather. The sums of the instants of the typical year of PVGIS
+     * are 1435.9 global, 1591.6 beam and 570.9 kWh/m2 diffuse.
+     */
+    @Test
+    void realFiles() throws Exception {
+        String folder = System.getProperty("real.weather", "");
+        Path services = Path.of(folder, "services");
+        Assumptions.assumeTrue(
+                !folder.isEmpty() && Files.isDirectory(services), "no folder services in -Dreal.weather");
+        Weather pvgis = WeatherFiles.read(services.resolve("pvgis_tmy_45n_8e.csv"));
+        assertEquals(8760, pvgis.hours());
+        assertEquals(1435.9, kWhPerM2(pvgis, "global"), 5);
+        assertEquals(1591.6, kWhPerM2(pvgis, "beam"), 16);
+        assertEquals(570.9, kWhPerM2(pvgis, "diffuse"), 3);
+        assertTrue(SunCheck.sentence(pvgis).isPresent());
+        Weather nsrdb = WeatherFiles.read(services.resolve("nsrdb_half_hourly_excerpt.csv"));
+        assertTrue(nsrdb.assumptions().get(0).startsWith("Read as a file of NSRDB: rows every 30 min"));
+        assertEquals(-7, nsrdb.site().utcOffsetH());
+        Weather tmy3 = WeatherFiles.read(services.resolve("tmy3_seattle_resaved_by_a_spreadsheet.csv"));
+        assertTrue(tmy3.assumptions().get(0).contains("saved again by a spreadsheet"));
+        assertEquals(8760, tmy3.hours());
+        assertEquals(List.of(), Doubts.of(tmy3));
+        assertTrue(SunCheck.sentence(tmy3).isPresent());
     }
 }
