@@ -20,27 +20,10 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 
 /** Options of all commands that answer, and the way their answers take. */
-@SuppressWarnings("UnusedVariable") // help and trace are read by the argument parser and from the arguments
-class AnswerOptions {
+class AnswerOptions extends CommonOptions {
 
     @Spec(Target.MIXEE)
     private CommandSpec spec;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help and leave.")
-    private boolean help;
-
-    @Option(
-            names = {"-q", "--quiet"},
-            description = "No messages and no progress; answers and faults are still printed.")
-    private boolean quiet;
-
-    @Option(
-            names = "--trace",
-            description = "Show where the program broke down, if it does (also: WARMVAT_TRACE=1 in the environment).")
-    private boolean trace;
 
     @Option(
             names = "--out",
@@ -60,17 +43,13 @@ class AnswerOptions {
         return spec;
     }
 
-    boolean quiet() {
-        return quiet;
-    }
-
     boolean replace() {
         return replace;
     }
 
     /** Messages that are no answer; none when all is to be quiet. */
     void tell(String message) {
-        if (!quiet) {
+        if (!quiet()) {
             PrintWriter err = spec.commandLine().getErr();
             err.println(TerminalText.harmless(message));
             err.flush();

@@ -4,7 +4,7 @@ import picocli.CommandLine.Option;
 
 /** Options that every command has. */
 @SuppressWarnings("UnusedVariable") // help and trace are read by the argument parser and from the arguments
-final class CommonOptions {
+class CommonOptions {
 
     @Option(
             names = {"-h", "--help"},
@@ -22,7 +22,7 @@ final class CommonOptions {
             description = "Show where the program broke down, if it does (also: WARMVAT_TRACE=1 in the environment).")
     private boolean trace;
 
-    boolean quiet() {
+    final boolean quiet() {
         return quiet;
     }
 }

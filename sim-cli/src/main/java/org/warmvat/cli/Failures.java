@@ -9,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import org.warmvat.account.LedgerOpen;
 import org.warmvat.cli.answer.ResultsRefused;
 import org.warmvat.cli.answer.TerminalText;
 import org.warmvat.cli.file.InputRefused;
@@ -36,7 +37,7 @@ final class Failures {
         if (failure instanceof ResultsRefused) {
             return told(line, List.of(failure.getMessage()), ExitCode.WRONG_USE);
         }
-        if (failure instanceof EngineFailure || failure instanceof CancellationException) {
+        if (failure instanceof EngineFailure || failure instanceof LedgerOpen || failure instanceof CancellationException) {
             String fact = "The run could not be completed: " + failure.getMessage();
             return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
         }

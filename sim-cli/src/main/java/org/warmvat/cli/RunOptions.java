@@ -51,6 +51,11 @@ final class RunOptions extends AnswerOptions {
         }
     }
 
+    /** Tells on a terminal how many of the hours of a run are done. */
+    Progress hours(int hours) {
+        return new Progress(spec().commandLine().getErr(), !quiet() && onTerminal(), hours);
+    }
+
     private Parallel.Progress shown(String what) {
         PrintWriter err = spec().commandLine().getErr();
         return (done, all) -> {

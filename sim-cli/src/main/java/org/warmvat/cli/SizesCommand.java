@@ -93,7 +93,7 @@ final class SizesCommand extends RunningCommand {
                 job.scaling().rules().stream().map(ScalingRule::key).toList(),
                 job.scaling().rules().stream().map(ScalingRule::words).toList());
         SizesAnswer.Thresholds thresholds = new SizesAnswer.Thresholds(found.get(0), found.get(1));
-        return SizesAnswer.of(sizes, drawn, told, thresholds, inputs.asked(run()), List.of());
+        return SizesAnswer.of(sizes, drawn, told, thresholds, inputs.asked(run()));
     }
 
     private static ToDoubleFunction<Design> needW(Weather weather) {
@@ -128,8 +128,13 @@ final class SizesCommand extends RunningCommand {
             try {
                 double methane = GasByVolume.methaneNm3PerDay(design, ownSetpointC);
                 Outputs outputs = new Outputs(runner.books(design));
-                double[] values = outputs.of(design, BriefYear.run(design, runner), methane);
-                return new Size(litres, scaling.numbers(scaled), outputs.names(), values);
+                BriefYear year = BriefYear.run(design, runner);
+                return new Size(
+                        litres,
+                        scaling.numbers(scaled),
+                        outputs.names(),
+                        outputs.of(design, year, methane),
+                        year.warnings());
             } catch (StudyRefused refused) {
                 throw new InputRefused(refused.faults());
             }

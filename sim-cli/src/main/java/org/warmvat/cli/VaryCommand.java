@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Words;
@@ -87,7 +88,7 @@ final class VaryCommand extends RunningCommand {
     }
 
     /** One run of many. */
-    private record Run(double[] outputs, Optional<Warning> warning) {}
+    private record Run(double[] outputs, List<Warning> warnings, Optional<Warning> loading) {}
 
     /** What all runs share. */
     private record Job(Runner runner, Outputs outputs, double ownSetpointC) {}
@@ -98,14 +99,17 @@ final class VaryCommand extends RunningCommand {
         List<double[]> values = new ArrayList<>(count);
         List<double[]> outputs = new ArrayList<>(count);
         List<Warning> loaded = new ArrayList<>();
+        List<List<Warning>> seen = new ArrayList<>();
         run().parallel("runs", parallel -> {
             parallel.each(count, index -> one(grid, from + index, inputs.design(), job), one -> {
                 values.add(grid.values(from + outputs.size()));
                 outputs.add(one.outputs());
-                one.warning().ifPresent(loaded::add);
+                one.loading().ifPresent(loaded::add);
+                seen.add(one.warnings());
             });
             return count;
         });
+        warnings.addAll(Warnings.worst(seen));
         loaded.stream()
                 .max(Comparator.comparingDouble(Warning::worst))
                 .map(worst -> new Warning(
@@ -129,8 +133,9 @@ final class VaryCommand extends RunningCommand {
         Design design = grid.design(base, index).design();
         try {
             double methane = GasByVolume.methaneNm3PerDay(design, job.ownSetpointC());
-            double[] outputs = job.outputs().of(design, BriefYear.run(design, job.runner()), methane);
-            return new Run(outputs, loading(design, grid.named(index)));
+            BriefYear year = BriefYear.run(design, job.runner());
+            return new Run(
+                    job.outputs().of(design, year, methane), year.warnings(), loading(design, grid.named(index)));
         } catch (StudyRefused refused) {
             throw new InputRefused(refused.faults());
         }

@@ -38,7 +38,7 @@ class YearCommandTest {
         assertEquals("", program.err());
         String said = program.out();
         assertTrue(said.startsWith("<b>Two days</b>\n"), said);
-        assertTrue(said.contains("\nWas the tank warm?\n  The tank was "), said);
+        assertTrue(said.contains("\nIn short\n  The tank was "), said);
         assertTrue(said.contains("\nCaution: biogas burns, explodes, poisons and suffocates"), said);
         assertTrue(said.endsWith("Report, tables and pictures: " + out.resolve("report.html") + "\n"), said);
         assertEquals(
@@ -52,10 +52,14 @@ class YearCommandTest {
                         "gas_and_net_energy.svg",
                         "heat_by_source.png",
                         "heat_by_source.svg",
+                        "heat_loss.png",
+                        "heat_loss.svg",
                         "hourly.csv",
                         "monthly.csv",
                         "report.html",
                         "summary.json",
+                        "tank.png",
+                        "tank.svg",
                         "tank_temperature.png",
                         "tank_temperature.svg"),
                 names(out));
@@ -182,7 +186,7 @@ class YearCommandTest {
         assertTrue(program.out().contains(limit), program.out());
         assertTrue(program.out().contains("The design has no collector."), program.out());
         assertTrue(program.out().contains("insulation in the wall, mm  costs more, EUR"), program.out());
-        assertTrue(Files.readString(out.resolve("report.html")).contains("More insulation, more collector"));
+        assertTrue(Files.readString(out.resolve("report.html")).contains("Would more insulation or collector pay?"));
         String summary = Files.readString(out.resolve("summary.json"));
         assertTrue(summary.contains(limit), summary);
         assertTrue(summary.contains("\"foam_mm\" : ["), summary);

@@ -89,6 +89,12 @@ public record Asked(
                 .toList();
     }
 
+    /** Whether the design leaves out a price that counts, so that sums of money are but examples. */
+    public boolean pricesAreExamples() {
+        return reading.assumed().stream()
+                .anyMatch(sentence -> sentence.matches("(?s)prices\\.(electricity|gas_worth)_per_kwh not given.*"));
+    }
+
     /** A day in words, with its year where days of the year come more than once. */
     public String day(LocalDate date) {
         return Words.day(date, withYear());

@@ -97,7 +97,7 @@ public final class Csv {
     }
 
     /** All of it. */
-    byte[] bytes() {
+    public byte[] bytes() {
         try {
             csv.flush();
         } catch (IOException impossible) {

@@ -1,63 +1,78 @@
 package org.warmvat.cli.answer;
 
-import java.util.List;
-import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
+import org.warmvat.design.BackupCircuit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.warmvat.design.Design;
-import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Money;
+import org.warmvat.question.year.YearResult;
 
 /** Cost, worth and carbon of a run in words. */
 public final class MoneySentences {
 
     private MoneySentences() {}
 
-    static List<String> of(YearResult run) {
+    /** Cost, worth and carbon of a run. */
+    public static List<String> of(YearResult run, Asked asked) {
         String currency = run.design().prices().currency();
         Money money = Money.of(run.design(), run.whole());
-        return List.of(
-                costs(run, money, currency),
-                worth(run, money, currency),
-                "What was bought stands for " + Words.number(money.co2Kg()) + " kg of CO2.",
-                "The prices are those of the design; building, labour and upkeep are left out, and this is no advice to"
-                        + " invest.");
+        List<String> sentences = new ArrayList<>(List.of(costs(run, money, currency)));
+        if (run.design().gas().isPresent()) {
+            sentences.add(worth(run, money, currency));
+        }
+        sentences.add("Making the energy bought sets free " + Words.number(money.co2Kg()) + " kg of CO2.");
+        sentences.add(
+                asked.pricesAreExamples()
+                        ? "The design gives no prices of its own: these are examples, in no country's money."
+                        : "The prices are those of the design.");
+        sentences.add("Building, labour and upkeep are left out, and this is no advice to invest.");
+        return sentences;
+    }
+
+    /** What is left of a run in money, where the design has gas and prices of its own. */
+    public static Optional<String> balance(YearResult run, Asked asked) {
+        return run.design().gas().isPresent() && !asked.pricesAreExamples()
+                ? Optional.of(left(
+                        Money.of(run.design(), run.whole()).balance(),
+                        run.design().prices().currency()))
+                : Optional.empty();
+    }
+
+    private static String left(double balance, String currency) {
+        String sign = balance > 0 ? "a gain of about " : balance < 0 ? "a loss of about " : "";
+        return sign + sum(Math.abs(balance), currency);
     }
 
     private static String costs(YearResult run, Money money, String currency) {
         String machinery = "electricity of the machinery " + sum(money.electricityCost(), currency);
         return run.design().backup().isPresent()
-                ? "Energy for the backup costs " + sum(money.backupCost(), currency) + ", " + machinery + ": together "
+                ? "Energy for the backup heater costs " + sum(money.backupCost(), currency) + ", " + machinery + ": together "
                         + sum(money.cost(), currency) + "."
                 : "The " + machinery.replace("machinery ", "machinery costs ") + ".";
     }
 
     private static String worth(YearResult run, Money money, String currency) {
-        boolean ownGas = burnsOwnGas(run.design());
-        String gas = run.design().gas().isPresent()
-                ? "The gas" + (ownGas ? " left after heating the tank" : "") + " is worth "
-                        + sum(money.gasWorth(), currency)
-                : "No gas is computed";
-        double balance = money.balance();
-        String sign = balance > 0 ? "a gain of " : balance < 0 ? "a loss of " : "";
-        return gas + ", which leaves " + sign + sum(Math.abs(balance), currency) + ".";
+        return "The gas" + (burnsOwnGas(run.design()) ? " left after heating the tank" : "") + " is worth about "
+                + sum(money.gasWorth(), currency) + ", which leaves " + left(money.balance(), currency) + ".";
     }
 
-    /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.30 EUR and stands for 10.2 kg of CO2}. */
+    /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.3 EUR and sets free 10.2 kg of CO2 where it is made}. */
     public static String buys(Design design, double boughtKWh) {
         Money money = Money.ofHeat(design, boughtKWh);
         String price = sum(-money.balance(), design.prices().currency());
-        boolean ownGas = burnsOwnGas(design);
+        boolean ownGas =
+                burnsOwnGas(design);
         return ownGas
                 ? "burns " + Words.kWh(boughtKWh) + " of the tank's own gas, worth " + price
-                : "buys " + Words.kWh(boughtKWh) + ", which costs " + price + " and stands for "
-                        + Words.number(money.co2Kg()) + " kg of CO2";
+                : "buys " + Words.kWh(boughtKWh) + ", which costs " + price + " and sets free "
+                        + Words.number(money.co2Kg()) + " kg of CO2 where it is made";
     }
 
     /** A word about a warm-up by the tank's own gas; none where the backup is fed otherwise. */
     public static List<String> coldGas(Design design) {
-        return burnsOwnGas(design)
-                ? List.of("A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.")
-                : List.of();
+        return burnsOwnGas(design) ? List.of("A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.") : List.of();
     }
 
     private static boolean burnsOwnGas(Design design) {

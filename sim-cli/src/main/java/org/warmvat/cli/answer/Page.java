@@ -11,7 +11,8 @@ public final class Page {
 
     private Page() {}
 
-    static byte[] bytes(Document document) {
+    /** The page, UTF-8. */
+    public static byte[] bytes(Document document) {
         StringOutput html = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html).render("answer.jte", Map.of("document", document), html);
         return html.toString().getBytes(StandardCharsets.UTF_8);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -43,6 +44,8 @@ public final class BackupAnswer {
                                 + " W.",
                         "During the warm-up feed, mixer and gas go on as usual, which is on the safe side.");
         new BackupWords(result, asked, question).tell(draft);
+        draft.warn(Warnings.worst(
+                result.curve().chosen().stream().map(BackupResult.Point::warnings).toList()));
         figures(draft, result, question);
         csv(draft, result);
         if (result.curve().chosen().size() > 1) {

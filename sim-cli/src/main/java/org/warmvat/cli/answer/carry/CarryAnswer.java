@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -36,7 +37,10 @@ public final class CarryAnswer {
         new CarryWords(result, asked, allowedHours).tell(draft);
         figures(draft, result, allowedHours);
         csv(draft, result);
-        return draft.table(halfMonths(result, asked))
+        return draft.warn(Warnings.worst(List.of(
+                        result.alone().course().warnings(),
+                        result.withBackup().course().warnings())))
+                .table(halfMonths(result, asked))
                 .table(limits(result))
                 .pictures(List.of(picture(result, asked)))
                 .done();

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -40,6 +42,11 @@ public final class HoldAnswer {
                         "In a power cut digestion goes on with what is in the tank.",
                         "During the warm-up feed, mixer and gas go on as usual.");
         new HoldWords(result, asked).tell(draft);
+        draft.warn(Warnings.worst(Stream.concat(
+                        result.failures().stream().map(HoldResult.Failure::course),
+                        result.warmUps().stream().map(HoldResult.WarmUp::course))
+                .map(Course::warnings)
+                .toList()));
         result.failures().forEach(failure -> draft.figure(key(failure), failure(result, failure)));
         draft.figure(
                         "warm_up",

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -36,9 +37,10 @@ public final class SizesAnswer {
      * @param scaled the scaled numbers in the order of the rules
      * @param names names of the outputs
      * @param outputs in the order of their names
+     * @param warnings what its run warns of
      */
     @SuppressWarnings("ArrayRecordComponent") // read only
-    public record Size(double litres, List<Double> scaled, List<String> names, double[] outputs) {
+    public record Size(double litres, List<Double> scaled, List<String> names, double[] outputs, List<Warning> warnings) {
 
         double output(String name) {
             return outputs[names.indexOf(name)];
@@ -102,8 +104,7 @@ public final class SizesAnswer {
             List<Size> drawn,
             Rules rules,
             Thresholds thresholds,
-            Asked asked,
-            List<Warning> warnings) {
+            Asked asked) {
         SizesAnswer answer = new SizesAnswer(sizes, rules);
         boolean gas = sizes.stream().allMatch(size -> size.gasKWh() > 0);
         String verdict = gas
@@ -131,7 +132,7 @@ public final class SizesAnswer {
                 .figure("sizes", answer.rows(true))
                 .csv("sizes.csv", Csv.ofRows(answer.rows(false)))
                 .pictures(pictures(drawn, gas))
-                .warn(warnings)
+                .warn(Warnings.worst(sizes.stream().map(Size::warnings).toList()))
                 .done();
     }
 

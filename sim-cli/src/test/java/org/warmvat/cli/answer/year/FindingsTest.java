@@ -1,8 +1,9 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.warmvat.cli.answer.Words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

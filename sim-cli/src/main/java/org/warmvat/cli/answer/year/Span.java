@@ -1,5 +1,6 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
+import org.warmvat.cli.answer.Words;
 import java.time.LocalDate;
 import org.warmvat.question.year.YearResult;
 

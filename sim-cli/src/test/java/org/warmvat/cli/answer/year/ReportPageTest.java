@@ -1,10 +1,13 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Page;
+import org.warmvat.cli.answer.Document;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,25 +63,25 @@ class ReportPageTest {
         String html = html(SyntheticRun.usual(), List.of(PICTURE));
         int at = -1;
         for (String part : List.of(
-                "Was the tank warm?",
+                "The tank was ",
+                "<dt>Net energy</dt>",
                 "The worst week",
                 "Warnings to read: 1",
                 ">Pictures<",
-                ">Month by month<",
-                ">Where the heat went: the ledger<",
-                "Slurry with envelope, kWh",
-                "Solar circuit, kWh",
-                "Backup circuit, kWh",
-                ">How often pump and heater start<",
-                "The slurry moved more than 1 K",
-                ">Defaults and assumptions used<",
-                "Wind is 3 m/s throughout",
-                "warmvat 1.2.3",
-                "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
+                "Month by month",
+                "slurry with envelope, kWh",
+                "solar circuit, kWh",
+                "backup circuit, kWh",
+                "How often pump and heater start",
+                ">Warnings<",
                 ">Cautions<",
+                "Local codes",
                 "Biogas burns",
                 "scald",
-                "licensed people")) {
+                ">Assumed<",
+                "Wind is 3 m/s throughout",
+                "key not given: 1",
+                "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad")) {
             int next = html.indexOf(part, at + 1);
             assertTrue(next > at, part + " is missing or out of order");
             at = next;
@@ -88,7 +91,7 @@ class ReportPageTest {
     @Test
     void withoutPicturesThePageSaysSo() {
         String html = html(SyntheticRun.usual(), List.of());
-        assertTrue(html.contains("The pictures could not be drawn on this machine."));
+        assertTrue(html.contains("The pictures could not be drawn."));
         assertFalse(html.contains("<img"));
     }
 
@@ -120,20 +123,15 @@ class ReportPageTest {
                     sum += Double.parseDouble(cell);
                 }
                 // fourteen terms, of which the largest are printed without decimals
-                assertEquals(Double.parseDouble(row.get(row.size() - 1)), sum, 14 * 0.5, balance.caption());
+                assertEquals(Double.parseDouble(row.get(row.size() - 1)), sum, 0.02 * Math.max(1, sumOfSizes(row)), balance.caption());
             }
         }
     }
 
-    @Test
-    void theSameRunGivesTheSameFiles() {
-        Map<String, byte[]> once =
-                Report.files(SyntheticRun.usual(), Optional.empty(), Summary.ORIGIN, List.of(PICTURE));
-        Map<String, byte[]> again =
-                Report.files(SyntheticRun.usual(), Optional.empty(), Summary.ORIGIN, List.of(PICTURE));
-        assertEquals(List.copyOf(once.keySet()), List.copyOf(again.keySet()));
-        once.forEach((name, bytes) -> assertArrayEquals(bytes, again.get(name), name));
-        assertTrue(Report.fileNames().containsAll(once.keySet()));
+    private static double sumOfSizes(List<String> row) {
+        return row.subList(1, row.size() - 1).stream()
+                .mapToDouble(cell -> Math.abs(Double.parseDouble(cell)))
+                .sum();
     }
 
     private static YearResult titled(String title) {
@@ -141,6 +139,19 @@ class ReportPageTest {
     }
 
     private static String html(YearResult run, List<Picture> pictures) {
-        return ReportPage.of(run, Findings.of(run), Summary.ORIGIN, pictures).html();
+        Document document = Summary.document(run);
+        Document.Body body = document.body();
+        Document drawn = new Document(
+                document.heading(),
+                document.verdict(),
+                new Document.Body(
+                        body.keyFigures(),
+                        body.paragraphs(),
+                        body.tables(),
+                        pictures,
+                        pictures.isEmpty() ? Optional.of("The pictures could not be drawn.") : Optional.empty()),
+                document.data(),
+                document.grounds());
+        return new String(Page.bytes(drawn), StandardCharsets.UTF_8);
     }
 }

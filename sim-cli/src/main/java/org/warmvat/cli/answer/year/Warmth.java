@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
 import org.warmvat.account.Period;
 import org.warmvat.tank.Housekeeping;

@@ -1,10 +1,13 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.account.Ledger;
+import org.warmvat.account.Books;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.warmvat.account.Books;
-import org.warmvat.account.Ledger;
+import java.util.function.ToDoubleFunction;
 import org.warmvat.account.Period;
 import org.warmvat.question.year.YearResult;
 
@@ -20,10 +23,11 @@ final class BalanceTables {
     }
 
     /** How well the balances close, in a sentence. */
-    static String closing(YearResult run) {
+    private static String closing(YearResult run) {
         return String.format(
                 Locale.ROOT,
-                "The largest residual of the three balances is %.1e of the %s of heat that passed through.",
+                "What came in stands with a plus, what went out or was stored with a minus; the residual is what does not add up:"
+                        + " the largest of all balances is %.1e of the %s of heat that passed through.",
                 run.whole().of(Books.RESIDUAL_FRACTION),
                 Words.kWh(run.whole().of(Books.PASSED_THROUGH)));
     }
@@ -36,7 +40,8 @@ final class BalanceTables {
         run.months().forEach(month -> rows.add(row(MonthlyTable.label(month), ledger, month)));
         rows.add(row("all", ledger, run.whole()));
         return new Table(
-                ledger.balance().name() + ", " + ledger.balance().unit().text(), header, rows);
+                        ledger.balance().name() + ", " + ledger.balance().unit().text(), header, rows)
+                .totalledOnPage(closing(run));
     }
 
     private static List<String> row(String label, Ledger ledger, Period period) {

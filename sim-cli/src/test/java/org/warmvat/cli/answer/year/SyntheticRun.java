@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;

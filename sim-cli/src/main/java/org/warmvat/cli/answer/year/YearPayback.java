@@ -1,5 +1,6 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
+import org.warmvat.cli.answer.Table;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,7 +42,7 @@ public record YearPayback(Design design, double hours, Optional<PaybackStudy.Res
     }
 
     /** The answer. */
-    Paragraph paragraph() {
+    List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         PaybackWords.tooShort(hours).ifPresent(sentences::add);
         result.ifPresent(unused -> {
@@ -52,7 +53,7 @@ public record YearPayback(Design design, double hours, Optional<PaybackStudy.Res
                     "In each step of insulation wall, lid and floor grow alike; in each of collector its coil stays.");
             sentences.add(PaybackWords.counted(prices()));
         });
-        return new Paragraph("Would more insulation or collector pay?", sentences);
+        return sentences;
     }
 
     /** The steps. */
@@ -61,16 +62,6 @@ public record YearPayback(Design design, double hours, Optional<PaybackStudy.Res
         foam().ifPresent(words -> tables.add(words.table()));
         collector().ifPresent(words -> tables.add(words.table()));
         return tables;
-    }
-
-    /** The steps as tables in plain text, an empty line before each. */
-    public List<String> lines() {
-        List<String> lines = new ArrayList<>();
-        for (Table table : tables()) {
-            lines.add("");
-            lines.addAll(TextTable.lines(table));
-        }
-        return lines;
     }
 
     /** The steps as figures under {@code foam_mm} and {@code collector_m2}, null for what the design does not have. */

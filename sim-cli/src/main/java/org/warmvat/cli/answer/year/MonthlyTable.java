@@ -1,32 +1,34 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Meter;
+import org.warmvat.tank.Lines;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.gas.GasPart;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.heating.BackupPart;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.account.Period;
-import org.warmvat.feeding.FeedPart;
-import org.warmvat.gas.GasPart;
-import org.warmvat.heating.BackupPart;
-import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Meter;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
-import org.warmvat.tank.Lines;
 
 /** The main figures month by month and in all. */
 final class MonthlyTable {
 
     private static final List<String> HEADER = List.of(
             "month",
-            "hours below floor",
-            "slurry least, °C",
+            "hours below minimum",
+            "slurry lowest, °C",
             "slurry mean, °C",
-            "slurry most, °C",
+            "slurry highest, °C",
             "sun, kWh",
-            "backup, kWh",
-            "sun's share",
+            "backup heater, kWh",
+            "solar fraction",
             "envelope and fittings, kWh",
             "feed, kWh",
             "backup bought, kWh",
@@ -42,7 +44,7 @@ final class MonthlyTable {
         List<List<String>> rows = new ArrayList<>();
         run.months().forEach(month -> rows.add(row(label(month), month)));
         rows.add(row("all", run.whole()));
-        return new Table("Slurry, heat, gas and energy", HEADER, rows);
+        return new Table("Month by month: slurry, heat, gas and energy", HEADER, rows).totalledOnPage("");
     }
 
     /** Jan 2025. */

@@ -1,9 +1,11 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.warmvat.cli.answer.Program;
+import org.warmvat.cli.answer.SummaryWriter;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -74,7 +76,7 @@ class SummaryJsonTest {
     void programAndInputsAreNamedWithTheirHashes() {
         Summary summary = Summary.of(SyntheticRun.usual());
         assertEquals("warmvat", summary.at("program/name").asText());
-        assertEquals("1.2.3", summary.at("program/version").asText());
+        assertEquals(Program.version(), summary.at("program/version").asText());
         assertEquals("design", summary.at("inputs/0/role").asText());
         assertEquals("tank.yaml", summary.at("inputs/0/file").asText());
         // FIPS 180-4 example "abc", and the well known hash of nothing
@@ -163,6 +165,7 @@ class SummaryJsonTest {
                 List.of(new Warning("air", "Air.", 1, Double.POSITIVE_INFINITY)),
                 List.of());
         assertTrue(Summary.of(odd).at("warning_figures/0/worst").isNull());
+        assertTrue(Summary.of(odd).at("warnings/0/worst").isNull());
     }
 
     @Test
@@ -175,20 +178,19 @@ class SummaryJsonTest {
     void warningsAndAssumptionsStandInFull() {
         YearResult run = SyntheticRun.usual();
         Summary summary = Summary.of(run);
-        assertEquals(run.warnings().get(0).sentence(), summary.at("warnings/0").asText());
+        assertEquals(run.warnings().get(0).sentence(), summary.at("warnings/0/sentence").asText());
         assertEquals(run.warnings().get(0).count(), summary.number("warning_figures/0/count"), 0);
-        assertEquals(run.assumed().get(1), summary.at("assumed/1").asText());
-        assertEquals(1, summary.at("cautions").size());
+        String assumed = summary.at("assumed").toString();
+        assertTrue(assumed.contains("Before the first hour the tank was run in"), assumed);
+        assertTrue(assumed.contains("key not given: 1"), assumed);
+        assertTrue(summary.at("cautions").toString().contains("Never enter a tank"));
     }
 
     @Test
     void theSameRunGivesTheSameBytes() {
-        byte[] once = Report.summary(SyntheticRun.usual(), Optional.empty(), Summary.ORIGIN);
-        byte[] again = Report.summary(
-                SyntheticRun.of(new SyntheticRun.Case(
-                        "Invented tank", SyntheticRun.at(2025, 1), 8760, 53, true, Optional.of("electric"))),
-                Optional.empty(),
-                Summary.ORIGIN);
+        byte[] once = SummaryWriter.bytes(Summary.document(SyntheticRun.usual()));
+        byte[] again = SummaryWriter.bytes(Summary.document(SyntheticRun.of(new SyntheticRun.Case(
+                "Invented tank", SyntheticRun.at(2025, 1), 8760, 53, true, Optional.of("electric")))));
         assertArrayEquals(once, again);
         assertTrue(new String(once, StandardCharsets.UTF_8).endsWith("}\n"));
     }

@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
 import java.time.YearMonth;
 import java.util.ArrayList;

@@ -1,14 +1,14 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
+import org.warmvat.heating.SolarPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.tank.Housekeeping;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.account.Period;
-import org.warmvat.heating.BackupPart;
-import org.warmvat.heating.SolarPart;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
 
 /**
  * What is read out of a run for its sentences.
@@ -19,7 +19,6 @@ import org.warmvat.tank.Housekeeping;
  * @param warmestDay day of the highest
  * @param solarPump starts of the solar pump, empty without a solar circuit
  * @param backup starts of the backup, empty without one
- * @param payback whether more foam or collector would pay, empty where it was not asked
  */
 record Findings(
         List<Season> seasons,
@@ -27,28 +26,23 @@ record Findings(
         LocalDate coldestDay,
         LocalDate warmestDay,
         Optional<Starts> solarPump,
-        Optional<Starts> backup,
-        Optional<YearPayback> payback) {
+        Optional<Starts> backup) {
 
     static Findings of(YearResult run) {
         List<Period> days = run.days();
         return new Findings(
                 Seasons.of(run),
                 WorstWeek.of(run),
-                date(days.stream().min(Comparator.comparingDouble(day -> day.of(Housekeeping.LEAST_C)))),
-                date(days.stream().max(Comparator.comparingDouble(day -> day.of(Housekeeping.MOST_C)))),
+                date(days.stream()
+                        .min(Comparator.comparingDouble(day -> day.of(Housekeeping.LEAST_C)))),
+                date(days.stream()
+                        .max(Comparator.comparingDouble(day -> day.of(Housekeeping.MOST_C)))),
                 run.design().solar().isPresent()
                         ? Optional.of(Starts.of(run.whole(), days, SolarPart.STARTS))
                         : Optional.empty(),
                 run.design().backup().isPresent()
                         ? Optional.of(Starts.of(run.whole(), days, BackupPart.STARTS))
-                        : Optional.empty(),
-                Optional.empty());
-    }
-
-    /** The same with what was asked of payback. */
-    Findings with(Optional<YearPayback> asked) {
-        return new Findings(seasons, worstWeek, coldestDay, warmestDay, solarPump, backup, asked);
+                        : Optional.empty());
     }
 
     private static LocalDate date(Optional<Period> day) {

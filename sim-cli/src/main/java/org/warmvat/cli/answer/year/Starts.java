@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.answer.year;
 
 import java.util.Comparator;
 import java.util.List;

@@ -1,0 +1,198 @@
+package org.warmvat.cli.answer.year;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.warmvat.account.Hourly;
+import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.Design;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Money;
+
+/** The answer to {@code year}. */
+public final class YearAnswer {
+
+    private final YearResult run;
+    private final Findings findings;
+    private final Asked asked;
+
+    private YearAnswer(YearResult run, Asked asked) {
+        this.run = run;
+        this.findings = Findings.of(run);
+        this.asked = asked;
+    }
+
+    /**
+     * Tells what was found.
+     *
+     * @param run the run
+     * @param payback whether more insulation or collector would pay, empty where it was not asked
+     * @param asked what it is about
+     */
+    public static Document of(YearResult run, Optional<YearPayback> payback, Asked asked) {
+        return new YearAnswer(run, asked).told(payback).done();
+    }
+
+    private Draft told(Optional<YearPayback> payback) {
+        Draft draft = Draft.of(asked, "");
+        new YearWords(run, findings, asked).tell(draft, payback);
+        draft.table(MonthlyTable.of(run));
+        payback.ifPresent(more -> more.tables().forEach(draft::table));
+        BalanceTables.of(run).forEach(draft::table);
+        starts().ifPresent(draft::table);
+        figures(draft, payback);
+        return draft.csv("hourly.csv", Csv.hourly(run.hourly().start(), hourly(run.hourly())))
+                .csv("daily.csv", csv("day", run.days()))
+                .csv("monthly.csv", csv("month", run.months()))
+                .pictures(YearPictures.of(run))
+                .warn(run.warnings())
+                .assume(runIn());
+    }
+
+    private String runIn() {
+        return String.format(
+                Locale.ROOT,
+                "Before the first hour the tank was run in for %d days over the %s days of the weather file.",
+                run.runInDays(),
+                asked.weather().isWholeYear() ? "last" : "first");
+    }
+
+    private void figures(Draft draft, Optional<YearPayback> payback) {
+        Design design = run.design();
+        draft.figure("site", run.site().name())
+                .figure("latitude_deg", run.site().latitudeDeg())
+                .figure("engine", run.engine())
+                .figure("run_in_days", run.runInDays())
+                .figure("first_hour_start", run.hourly().start())
+                .figure("setpoint_c", design.control().setpointC())
+                .figure("floor_c", design.control().minimumC())
+                .figure("liquid_volume_m3", design.tank().liquidVolumeM3())
+                .figure("solar_circuit", design.solar().isPresent())
+                .figure("backup_source", design.backup().map(backup -> source(backup.source())))
+                .figure("gas_computed", design.gas().isPresent())
+                .figure("primary_energy_factor", design.prices().primaryEnergyFactor())
+                .figure("year", run.whole().figures())
+                .figure("money", money());
+        payback.ifPresent(more -> draft.figure("payback", more.figures()));
+        draft.figure("months", run.months().stream().map(YearAnswer::month).toList())
+                .figure(
+                        "seasons",
+                        findings.seasons().stream().map(YearAnswer::season).toList())
+                .figure("coldest_day", findings.coldestDay())
+                .figure("warmest_day", findings.warmestDay())
+                .figure("worst_week", findings.worstWeek().map(YearAnswer::worstWeek))
+                .figure(
+                        "starts",
+                        Draft.row(
+                                "solar_pump", findings.solarPump().map(YearAnswer::starts),
+                                "backup", findings.backup().map(YearAnswer::starts)));
+    }
+
+    private static String source(BackupSource energy) {
+        return switch (energy) {
+            case ELECTRIC -> "electric";
+            case OWN_GAS -> "own_gas";
+            case FUEL -> "fuel";
+        };
+    }
+
+    private Map<String, Object> money() {
+        Money money = Money.of(run.design(), run.whole());
+        return Draft.row(
+                "currency", run.design().prices().currency(),
+                "backup_cost", money.backupCost(),
+                "electricity_cost", money.electricityCost(),
+                "gas_worth", money.gasWorth(),
+                "balance", money.balance(),
+                "co2_kg", money.co2Kg());
+    }
+
+    private static Map<String, Object> month(Period month) {
+        Map<String, Object> row = Draft.row("month", month.label());
+        row.putAll(month.figures());
+        return row;
+    }
+
+    private static Map<String, Object> season(Season season) {
+        return Draft.row(
+                "season", season.name(),
+                "months", season.months().stream().map(YearMonth::toString).toList(),
+                "solar_heat_kwh", season.solarKWh(),
+                "backup_heat_kwh", season.backupKWh(),
+                "solar_share", season.solarShare());
+    }
+
+    private static Map<String, Object> worstWeek(WorstWeek week) {
+        return Draft.row(
+                "first_day", week.firstDay(),
+                "last_day", week.lastDay(),
+                "chosen_by", week.mark().words(),
+                "hours_below_floor", week.belowFloorHours(),
+                "solar_heat_kwh", week.solarKWh(),
+                "backup_heat_kwh", week.backupKWh(),
+                "slurry_c", Draft.row("least", week.leastC(), "mean", week.meanC()));
+    }
+
+    private static Map<String, Object> starts(Starts starts) {
+        return Draft.row(
+                "total", starts.total(),
+                "per_day", starts.perDay(),
+                "most_in_a_day", starts.most(),
+                "most_on", starts.mostOn());
+    }
+
+    /** Starts of pumps and heater, to see that they do not start too often. */
+    private Optional<Table> starts() {
+        List<List<String>> rows = new ArrayList<>();
+        findings.solarPump().ifPresent(counted -> rows.add(cells("solar pump", counted)));
+        findings.backup().ifPresent(counted -> rows.add(cells("backup heater", counted)));
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Table(
+                        "How often pump and heater start",
+                        List.of("", "starts", "a day, on average", "most in a day", "on"),
+                        rows));
+    }
+
+    private List<String> cells(String name, Starts counted) {
+        return List.of(
+                name,
+                Integer.toString(counted.total()),
+                Words.fixed(counted.perDay(), 1),
+                Integer.toString(counted.most()),
+                Span.of(run).day(LocalDate.parse(counted.mostOn())));
+    }
+
+    /** The columns of a circuit that is not there are empty. */
+    private static Map<String, double[]> hourly(Hourly hourly) {
+        double[] none = {};
+        Map<String, double[]> columns = new LinkedHashMap<>();
+        hourly.names().forEach(name -> columns.put(name, hourly.column(name).orElse(none)));
+        return columns;
+    }
+
+    private static Csv csv(String label, List<Period> periods) {
+        return Csv.ofRows(periods.stream()
+                .map(period -> {
+                    Map<String, Object> row = Draft.row(label, period.label());
+                    period.books()
+                            .lines()
+                            .forEach(line -> row.putAll(Draft.row(
+                                    line.column(), period.has(line) ? period.of(line) : null)));
+                    return row;
+                })
+                .toList());
+    }
+}

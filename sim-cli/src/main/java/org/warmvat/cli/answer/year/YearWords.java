@@ -1,0 +1,237 @@
+package org.warmvat.cli.answer.year;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.MoneySentences;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.Design;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.stirring.MixerPart;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Lines;
+
+/** The answer to {@code year} in sentences; every number in them also stands in {@code summary.json}. */
+final class YearWords {
+
+    private final YearResult run;
+    private final Period year;
+    private final Design design;
+    private final Findings findings;
+    private final Span span;
+    private final Asked asked;
+
+    YearWords(YearResult run, Findings findings, Asked asked) {
+        this.run = run;
+        this.year = run.whole();
+        this.design = run.design();
+        this.findings = findings;
+        this.span = Span.of(run);
+        this.asked = asked;
+    }
+
+    /** The paragraphs in the order in which a builder asks. */
+    void tell(Draft draft, Optional<YearPayback> payback) {
+        draft.verdict(warmth() + " " + net(), List.of());
+        keyFigures(draft);
+        draft.paragraph("How warm was the slurry?", List.of(range()))
+                .paragraph("What did the sun give, what the backup heater?", heat())
+                .paragraph("What did it take, and where did the heat go?", List.of(electricity(), heatLost()))
+                .paragraph("Does it return more than it takes?", netEnergy())
+                .paragraph("What did it cost, and what is the gas worth?", MoneySentences.of(run, asked));
+        payback.ifPresent(more -> draft.paragraph("Would more insulation or collector pay?", more.sentences()));
+        draft.paragraph("The worst week", worstWeek());
+    }
+
+    private void keyFigures(Draft draft) {
+        double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
+        draft.key("Warm", below == 0 ? span.throughout() : "but for " + Words.hours(below) + " hours");
+        if (design.gas().isPresent()) {
+            draft.key("Net energy", "about " + Words.kWh(year.of(Housekeeping.NET)));
+        }
+        draft.key("Bought", Words.kWh(bought() + year.of(Meter.ELECTRICITY)));
+        solarFraction().ifPresent(fraction -> draft.key("Solar fraction", fraction));
+        MoneySentences.balance(run, asked).ifPresent(balance -> draft.key("Money", balance));
+    }
+
+    private double bought() {
+        return design.backup().isPresent() ? year.of(BackupPart.BOUGHT) : 0;
+    }
+
+    private Optional<String> solarFraction() {
+        double share = year.of(Housekeeping.SOLAR_SHARE);
+        return Double.isNaN(share) ? Optional.empty() : Optional.of(Words.percent(share));
+    }
+
+    private String warmth() {
+        String minimum = Words.celsius(design.control().minimumC());
+        double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
+        double hours = year.hours();
+        return switch (Warmth.of(year)) {
+            case ALWAYS ->
+                "The tank was warm " + span.throughout() + ": the slurry was never below its minimum of " + minimum + ".";
+            case SHORT_AT_TIMES ->
+                "The tank was not warm " + span.throughout() + ": the slurry was below its minimum of " + minimum + " for "
+                        + Words.hours(below) + " of " + Words.hours(hours) + " hours (" + Words.percent(below / hours)
+                        + ").";
+            case NEVER ->
+                "The tank was never warm: the slurry was below its minimum of " + minimum + " in all "
+                        + Words.hours(hours) + " hours.";
+        };
+    }
+
+    /** No gas, no verdict on net energy. */
+    private String net() {
+        double net = year.of(Housekeeping.NET);
+        if (!design.gas().isPresent()) {
+            return "No gas is computed for this design, so that its net energy cannot be judged.";
+        }
+        return net > 0
+                ? "It returns more energy than it takes."
+                : net < 0 ? "It takes more energy than it returns." : "It returns just the energy that it takes.";
+    }
+
+    private String range() {
+        return "The slurry averaged " + Words.celsius(year.of(Housekeeping.MEAN_C)) + "; it was coldest on "
+                + span.day(findings.coldestDay()) + " with " + Words.celsius(year.of(Housekeeping.LEAST_C))
+                + " and warmest on " + span.day(findings.warmestDay()) + " with "
+                + Words.celsius(year.of(Housekeeping.MOST_C)) + ".";
+    }
+
+    private List<String> heat() {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(total());
+        if (design.solar().isPresent() || design.backup().isPresent()) {
+            findings.seasons().forEach(season -> sentences.add(season(season)));
+        }
+        design.backup().ifPresent(backup -> sentences.add(bought(backup.source())));
+        return sentences;
+    }
+
+    private String total() {
+        String over = Character.toUpperCase(span.over().charAt(0)) + span.over().substring(1);
+        if (design.solar().isPresent() && design.backup().isPresent()) {
+            return over + " the sun gave " + Words.kWh(year.of(SolarPart.HEAT)) + " of heat and the backup heater "
+                    + Words.kWh(year.of(BackupPart.HEAT))
+                    + solarFraction()
+                            .map(fraction -> "; the solar fraction was " + fraction)
+                            .orElse("")
+                    + ".";
+        }
+        if (design.solar().isPresent()) {
+            return over + " the sun gave " + Words.kWh(year.of(SolarPart.HEAT)) + " of heat; there is no backup heater.";
+        }
+        return design.backup().isPresent()
+                ? over + " the backup heater gave " + Words.kWh(year.of(BackupPart.HEAT))
+                        + " of heat; there is no solar circuit."
+                : "There is neither a solar circuit nor a backup heater.";
+    }
+
+    private String season(Season season) {
+        List<String> gave = new ArrayList<>();
+        if (design.solar().isPresent()) {
+            gave.add("the sun gave " + Words.kWh(season.solarKWh()));
+        }
+        if (design.backup().isPresent()) {
+            gave.add("the backup heater " + (design.solar().isPresent() ? "" : "gave ") + Words.kWh(season.backupKWh()));
+        }
+        return "In " + season.when() + " " + Words.list(gave) + ".";
+    }
+
+    private String bought(BackupSource source) {
+        return "For its heat the backup heater "
+                + switch (source) {
+                    case ELECTRIC -> "drew " + Words.kWh(bought()) + " of electricity.";
+                    case OWN_GAS -> "burned " + Words.kWh(bought()) + " of the tank's own gas.";
+                    case FUEL -> "burned " + Words.kWh(bought()) + " of bought fuel.";
+                };
+    }
+
+    private String electricity() {
+        List<String> rest = new ArrayList<>();
+        for (Line line : year.books().lines()) {
+            if (Meter.isConsumer(line) && !line.equals(Lines.MIXER) && !line.equals(Lines.AUGER)) {
+                add(rest, line.name(), year.of(line));
+            }
+        }
+        double total = year.of(Meter.ELECTRICITY);
+        double restKWh = total - year.of(Lines.MIXER) - year.of(Lines.AUGER);
+        return "The mixer took " + Words.kWh(year.of(Lines.MIXER)) + " of electricity, the feed auger "
+                + Words.kWh(year.of(Lines.AUGER)) + " and the rest "
+                + Words.kWh(rest.isEmpty() ? 0 : restKWh)
+                + (rest.isEmpty() ? "" : " (" + Words.list(rest) + ")") + ": "
+                + Words.kWh(total) + " together.";
+    }
+
+    private static void add(List<String> rest, String consumer, double kWh) {
+        if (kWh > 0) {
+            rest.add(consumer + " " + Words.kWh(kWh));
+        }
+    }
+
+    private String heatLost() {
+        String byGas = design.gas().isPresent() ? ", " + Words.kWh(year.of(GasPart.GAS_LOSS)) + " with the gas" : "";
+        return "Heat went out through envelope and fittings ("
+                + Words.kWh(Lines.lossKWh(year))
+                + ") and into warming the feed (" + Words.kWh(year.of(FeedPart.FEED)) + ")" + byGas
+                + "; the mixer's shaft gave back " + Words.kWh(year.of(MixerPart.SHAFT)) + " as heat.";
+    }
+
+    private List<String> netEnergy() {
+        String electricity = Words.kWh(year.of(Meter.ELECTRICITY)) + " of electricity";
+        String taken =
+                design.backup().isPresent() ? Words.kWh(bought()) + " for the backup heater and " + electricity : electricity;
+        if (!design.gas().isPresent()) {
+            return List.of("It takes " + taken + "; no gas is computed for this design.");
+        }
+        double net = year.of(Housekeeping.NET);
+        return List.of(
+                "The gas, about " + Words.number(year.of(GasPart.METHANE_MADE)) + " Nm³ of methane, holds about "
+                        + Words.kWh(year.of(GasPart.GAS_ENERGY)) + "; less " + taken + ", the net energy is " + signed(net)
+                        + ".",
+                "With all electricity weighted by a primary-energy factor of "
+                        + Words.number(design.prices().primaryEnergyFactor()) + " the net energy is "
+                        + signed(year.of(Housekeeping.NET_WEIGHTED)) + ".",
+                "All gas made is counted here; what is flared, or lost in starting up, is not taken off.");
+    }
+
+    private static String signed(double kWh) {
+        String sign = kWh > 0 ? "positive" : kWh < 0 ? "negative" : "nil";
+        return sign + " at about " + Words.kWh(kWh);
+    }
+
+    private List<String> worstWeek() {
+        return findings.worstWeek()
+                .map(week -> List.of(when(week), howBad(week)))
+                .orElse(List.of("The weather file is shorter than a week."));
+    }
+
+    private String when(WorstWeek week) {
+        return "The seven days in a row with " + week.mark().words() + " were " + span.day(week.firstDay()) + " to "
+                + span.day(week.lastDay()) + ".";
+    }
+
+    private String howBad(WorstWeek week) {
+        List<String> facts = new ArrayList<>();
+        if (design.backup().isPresent()) {
+            facts.add("the backup heater gave " + Words.kWh(week.backupKWh()));
+        }
+        if (design.solar().isPresent()) {
+            facts.add("the sun gave " + Words.kWh(week.solarKWh()));
+        }
+        facts.add("the slurry averaged " + Words.celsius(week.meanC()) + " with a lowest of "
+                + Words.celsius(week.leastC()));
+        facts.add("was below its minimum for " + Words.hours(week.belowFloorHours()) + " hours");
+        return "In them " + Words.list(facts) + ".";
+    }
+}

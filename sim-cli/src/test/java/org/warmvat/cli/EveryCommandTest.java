@@ -1,0 +1,92 @@
+package org.warmvat.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.network.Warning;
+import picocli.CommandLine;
+
+/** Every command says the same of the same inputs: one odd design in one suspicious weather file. */
+class EveryCommandTest {
+
+    private static final int DAYS = 28;
+
+    @TempDir
+    Path folder;
+
+    /** A collector that faces away from the sun, and a wind that the weather does not have. */
+    private Path design() throws IOException {
+        String text = new String(DesignDocument.demonstrationBytes(), java.nio.charset.StandardCharsets.UTF_8)
+                .replaceFirst("azimuth_deg: 180", "azimuth_deg: 0");
+        return Files.writeString(folder.resolve("odd.yaml"), text + "\nassumed_weather: {wind_m_s: 9}\n");
+    }
+
+    /** Light that comes eight hours before the sun of the place. */
+    private Path weather() throws IOException {
+        StringBuilder text = new StringBuilder(
+                YearCommandTest.weatherText(0).replace("longitude_deg: -2.4", "longitude_deg: -120"));
+        for (int hour = 1; hour <= 24 * DAYS; hour++) {
+            int light = hour % 24 > 9 && hour % 24 < 16 ? 120 : 0;
+            text.append(String.format(
+                    java.util.Locale.ROOT, "2025-01-%02dT%02d:00,4.0,%d\n", 1 + hour / 24, hour % 24, light));
+        }
+        return Files.writeString(folder.resolve("dark.csv"), text);
+    }
+
+    private Document document(String... words) throws Exception {
+        CommandLine line = Warmvat.commandLine();
+        line.parseArgs(words);
+        return ((Answering) line.getSubcommands().get(words[0]).getCommand()).document();
+    }
+
+    @Test
+    void theSameWarningsAndAssumptionsOfTheInputsStandInAll() throws Exception {
+        List<String> inputs = List.of(design().toString(), weather().toString());
+        List<List<String>> commands = List.of(
+                List.of("year"),
+                List.of("carry", "--from", "01-03", "--to", "01-20"),
+                List.of("backup", "--sizes", "500"),
+                List.of("hold", "--from", "01-10"),
+                List.of("vary", "--set", "solar.area_m2=2"),
+                List.of("sizes", "--litres", "900"),
+                List.of("check"));
+        List<String> expected = new ArrayList<>();
+        for (List<String> command : commands) {
+            String[] words = Stream.of(List.of(command.get(0)), inputs, command.subList(1, command.size()))
+                    .flatMap(List::stream)
+                    .toArray(String[]::new);
+            Document told = document(words);
+            List<String> now = new ArrayList<>();
+            told.grounds().warnings().stream()
+                    .filter(warning -> List.of("weather", "design").contains(warning.key()))
+                    .map(Warning::sentence)
+                    .forEach(now::add);
+            now.addAll(told.grounds().defaults());
+            told.grounds().assumed().stream()
+                    .filter(sentence -> sentence.matches("(?s).*(9 m/s|azimuth|total solids|ground temperature).*"))
+                    .forEach(now::add);
+            if (expected.isEmpty()) {
+                expected.addAll(now);
+            }
+            assertEquals(String.join("\n", expected), String.join("\n", now), command.toString());
+            assertEquals(2, told.grounds().inputs().size(), command.toString());
+            assertTrue(told.grounds().cautions().size() > 8, command.toString());
+            String but = String.join(" ", told.verdict().but());
+            assertTrue(but.contains("sun"), command + ": " + but);
+        }
+        String all = String.join("\n", expected);
+        assertTrue(all.contains("faces away from the equator"), all);
+        assertTrue(all.contains("9 m/s"), all);
+        assertTrue(all.contains("while the sun is down") || all.contains("before sunrise") || all.contains("sun"), all);
+    }
+}
