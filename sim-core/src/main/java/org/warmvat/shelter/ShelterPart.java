@@ -98,7 +98,7 @@ public final class ShelterPart implements Part {
         assembly.exchange(
                 node, surroundings.ground(), shelter.groundWPerK(), loss("shelter_ground", GROUND_LOSS, assembly));
         sun = assembly.source(
-                node, assembly.meter(Meter.of("shelter_sun").told(SUN).entering(SHELTER, 1)));
+                node, assembly.meter(Meter.of("shelter_sun").told(SUN).posted(SHELTER, 1)));
         assembly.declare().store(node, shelter.capacityJPerK(), STORED, SHELTER);
         assembly.declare().hourlyC(node, "shelter_c");
         assembly.declare().endsOfHours(node, LEAST_C, MEAN_C, MOST_C);
@@ -106,7 +106,7 @@ public final class ShelterPart implements Part {
     }
 
     private static int loss(String key, Line line, Network.Assembly assembly) {
-        return assembly.meter(Meter.of(key).told(-1, line).leaving(SHELTER, 1));
+        return assembly.meter(Meter.of(key).told(-1, line).posted(SHELTER, 1));
     }
 
     private Exchange.Opening opening() {

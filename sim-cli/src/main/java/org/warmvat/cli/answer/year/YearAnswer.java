@@ -16,8 +16,11 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.plot.Drawing;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
+import org.warmvat.design.SolarCircuit;
+import org.warmvat.heating.ShadingLoss;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Money;
 
@@ -57,8 +60,26 @@ public final class YearAnswer {
                 .csv("daily.csv", csv("day", run.days()))
                 .csv("monthly.csv", csv("month", run.months()))
                 .pictures(YearPictures.of(run))
+                .pictures(sunPaths())
                 .warn(run.warnings())
                 .assume(runIn());
+    }
+
+    /** The sun's paths over what stands in the collector's sky, where anything does. */
+    private List<Drawing> sunPaths() {
+        Design design = run.design();
+        return design.solar().stream()
+                .map(SolarCircuit::collector)
+                .filter(collector -> !design.collectorShading().isNone())
+                .map(collector -> SolarChart.of(
+                        asked.weather(),
+                        design.collectorShading(),
+                        ShadingLoss.of(
+                                asked.weather(),
+                                collector,
+                                design.collectorShading(),
+                                design.site().ground().reflectance())))
+                .toList();
     }
 
     private String runIn() {
@@ -189,8 +210,8 @@ public final class YearAnswer {
                     Map<String, Object> row = Draft.row(label, period.label());
                     period.books()
                             .lines()
-                            .forEach(line -> row.putAll(Draft.row(
-                                    line.column(), period.has(line) ? period.of(line) : null)));
+                            .forEach(line ->
+                                    row.putAll(Draft.row(line.column(), period.has(line) ? period.of(line) : null)));
                     return row;
                 })
                 .toList());

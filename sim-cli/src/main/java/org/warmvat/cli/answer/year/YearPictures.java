@@ -1,6 +1,8 @@
 package org.warmvat.cli.answer.year;
 
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.Month;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
@@ -18,6 +20,7 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.design.Spell;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
@@ -78,7 +81,7 @@ public final class YearPictures {
     private Drawing temperature() {
         int binHours = hourly.hours() <= FINEST_BINS ? 1 : hourly.hours() <= FINEST_BINS * DAY_H ? DAY_H : WEEK_H;
         String bin = binHours == 1 ? "hour" : binHours == DAY_H ? "day" : "week";
-        return LineChart.overTime(
+        LineChart chart = LineChart.overTime(
                         "tank_temperature", "Tank temperature", hourly.start(), hourly.end(hourly.hours() - 1))
                 .caption(
                         "The slurry should stay above the dotted minimum; below it the tank is short of heat. Above the"
@@ -88,10 +91,36 @@ public final class YearPictures {
                         "slurry, mean of each " + bin,
                         "lowest to highest of the " + bin,
                         Look.SLURRY,
-                        Band.ofEach(binHours, hourly.orZero("slurry_c")))
-                .level("set-point", Look.SETPOINT, run.design().control().setpointC())
-                .level("minimum", Look.MINIMUM, run.design().control().minimumC())
-                .drawing();
+                        Band.ofEach(binHours, hourly.orZero("slurry_c")));
+        if (run.design().spells().isEmpty()) {
+            chart.level("set-point", Look.SETPOINT, run.design().control().setpointC());
+        } else {
+            chart.line("set-point", Look.SETPOINT, Points.ends(hourly.orZero("setpoint_c")));
+            shadeSpells(chart);
+        }
+        double minimumC = run.design().control().minimumC();
+        return Double.isInfinite(minimumC)
+                ? chart.drawing()
+                : chart.level("minimum", Look.MINIMUM, minimumC).drawing();
+    }
+
+    /** The calendar's spells as bands, as often as they come. */
+    private void shadeSpells(LineChart chart) {
+        LocalDateTime start = hourly.start();
+        for (Spell spell : run.design().spells()) {
+            for (int year = start.getYear() - 1;
+                    year <= hourly.end(hourly.hours() - 1).getYear();
+                    year++) {
+                LocalDateTime from = spell.from().atYear(year).atStartOfDay();
+                LocalDateTime to = from.plusDays(spell.lengthDays());
+                double fromH = Math.max(0, Duration.between(start, from).toHours());
+                double toH =
+                        Math.min(hourly.hours(), Duration.between(start, to).toHours());
+                if (fromH < toH) {
+                    chart.spell(spell.name(), fromH, toH);
+                }
+            }
+        }
     }
 
     private Drawing heatBySource() {

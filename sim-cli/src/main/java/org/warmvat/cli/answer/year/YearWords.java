@@ -42,12 +42,15 @@ final class YearWords {
 
     /** The paragraphs in the order in which a builder asks. */
     void tell(Draft draft, Optional<YearPayback> payback) {
-        draft.verdict(warmth() + " " + net(), List.of());
+        LifeWords life = new LifeWords(design, year);
+        draft.verdict(warmth() + " " + life.verdict().orElseGet(this::net), life.but());
         keyFigures(draft);
         draft.paragraph("How warm was the slurry?", List.of(range()))
                 .paragraph("What did the sun give, what the backup heater?", heat())
                 .paragraph("What did it take, and where did the heat go?", List.of(electricity(), heatLost()))
                 .paragraph("Does it return more than it takes?", netEnergy())
+                .paragraph("What became of the gas?", life.gas())
+                .paragraph("What did the seasons and the surroundings do?", life.seasons())
                 .paragraph("What did it cost, and what is the gas worth?", MoneySentences.of(run, asked));
         payback.ifPresent(more -> draft.paragraph("Would more insulation or collector pay?", more.sentences()));
         draft.paragraph("The worst week", worstWeek());
@@ -56,6 +59,9 @@ final class YearWords {
     private void keyFigures(Draft draft) {
         double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
         draft.key("Warm", below == 0 ? span.throughout() : "but for " + Words.hours(below) + " hours");
+        if (year.has(Housekeeping.USEFUL_NET)) {
+            draft.key("Useful net energy", "about " + Words.kWh(year.of(Housekeeping.USEFUL_NET)));
+        }
         if (design.gas().isPresent()) {
             draft.key("Net energy", "about " + Words.kWh(year.of(Housekeeping.NET)));
         }
@@ -74,14 +80,19 @@ final class YearWords {
     }
 
     private String warmth() {
+        if (Double.isInfinite(design.control().minimumC())) {
+            return "No minimum temperature is stated, so that no hour is short.";
+        }
         String minimum = Words.celsius(design.control().minimumC());
         double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
         double hours = year.hours();
         return switch (Warmth.of(year)) {
             case ALWAYS ->
-                "The tank was warm " + span.throughout() + ": the slurry was never below its minimum of " + minimum + ".";
+                "The tank was warm " + span.throughout() + ": the slurry was never below its minimum of " + minimum
+                        + ".";
             case SHORT_AT_TIMES ->
-                "The tank was not warm " + span.throughout() + ": the slurry was below its minimum of " + minimum + " for "
+                "The tank was not warm " + span.throughout() + ": the slurry was below its minimum of " + minimum
+                        + " for "
                         + Words.hours(below) + " of " + Words.hours(hours) + " hours (" + Words.percent(below / hours)
                         + ").";
             case NEVER ->
@@ -129,7 +140,8 @@ final class YearWords {
                     + ".";
         }
         if (design.solar().isPresent()) {
-            return over + " the sun gave " + Words.kWh(year.of(SolarPart.HEAT)) + " of heat; there is no backup heater.";
+            return over + " the sun gave " + Words.kWh(year.of(SolarPart.HEAT))
+                    + " of heat; there is no backup heater.";
         }
         return design.backup().isPresent()
                 ? over + " the backup heater gave " + Words.kWh(year.of(BackupPart.HEAT))
@@ -143,7 +155,8 @@ final class YearWords {
             gave.add("the sun gave " + Words.kWh(season.solarKWh()));
         }
         if (design.backup().isPresent()) {
-            gave.add("the backup heater " + (design.solar().isPresent() ? "" : "gave ") + Words.kWh(season.backupKWh()));
+            gave.add(
+                    "the backup heater " + (design.solar().isPresent() ? "" : "gave ") + Words.kWh(season.backupKWh()));
         }
         return "In " + season.when() + " " + Words.list(gave) + ".";
     }
@@ -189,15 +202,17 @@ final class YearWords {
 
     private List<String> netEnergy() {
         String electricity = Words.kWh(year.of(Meter.ELECTRICITY)) + " of electricity";
-        String taken =
-                design.backup().isPresent() ? Words.kWh(bought()) + " for the backup heater and " + electricity : electricity;
+        String taken = design.backup().isPresent()
+                ? Words.kWh(bought()) + " for the backup heater and " + electricity
+                : electricity;
         if (!design.gas().isPresent()) {
             return List.of("It takes " + taken + "; no gas is computed for this design.");
         }
         double net = year.of(Housekeeping.NET);
         return List.of(
                 "The gas, about " + Words.number(year.of(GasPart.METHANE_MADE)) + " Nm³ of methane, holds about "
-                        + Words.kWh(year.of(GasPart.GAS_ENERGY)) + "; less " + taken + ", the net energy is " + signed(net)
+                        + Words.kWh(year.of(GasPart.GAS_ENERGY)) + "; less " + taken + ", the net energy is "
+                        + signed(net)
                         + ".",
                 "With all electricity weighted by a primary-energy factor of "
                         + Words.number(design.prices().primaryEnergyFactor()) + " the net energy is "

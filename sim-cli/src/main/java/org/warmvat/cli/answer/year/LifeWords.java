@@ -1,0 +1,130 @@
+package org.warmvat.cli.answer.year;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.design.Design;
+import org.warmvat.design.Gas;
+import org.warmvat.design.GasUse;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.CondensatePart;
+import org.warmvat.gas.GasHolderPart;
+import org.warmvat.gas.GasUsePart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.network.Line;
+import org.warmvat.network.Unit;
+import org.warmvat.shelter.ShelterPart;
+import org.warmvat.tank.Housekeeping;
+
+/** What a year tells of seasons, shelter, gas in use and hygienisation, where a design has them. */
+final class LifeWords {
+
+    private final Design design;
+    private final Period year;
+
+    LifeWords(Design design, Period year) {
+        this.design = design;
+        this.year = year;
+    }
+
+    private List<GasUse> uses() {
+        return design.gas().map(Gas::uses).orElse(List.of());
+    }
+
+    /** The verdict on energy where uses are given: only gas that is put to use counts. */
+    Optional<String> verdict() {
+        if (uses().isEmpty()) {
+            return Optional.empty();
+        }
+        double useful = year.of(Housekeeping.USEFUL_NET);
+        return Optional.of(
+                useful > 0
+                        ? "What its gas is used for is more than all that is bought: about " + Words.kWh(useful)
+                                + " are left."
+                        : "What its gas is used for is less than all that is bought: about " + Words.kWh(-useful)
+                                + " are missing.");
+    }
+
+    /** What belongs beside the verdict. */
+    List<String> but() {
+        List<String> but = new ArrayList<>();
+        double surplus = year.of(GasHolderPart.SURPLUS);
+        if (!uses().isEmpty()) {
+            but.add("The net energy of " + Words.kWh(year.of(Housekeeping.NET))
+                    + " counts all gas made, surplus included, and is no return.");
+        }
+        if (surplus > 0) {
+            but.add(Words.number(surplus)
+                    + " Nm³ of biogas find no room in the holder: surplus goes to a flare, never to open air.");
+        }
+        return but;
+    }
+
+    /** Sentences on gas in use. */
+    List<String> gas() {
+        List<String> told = new ArrayList<>();
+        for (GasUse use : uses()) {
+            told.add(String.format(
+                    Locale.ROOT,
+                    "The %s got %s of gas and went short of %s.",
+                    use.name(),
+                    Words.kWh(year.of(GasUsePart.met(use))),
+                    Words.kWh(year.of(GasUsePart.unmet(use)))));
+        }
+        if (year.has(GasHolderPart.FULL_HOURS)) {
+            told.add("The holder was full for " + Words.hours(year.of(GasHolderPart.FULL_HOURS)) + " h and empty for "
+                    + Words.hours(year.of(GasHolderPart.EMPTY_HOURS)) + " h.");
+        }
+        if (year.has(BackupPart.SHORT_OF_OWN_GAS_HOURS)) {
+            told.add("The backup heater was short of own gas for "
+                    + Words.hours(year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS)) + " h.");
+        }
+        if (year.has(CondensatePart.LITRES)) {
+            told.add("In the gas pipe " + Words.number(year.of(CondensatePart.LITRES))
+                    + " litres of water fall out, at most " + Words.number(year.of(CondensatePart.MOST_LITRES_DAY))
+                    + " in a day: lay it with a fall to a water trap.");
+        }
+        return told;
+    }
+
+    /** Sentences on seasons, shelter and hygienisation. */
+    List<String> seasons() {
+        List<String> told = new ArrayList<>();
+        if (year.has(FeedPart.DAYS_FED)) {
+            told.add(String.format(
+                    Locale.ROOT,
+                    "The tank is fed on %.0f days and rests on %.0f; warming up after a rest it is below its minimum for %s h, which"
+                            + " do not count as short.",
+                    year.of(FeedPart.DAYS_FED),
+                    year.of(FeedPart.DAYS_IDLE),
+                    Words.hours(year.of(Housekeeping.WARMING_UP_HOURS))));
+        }
+        design.spells()
+                .forEach(spell -> told.add(String.format(
+                        Locale.ROOT,
+                        "In %s gas of %s is made, and the backup heater takes %s.",
+                        spell.name(),
+                        Words.kWh(year.of(line(spell.name(), "gas_energy_kwh"))),
+                        Words.kWh(year.of(line(spell.name(), "backup_bought_kwh"))))));
+        if (year.has(ShelterPart.MEAN_C)) {
+            told.add("The shelter stands at " + Words.celsius(year.of(ShelterPart.MEAN_C)) + " on the mean, between "
+                    + Words.celsius(year.of(ShelterPart.LEAST_C)) + " and "
+                    + Words.celsius(year.of(ShelterPart.MOST_C)) + "; the tank gives it "
+                    + Words.kWh(year.of(ShelterPart.FROM_TANK)) + ", the sun " + Words.kWh(year.of(ShelterPart.SUN))
+                    + ".");
+        }
+        if (year.has(FeedPart.HYGIENISATION_BOUGHT)) {
+            told.add("Hygienisation takes " + Words.kWh(year.of(FeedPart.HYGIENISATION_BOUGHT))
+                    + ". Which wastes must be heated, how, and who approves it is for the authority; particle size 12 mm and 70 °C for 1 h"
+                    + " is what the European rule for kitchen waste names (Regulation (EU) 142/2011, annex V).");
+        }
+        return told;
+    }
+
+    private static Line line(String spell, String key) {
+        return new Line("spells/" + spell + "/" + key, key, Unit.KWH);
+    }
+}
