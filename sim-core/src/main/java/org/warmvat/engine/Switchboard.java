@@ -1,6 +1,6 @@
 package org.warmvat.engine;
 
-import java.util.List;
+import java.util.Arrays;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 import org.warmvat.network.Switch;
@@ -11,11 +11,11 @@ public final class Switchboard {
     /** More moves than this at one instant mean that two switches drive each other. */
     private static final int MOST_ROUNDS = 20;
 
-    private final List<Switch> switches;
+    private final Switch[] switches;
 
     /** The switches of a network. */
     public Switchboard(Network network) {
-        switches = network.switches();
+        switches = network.switches().toArray(Switch[]::new);
     }
 
     /** Moves a switch and counts its start. */
@@ -35,8 +35,8 @@ public final class Switchboard {
     public void settle(double timeS, State state, HourRecord record, double hairK) {
         for (int round = 0; round < MOST_ROUNDS; round++) {
             boolean moved = false;
-            for (int i = 0; i < switches.size(); i++) {
-                if (switches.get(i).margin(state) >= -hairK) {
+            for (int i = 0; i < switches.length; i++) {
+                if (switches[i].margin(state) >= -hairK) {
                     move(i, state, record);
                     moved = true;
                 }
@@ -46,6 +46,6 @@ public final class Switchboard {
             }
         }
         throw new EngineFailure("switches chatter at hour " + (int) (timeS / Hours.HOUR_S) + ": "
-                + switches.stream().map(Switch::name).toList());
+                + Arrays.stream(switches).map(Switch::name).toList());
     }
 }

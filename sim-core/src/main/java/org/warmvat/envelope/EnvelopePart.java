@@ -57,7 +57,7 @@ public final class EnvelopePart implements Part {
     private final Boundary.Face wallFace;
     private final Boundary.Face lidFace;
     private final Boundary.Face floorFace;
-    private int hour;
+    private int hour = -1;
 
     /**
      * Adds the envelope to a network.
@@ -147,6 +147,9 @@ public final class EnvelopePart implements Part {
 
     @Override
     public void enter(Interval interval) {
+        if (hour == interval.hour()) {
+            return;
+        }
         hour = interval.hour();
         wallFace.enter(hour);
         lidFace.enter(hour);

@@ -1,15 +1,15 @@
 package org.warmvat.network;
 
-import java.util.Arrays;
-
 /**
- * How far a state is beyond a threshold: a constant and weights of temperatures and of a stock. Zero or more means reached.
+ * How far a state is beyond a threshold: a constant and weights of one or two temperatures or of a stock. Zero or more means reached.
  */
 public final class Margin {
 
     private double constant;
-    private int[] node = new int[0];
-    private double[] weight = new double[0];
+    private int node = Network.NOWHERE;
+    private double weight;
+    private int other = Network.NOWHERE;
+    private double otherWeight;
     private int stock = Network.NOWHERE;
     private double stockWeight;
 
@@ -35,12 +35,17 @@ public final class Margin {
         return margin;
     }
 
-    /** Adds a weight times a node's temperature. */
+    /** Adds a weight times a node's temperature; no more than two nodes. */
     public Margin plus(double byWeight, int ofNode) {
-        node = Arrays.copyOf(node, node.length + 1);
-        weight = Arrays.copyOf(weight, node.length);
-        node[node.length - 1] = ofNode;
-        weight[node.length - 1] = byWeight;
+        if (node < 0 || node == ofNode) {
+            node = ofNode;
+            weight += byWeight;
+        } else if (other < 0 || other == ofNode) {
+            other = ofNode;
+            otherWeight += byWeight;
+        } else {
+            throw new IllegalArgumentException("a margin of a third node, expected two at most");
+        }
         return this;
     }
 
@@ -52,8 +57,11 @@ public final class Margin {
     /** The margin at a state. */
     public double at(State state) {
         double sum = constant;
-        for (int i = 0; i < node.length; i++) {
-            sum += weight[i] * state.nodeC(node[i]);
+        if (node >= 0) {
+            sum += weight * state.nodeC(node);
+        }
+        if (other >= 0) {
+            sum += otherWeight * state.nodeC(other);
         }
         return stock < 0 ? sum : sum + stockWeight * state.stock(stock);
     }
@@ -65,11 +73,6 @@ public final class Margin {
 
     /** Whether it looks at a node. */
     public boolean looksAt(int ofNode) {
-        for (int one : node) {
-            if (one == ofNode) {
-                return true;
-            }
-        }
-        return false;
+        return node == ofNode || other == ofNode;
     }
 }

@@ -1,6 +1,5 @@
 package org.warmvat.engine.exponential;
 
-import java.util.List;
 import org.warmvat.network.Margin;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
@@ -37,7 +36,7 @@ final class EventLocation {
 
     private final StarSegment segment;
     private final FedStocks stocks;
-    private final List<Switch> switches;
+    private final Switch[] switches;
     private final State seen;
     private final State startSpeed;
     private final State endSpeed;
@@ -50,7 +49,7 @@ final class EventLocation {
     EventLocation(Network network, StarSegment segment, FedStocks stocks) {
         this.segment = segment;
         this.stocks = stocks;
-        switches = network.switches();
+        switches = network.switches().toArray(Switch[]::new);
         seen = network.initialState();
         startSpeed = network.initialState();
         endSpeed = network.initialState();
@@ -75,8 +74,7 @@ final class EventLocation {
         end.set(beginning);
         look(left, end);
         boolean startSpeedKnown = false;
-        for (int i = 0; i < switches.size(); i++) {
-            Switch one = switches.get(i);
+        for (Switch one : switches) {
             if (one.canMove(beginning)) {
                 if (!startSpeedKnown) {
                     segment.speeds(0, beginning, startSpeed);

@@ -41,6 +41,8 @@ final class LinearSubsystem {
     private final Source[] sources;
     private final RoomEquations equations;
     private final int[] known;
+    private final int[] massiveRooms;
+    private final double[] capacityJPerK;
     private final double[] meanC;
     private final double[] riseK;
     private final double[] faceWPerK;
@@ -75,6 +77,10 @@ final class LinearSubsystem {
                         one.node() >= 0 && network.nodes().get(one.node()).kind() == Node.Kind.ROOM)
                 .toArray(Source[]::new);
         known = network.nodes(Node.Kind.KNOWN);
+        capacityJPerK = network.capacitiesJPerK();
+        massiveRooms = Arrays.stream(network.nodes(Node.Kind.ROOM))
+                .filter(room -> capacityJPerK[room] > 0)
+                .toArray();
         faceWPerK = new double[lines.length];
         exchangeWPerK = new double[exchanges.length];
         roomExtraW = new double[nodes];
@@ -272,11 +278,9 @@ final class LinearSubsystem {
 
     /** Gives the rooms what circuits gave beyond what was foreseen. */
     void correctRooms(double[] givenJ, double[] foreseenW, double stepS, State state) {
-        for (int room : network.nodes(Node.Kind.ROOM)) {
-            double capacity = network.nodes().get(room).capacityJPerK();
-            if (capacity > 0) {
-                state.setNodeC(room, state.nodeC(room) + (givenJ[room] - foreseenW[room] * stepS) / capacity);
-            }
+        for (int room : massiveRooms) {
+            double missedJ = givenJ[room] - foreseenW[room] * stepS;
+            state.setNodeC(room, state.nodeC(room) + missedJ / capacityJPerK[room]);
         }
     }
 

@@ -1,5 +1,6 @@
 package org.warmvat.engine.exponential;
 
+import java.util.Arrays;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
@@ -37,6 +38,7 @@ final class LiveSubsystem {
     private final FedStocks fed;
     private final Source[] slurrySources;
     private final Source[] otherSources;
+    private final Stock[] stocks;
     private final int[] lined;
     private final double slurryJPerK;
     private final double[] content;
@@ -67,6 +69,7 @@ final class LiveSubsystem {
         otherSources = network.sources().stream()
                 .filter(one -> one.node() == Network.NOWHERE)
                 .toArray(Source[]::new);
+        stocks = network.stocks().toArray(Stock[]::new);
         int[] known = network.nodes(Node.Kind.KNOWN);
         int[] rooms = network.nodes(Node.Kind.ROOM);
         lined = new int[known.length + rooms.length];
@@ -96,7 +99,7 @@ final class LiveSubsystem {
         quickWPerK = length.quickWPerK;
         segment.slurryJPerK = slurryJPerK + quickJPerK;
         slurryKs = 0;
-        java.util.Arrays.fill(toRoomJ, 0);
+        Arrays.fill(toRoomJ, 0);
     }
 
     /** Goes on over an interval in which nothing scheduled jumps. */
@@ -131,7 +134,7 @@ final class LiveSubsystem {
     private void ask(Interval interval, State state, double lengthS) {
         lay(interval.middleS(), state);
         network.decay(state);
-        for (Stock stock : network.stocks()) {
+        for (Stock stock : stocks) {
             int i = stock.number();
             content[i] = state.stock(i);
             double fallsBy = stock.lossPerS() * lengthS;
@@ -146,7 +149,7 @@ final class LiveSubsystem {
     }
 
     private void react(State state, double lengthS, double slurryDeviationKs) {
-        for (Stock stock : network.stocks()) {
+        for (Stock stock : stocks) {
             int i = stock.number();
             state.setStock(
                     i,

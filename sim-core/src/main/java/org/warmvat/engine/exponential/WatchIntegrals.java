@@ -1,6 +1,5 @@
 package org.warmvat.engine.exponential;
 
-import java.util.List;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.network.Network;
 import org.warmvat.network.Node;
@@ -13,7 +12,7 @@ final class WatchIntegrals {
     /** Beginnings and ends are placed to this, s. */
     private static final double PLACED_S = 0.05;
 
-    private final List<Watch> watches;
+    private final Watch[] watches;
     private final Network network;
     private final HourRecord record;
     private final StarSegment segment;
@@ -31,7 +30,7 @@ final class WatchIntegrals {
         this.segment = segment;
         this.stocks = stocks;
         this.around = around;
-        watches = network.watches();
+        watches = network.watches().toArray(Watch[]::new);
         known = network.nodes(Node.Kind.KNOWN);
         seen = network.initialState();
     }
@@ -43,17 +42,17 @@ final class WatchIntegrals {
         stepS = stepLengthS;
         record.seeSlurry(end.nodeC(Network.SLURRY));
         boolean begun = false;
-        for (int i = 0; i < watches.size(); i++) {
-            double before = watches.get(i).at(beginning);
-            double after = watches.get(i).at(end);
+        for (int i = 0; i < watches.length; i++) {
+            double before = watches[i].at(beginning);
+            double after = watches[i].at(end);
             record.seeWatch(i, Math.max(before, after));
             if (before > 0 || after > 0) {
                 if (!begun) {
                     seen.set(beginning);
                     begun = true;
                 }
-                double low = before > 0 ? 0 : crossing(watches.get(i), lengthS, before, after);
-                double high = after > 0 ? lengthS : crossing(watches.get(i), lengthS, before, after);
+                double low = before > 0 ? 0 : crossing(watches[i], lengthS, before, after);
+                double high = after > 0 ? lengthS : crossing(watches[i], lengthS, before, after);
                 record.addWatch(i, high - low);
                 addDepth(i, low, high);
             }
@@ -95,7 +94,7 @@ final class WatchIntegrals {
     private void addDepth(int index, double low, double high) {
         int meter = network.depthMeter(index);
         if (meter >= 0 && high > low) {
-            Watch watch = watches.get(index);
+            Watch watch = watches[index];
             double sum = margin(watch, low) + 4 * margin(watch, 0.5 * (low + high)) + margin(watch, high);
             record.meters()[meter] += Math.max(0, sum / 6 * (high - low));
         }

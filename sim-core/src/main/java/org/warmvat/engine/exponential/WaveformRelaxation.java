@@ -1,5 +1,6 @@
 package org.warmvat.engine.exponential;
 
+import java.util.Arrays;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
@@ -83,7 +84,7 @@ final class WaveformRelaxation {
         double beginC = state.nodeC(Network.SLURRY);
         Interval interval = interval(fromS, toS);
         network.enter(interval);
-        java.util.Arrays.fill(toRoomsW, 0);
+        Arrays.fill(toRoomsW, 0);
         live.toRoomsNow(state, toRoomsW);
         boolean opens = linear.foresee(middleS, length, state, toRoomsW);
         if (opens && level < HALVINGS) {
