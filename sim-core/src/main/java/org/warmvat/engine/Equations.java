@@ -44,7 +44,7 @@ final class Equations {
             circulate(circuit, state);
         }
         for (Source source : network.sources()) {
-            if (source.gate().isOpen(state)) {
+            if (source.isOn(state)) {
                 give(source.node(), source.rate());
                 count(source.meter(), source.rate());
             }

@@ -12,6 +12,7 @@ public final class HourRecord {
     private final int[] starts;
     private final double[] watchS;
     private final double[] watchWorst;
+    private Runnable completion = () -> {};
     private int hour;
     private double slurryLeastC;
     private double slurryMostC;
@@ -80,7 +81,18 @@ public final class HourRecord {
 
     /** State at the end of the hour; the engine's own, read only. */
     public State state() {
+        completion.run();
         return state;
+    }
+
+    /** The same where nobody reads its layers, which an engine may leave behind until they are asked for. */
+    public State stateWithoutLayers() {
+        return state;
+    }
+
+    /** Brings the layers up to date when the state is asked for; for the engine. */
+    public void completeBy(Runnable task) {
+        completion = task;
     }
 
     /** Integral of a meter over the hour: J for heat and electricity, Nm3 for gas. */

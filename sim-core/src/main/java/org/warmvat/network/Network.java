@@ -30,7 +30,12 @@ public final class Network {
     private final List<Switch> switches;
     private final List<Watch> watches;
     private final int[] depthMeters;
-    private final Part[] parts;
+    private final Part[] jumping;
+    private final Part[] entering;
+    private final Part[] looking;
+    private final Part[] decaying;
+    private final Part[] asked;
+    private final Part[] told;
 
     private Network(Assembly assembly) {
         nodes = List.copyOf(assembly.nodes);
@@ -43,7 +48,12 @@ public final class Network {
         switches = List.copyOf(assembly.switches);
         watches = List.copyOf(assembly.watches);
         depthMeters = assembly.depthMeters.stream().mapToInt(Integer::intValue).toArray();
-        parts = assembly.parts.toArray(Part[]::new);
+        jumping = assembly.having("nextJumpS", double.class);
+        entering = assembly.having("enter", Interval.class);
+        looking = assembly.having("look", double.class, State.class);
+        decaying = assembly.having("decay", State.class);
+        asked = assembly.having("ask", double.class, State.class);
+        told = assembly.having("reached", double.class, State.class);
     }
 
     /** Gathers a network: the slurry first, then everything else in any order. */
@@ -209,6 +219,19 @@ public final class Network {
             parts.add(part);
         }
 
+        /** The parts that do something of a kind themselves: the engines ask millions of times a run. */
+        private Part[] having(String method, Class<?>... arguments) {
+            return parts.stream().filter(part -> overrides(part, method, arguments)).toArray(Part[]::new);
+        }
+
+        private static boolean overrides(Part part, String method, Class<?>... arguments) {
+            try {
+                return !part.getClass().getMethod(method, arguments).getDeclaringClass().equals(Part.class);
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException(method, e);
+            }
+        }
+
         private void check(String what, int node, Node.Kind... allowed) {
             if (node < 0
                     || node >= nodes.size()
@@ -302,7 +325,7 @@ public final class Network {
     /** The earliest jump any part announces strictly after a time, s. */
     public double nextJumpS(double timeS) {
         double next = Double.POSITIVE_INFINITY;
-        for (Part part : parts) {
+        for (Part part : jumping) {
             next = Math.min(next, part.nextJumpS(timeS));
         }
         return next;
@@ -310,35 +333,35 @@ public final class Network {
 
     /** Lets every part enter an interval. */
     public void enter(Interval interval) {
-        for (Part part : parts) {
+        for (Part part : entering) {
             part.enter(interval);
         }
     }
 
     /** Renews what depends on time alone. */
     public void look(double timeS, State state) {
-        for (Part part : parts) {
+        for (Part part : looking) {
             part.look(timeS, state);
         }
     }
 
     /** Renews gain and loss of the stocks. */
     public void decay(State state) {
-        for (Part part : parts) {
+        for (Part part : decaying) {
             part.decay(state);
         }
     }
 
     /** Renews the sources that depend on the state. */
     public void ask(double timeS, State state) {
-        for (Part part : parts) {
+        for (Part part : asked) {
             part.ask(timeS, state);
         }
     }
 
     /** Tells every part of the state at the end of an interval. */
     public void reached(double timeS, State state) {
-        for (Part part : parts) {
+        for (Part part : told) {
             part.reached(timeS, state);
         }
     }

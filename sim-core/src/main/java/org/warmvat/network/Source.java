@@ -9,6 +9,7 @@ public final class Source {
     private final int node;
     private final int meter;
     private final Gate gate;
+    private final boolean always;
     private double rate;
     private double slopePerK;
 
@@ -16,6 +17,7 @@ public final class Source {
         this.node = node;
         this.meter = meter;
         this.gate = gate;
+        always = gate.equals(Gate.OPEN);
     }
 
     /** States a rate that does not depend on the slurry. */
@@ -45,9 +47,9 @@ public final class Source {
         return meter;
     }
 
-    /** When it is on. */
-    public Gate gate() {
-        return gate;
+    /** Whether it is on. */
+    public boolean isOn(State state) {
+        return always || gate.isOpen(state);
     }
 
     /** Rate last stated. */

@@ -8,6 +8,8 @@ package org.warmvat.engine.exponential;
 final class ChainLine {
 
     final ChainModes modes;
+    /** Conductance from what is inside to the first node, W/K. */
+    final double linkWPerK;
     /** Where its modes begin among all modes. */
     final int at;
     /** Taken: mean {@code y00 m + y01 r - j0}, rise {@code y10 m + y11 r - j1}. */
@@ -25,6 +27,7 @@ final class ChainLine {
     double riseIn;
     double riseOut;
     /** The outside that the modes meet: mean {@code m0 + mm m + mr r}, rise {@code r0 + rm m + rr r}. */
+    private final double perOuterKPerW;
     private double m0;
 
     private double mm;
@@ -36,6 +39,8 @@ final class ChainLine {
     ChainLine(ChainModes modes, int at) {
         this.modes = modes;
         this.at = at;
+        linkWPerK = modes.chain.linkWPerK(0);
+        perOuterKPerW = 1 / modes.outerWPerK;
     }
 
     /** What the contents at the beginning give by themselves. */
@@ -60,9 +65,8 @@ final class ChainLine {
 
     /** Meets a known temperature of some mean and rise through a conductance. */
     void meet(StepResponse by, double wPerK, double outsideC, double outsideRiseK) {
-        double linkWPerK = modes.chain.linkWPerK(0);
-        double rho = wPerK / modes.outerWPerK;
-        double kappa = (1 - rho) / modes.outerWPerK;
+        double rho = wPerK * perOuterKPerW;
+        double kappa = (1 - rho) * perOuterKPerW;
         double a = 1 - kappa * by.oomm;
         double b = -kappa * by.oomr;
         double c = -kappa * by.oorm;

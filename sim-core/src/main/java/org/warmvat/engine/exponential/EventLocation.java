@@ -77,7 +77,7 @@ final class EventLocation {
         for (Switch one : switches) {
             if (one.canMove(beginning)) {
                 if (!startSpeedKnown) {
-                    segment.speeds(0, beginning, startSpeed);
+                    segment.speeds(startSpeed);
                     stocks.speeds(startSpeed);
                     startSpeedKnown = true;
                 }

@@ -25,6 +25,8 @@ public final class ExponentialEngine implements Engine {
         HourRecord record = new HourRecord(network, state);
         SteadyStart.enter(network, state, hours.first());
         WaveformRelaxation relaxation = new WaveformRelaxation(network, state, record);
+        record.completeBy(relaxation::complete);
         HourLoop.run(record, hours, relaxation::over, sink);
+        relaxation.complete();
     }
 }

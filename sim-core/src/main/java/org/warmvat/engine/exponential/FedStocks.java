@@ -46,7 +46,7 @@ final class FedStocks {
     private double rate(int meter, State state, double aboutK) {
         double rate = 0;
         for (Source source : sources) {
-            if (source.meter() == meter && source.gate().isOpen(state)) {
+            if (source.meter() == meter && source.isOn(state)) {
                 rate += source.rate() + source.slopePerK() * aboutK;
             }
         }

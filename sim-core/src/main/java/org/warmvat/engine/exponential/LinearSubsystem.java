@@ -157,7 +157,7 @@ final class LinearSubsystem {
         lookOutside(middleS);
         System.arraycopy(fromCircuitsW, 0, roomExtraW, 0, roomExtraW.length);
         for (Source source : sources) {
-            if (source.gate().isOpen(state)) {
+            if (source.isOn(state)) {
                 roomExtraW[source.node()] += source.rate();
             }
         }
@@ -269,7 +269,7 @@ final class LinearSubsystem {
             count(meters, exchanges[i].meter(), h * watts);
         }
         for (Source source : sources) {
-            if (state != null && source.gate().isOpen(state)) {
+            if (state != null && source.isOn(state)) {
                 count(meters, source.meter(), h * source.rate());
             }
         }

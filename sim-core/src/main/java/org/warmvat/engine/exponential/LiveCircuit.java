@@ -67,7 +67,7 @@ final class LiveCircuit {
         heatWPerS = 0;
         lossWPerK = 0;
         for (Source source : sources) {
-            heatW += source.gate().isOpen(state) ? source.rate() : 0;
+            heatW += source.isOn(state) ? source.rate() : 0;
         }
         for (Exchange exchange : exchanges) {
             double wPerK = exchange.wPerK();
@@ -211,7 +211,7 @@ final class LiveCircuit {
             add(meters, circuit.coil().meter(), coilWPerK * (t * (startC - slurryStartC) + ownKs - slurryKs));
         }
         for (Source source : sources) {
-            if (source.gate().isOpen(beginning)) {
+            if (source.isOn(beginning)) {
                 add(meters, source.meter(), source.rate() * t);
             }
         }

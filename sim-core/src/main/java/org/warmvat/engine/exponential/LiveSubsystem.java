@@ -39,6 +39,9 @@ final class LiveSubsystem {
     private final Source[] slurrySources;
     private final Source[] otherSources;
     private final Stock[] stocks;
+    /** Whether no circuit gives heat to a room. */
+    private final boolean lossless;
+
     private final int[] lined;
     private final double slurryJPerK;
     private final double[] content;
@@ -70,6 +73,9 @@ final class LiveSubsystem {
                 .filter(one -> one.node() == Network.NOWHERE)
                 .toArray(Source[]::new);
         stocks = network.stocks().toArray(Stock[]::new);
+        lossless = network.exchanges().stream()
+                .noneMatch(one -> network.nodes().get(one.node()).kind() == Node.Kind.CIRCUIT
+                        && network.nodes().get(one.other()).kind() == Node.Kind.ROOM);
         int[] known = network.nodes(Node.Kind.KNOWN);
         int[] rooms = network.nodes(Node.Kind.ROOM);
         lined = new int[known.length + rooms.length];
@@ -84,6 +90,10 @@ final class LiveSubsystem {
 
     /** What circuits give to every room as they stand, W. */
     void toRoomsNow(State state, double[] watts) {
+        if (lossless) {
+            return;
+        }
+        Arrays.fill(watts, 0);
         for (LiveCircuit one : segment.circuits) {
             one.toRoomsNow(state, watts);
         }
@@ -99,7 +109,9 @@ final class LiveSubsystem {
         quickWPerK = length.quickWPerK;
         segment.slurryJPerK = slurryJPerK + quickJPerK;
         slurryKs = 0;
-        Arrays.fill(toRoomJ, 0);
+        if (!lossless) {
+            Arrays.fill(toRoomJ, 0);
+        }
     }
 
     /** Goes on over an interval in which nothing scheduled jumps. */
@@ -174,7 +186,7 @@ final class LiveSubsystem {
         double sourcesW = 0;
         double slopeWPerK = 0;
         for (Source source : slurrySources) {
-            if (source.gate().isOpen(state)) {
+            if (source.isOn(state)) {
                 sourcesW += source.rate();
                 slopeWPerK += source.slopePerK();
             }
@@ -252,7 +264,7 @@ final class LiveSubsystem {
     private void count(Source[] sources, State state, double s, double aboutKs) {
         double[] meters = record.meters();
         for (Source source : sources) {
-            if (source.meter() >= 0 && source.gate().isOpen(state)) {
+            if (source.meter() >= 0 && source.isOn(state)) {
                 meters[source.meter()] += source.rate() * s + source.slopePerK() * aboutKs;
             }
         }

@@ -121,7 +121,7 @@ final class RoomEquations {
     /** A chain whose outside is known. */
     void outwards(ChainLine line, int inside) {
         int i = holder[inside];
-        double linkWPerK = line.modes.chain.linkWPerK(0);
+        double linkWPerK = line.linkWPerK;
         ownWPerK[i] += linkWPerK;
         add(drive[i], inside, linkWPerK - line.y00, -line.y01);
         drive[i][unknowns] += line.j0;
@@ -132,7 +132,7 @@ final class RoomEquations {
     /** A chain whose outside is a room. */
     void between(ChainLine line, StepResponse by, int inside, int outside) {
         int i = holder[inside];
-        ownWPerK[i] += line.modes.chain.linkWPerK(0);
+        ownWPerK[i] += line.linkWPerK;
         add(drive[i], inside, by.iimm, by.iimr);
         add(drive[i], outside, by.iomm, by.iomr);
         drive[i][unknowns] += line.meanIn;

@@ -175,6 +175,19 @@ final class StarSegment {
         }
     }
 
+    /** How fast everything moves at the beginning, K/s. */
+    void speeds(State perS) {
+        perS.setNodeC(Network.SLURRY, drive[0] * root[0] * root[0]);
+        for (int i = 1; i < modes; i++) {
+            perS.setNodeC(circuits[coupled[i] - 1].node, drive[i] * root[i] * root[i]);
+        }
+        for (LiveCircuit one : circuits) {
+            if (one.isAlone()) {
+                perS.setNodeC(one.node, one.aloneKPerS(0, one.startC));
+            }
+        }
+    }
+
     /** How fast everything moves at a time after the beginning, where it has just been looked at, K/s. */
     void speeds(double s, State seen, State perS) {
         for (int i = 0; i < modes; i++) {

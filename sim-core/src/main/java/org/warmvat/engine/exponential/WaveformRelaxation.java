@@ -37,6 +37,9 @@ final class WaveformRelaxation {
     private final double[] toRoomsW;
     private final double slurryJPerK;
     private int hour;
+    private boolean layersBehind;
+    private double askedJumpS = Double.POSITIVE_INFINITY;
+    private double nextJumpS;
 
     WaveformRelaxation(Network network, State state, HourRecord record) {
         this.network = network;
@@ -62,7 +65,15 @@ final class WaveformRelaxation {
             throw new EngineFailure(
                     "the fast engine could not go on at hour " + hour + ": the slurry's temperature is not a number");
         }
-        linear.leave(state);
+        layersBehind = true;
+    }
+
+    /** Writes the layers into the state. */
+    void complete() {
+        if (layersBehind) {
+            linear.leave(state);
+            layersBehind = false;
+        }
     }
 
     private void over(double fromS, double toS, int level) {
@@ -84,7 +95,6 @@ final class WaveformRelaxation {
         double beginC = state.nodeC(Network.SLURRY);
         Interval interval = interval(fromS, toS);
         network.enter(interval);
-        Arrays.fill(toRoomsW, 0);
         live.toRoomsNow(state, toRoomsW);
         boolean opens = linear.foresee(middleS, length, state, toRoomsW);
         if (opens && level < HALVINGS) {
@@ -119,6 +129,10 @@ final class WaveformRelaxation {
     }
 
     private Interval interval(double fromS, double toS) {
-        return new Interval(fromS, Math.min(toS, network.nextJumpS(fromS)), hour);
+        if (fromS < askedJumpS || fromS >= nextJumpS) {
+            askedJumpS = fromS;
+            nextJumpS = network.nextJumpS(fromS);
+        }
+        return new Interval(fromS, Math.min(toS, nextJumpS), hour);
     }
 }
