@@ -202,7 +202,8 @@ public final class BackupPart implements Part {
         assembly.declare().hourlyC(water, "backup_circuit_c");
         assembly.watch(caking(circuit), pumping, state -> {
             double coilW = loop.coilWPerK() * (state.nodeC(water) - state.nodeC(Network.SLURRY));
-            return flow.inletC(state.nodeC(water), coilW) - circuit.cakingC();
+            double powerW = calling.isOpen(state) ? loop.heater().powerW(state.nodeC(water)) : 0;
+            return flow.inletC(state.nodeC(water), coilW, powerW) - circuit.cakingC();
         });
         return water;
     }

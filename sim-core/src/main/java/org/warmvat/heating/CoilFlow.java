@@ -26,8 +26,16 @@ public record CoilFlow(Coil coil, double capacityRateWPerK) {
         return e * capacityRateWPerK / (1 - e / 2);
     }
 
-    /** Water temperature at the coil's inlet when it passes some heat, °C. */
-    public double inletC(double meanC, double heatW) {
-        return meanC + heatW / (2 * capacityRateWPerK);
+    /**
+     * Water temperature at the coil's inlet, °C: the mean and half the fall through the coil of the heat that enters the circuit at that
+     * instant, as far as the coil passes it. What it passes beyond comes out of the circuit's own store, which can make no water hotter
+     * than itself (equation 19.1).
+     *
+     * @param meanC mean of the circuit
+     * @param passedW heat that the coil passes
+     * @param enteringW heat that enters the circuit less what it loses elsewhere
+     */
+    public double inletC(double meanC, double passedW, double enteringW) {
+        return meanC + Math.max(0, Math.min(passedW, enteringW)) / (2 * capacityRateWPerK);
     }
 }

@@ -76,6 +76,15 @@ public final class SolarPart implements Part {
     /** Switch of the pump. */
     public static final String SOLAR_PUMP = "solar_pump";
 
+    /** Meter of the heat that the circuit would have delivered but for its high limit and start bar, J: an estimate. */
+    public static final String NOT_USED = "sun_not_used";
+
+    /** That heat. */
+    public static final Line SUN_NOT_USED = new Line("sun_not_used_kwh", "sun not used", Unit.KWH);
+
+    /** A collector that cools below the start bar by this is no longer barred, K: apart enough for a switch not to chatter. */
+    private static final double APART_K = 1e-3;
+
     /** Watch: the collector stands above its stagnation mark. */
     public static final String STAGNATION = "stagnation";
 
@@ -98,8 +107,9 @@ public final class SolarPart implements Part {
     private final InForce season;
     private final Exchange loss;
     private final Source sky;
-    private Margin belowLimit;
-    private Margin aboveLimit;
+    private final Source notUsed;
+    private final Margin belowLimit;
+    private final Margin aboveLimit;
     private final Source plane;
 
     /**
@@ -130,9 +140,17 @@ public final class SolarPart implements Part {
         mixedWPerK = flow.conductanceWPerK(true);
         stillWPerK = flow.conductanceWPerK(false);
         int air = surroundings.air();
+        double limitC = design.highLimitC();
+        belowLimit = Margin.below(Network.SLURRY, limitC);
+        aboveLimit = Margin.above(Network.SLURRY, limitC);
         int node = assembly.body(NODE, circuit.capacityJPerK(), 0);
+        Gate held = held(assembly, node);
         Switch pump = pump(assembly, node);
         Gate pumping = state -> state.isOn(pump.number());
+        notUsed = assembly.source(
+                Network.NOWHERE,
+                assembly.meter(Meter.of(NOT_USED).told(SUN_NOT_USED).hourly("sun_not_used_w")),
+                state -> held.isOpen(state) && season.isSolarOn() && !pumping.isOpen(state));
         int airMeter = assembly.meter(Meter.of(COLLECTOR_AIR).told(-1, LOSS).leaving(COLLECTOR, 1));
         loop = assembly.circuit(
                 node,
@@ -160,7 +178,7 @@ public final class SolarPart implements Part {
         assembly.watch(stagnation(), Margin.above(node, circuit.stagnationC()));
         assembly.watch(caking(), pumping, state -> {
             double coilW = loop.coilWPerK() * (state.nodeC(node) - state.nodeC(Network.SLURRY));
-            return flow.inletC(state.nodeC(node), coilW) - circuit.cakingC();
+            return flow.inletC(state.nodeC(node), coilW, netW(state)) - circuit.cakingC();
         });
         assembly.watch(frozen(), Margin.below(node, circuit.loop().freezesC()));
         assembly.part(this);
@@ -200,8 +218,6 @@ public final class SolarPart implements Part {
     /** Pump control (equation 5.3). */
     private Switch pump(Network.Assembly assembly, int node) {
         PumpControl control = circuit.pumpControl();
-        belowLimit = Margin.below(Network.SLURRY, design.highLimitC());
-        aboveLimit = Margin.above(Network.SLURRY, design.highLimitC());
         return assembly.switchOf(SOLAR_PUMP)
                 .startsWhen(
                         Gate.OPEN,
@@ -211,6 +227,49 @@ public final class SolarPart implements Part {
                 .stopsWhen(
                         Gate.OPEN, Margin.below(node, control.stopDifferenceK()).plus(1, Network.SLURRY), aboveLimit)
                 .offWhile(state -> !season.isSolarOn());
+    }
+
+    /** Whether a start is barred by the high limit, once reached, or by a collector that is too hot. */
+    private Gate held(Network.Assembly assembly, int node) {
+        double barC = circuit.pumpControl().startBarC();
+        int full = assembly.switchOf("solar_limit")
+                .startsWhen(Gate.OPEN, aboveLimit)
+                .stopsWhen(Gate.OPEN, belowLimit)
+                .number();
+        int hot = assembly.switchOf("solar_start_bar")
+                .startsWhen(Gate.OPEN, Margin.above(node, barC))
+                .stopsWhen(Gate.OPEN, Margin.below(node, barC - APART_K))
+                .number();
+        return state -> state.isOn(full) || state.isOn(hot);
+    }
+
+    /** What the collector absorbs less what collector and pipes lose, W. */
+    private double netW(State state) {
+        double aboveAirK = state.nodeC(loop.node()) - state.nodeC(loss.other());
+        return absorbed.rate()
+                + sky.rate()
+                - (loss.wPerK() + loop.quadratic().wPerK2() * Math.abs(aboveAirK)) * aboveAirK;
+    }
+
+    /**
+     * Heat that the circuit would deliver with its pump running, the collector standing at its steady mean, and the slope by the slurry's
+     * temperature (equation 19.2): {@code q x|x| + (k + g) x = absorbed + g (T_s - T_a)} for x above the air.
+     */
+    @Override
+    public void ask(double timeS, State state) {
+        double slurryC = state.nodeC(Network.SLURRY);
+        double airC = state.nodeC(loss.other());
+        double g = loop.coilWPerK();
+        double linear = loss.wPerK() + g;
+        double drive = absorbed.rate() + sky.rate() + g * (slurryC - airC);
+        double quadratic = loop.quadratic().wPerK2();
+        double root = Math.sqrt(linear * linear + 4 * quadratic * Math.abs(drive));
+        double overSlurryK = airC + 2 * drive / (linear + root) - slurryC;
+        if (overSlurryK > circuit.pumpControl().stopDifferenceK()) {
+            notUsed.set(g * overSlurryK, g * (g / root - 1));
+        } else {
+            notUsed.set(0);
+        }
     }
 
     /** The circuit's node. */

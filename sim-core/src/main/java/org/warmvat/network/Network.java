@@ -221,12 +221,17 @@ public final class Network {
 
         /** The parts that do something of a kind themselves: the engines ask millions of times a run. */
         private Part[] having(String method, Class<?>... arguments) {
-            return parts.stream().filter(part -> overrides(part, method, arguments)).toArray(Part[]::new);
+            return parts.stream()
+                    .filter(part -> overrides(part, method, arguments))
+                    .toArray(Part[]::new);
         }
 
         private static boolean overrides(Part part, String method, Class<?>... arguments) {
             try {
-                return !part.getClass().getMethod(method, arguments).getDeclaringClass().equals(Part.class);
+                return !part.getClass()
+                        .getMethod(method, arguments)
+                        .getDeclaringClass()
+                        .equals(Part.class);
             } catch (NoSuchMethodException e) {
                 throw new IllegalStateException(method, e);
             }

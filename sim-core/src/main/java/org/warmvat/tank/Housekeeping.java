@@ -94,9 +94,13 @@ public final class Housekeeping implements Part {
     /** Watch: slurry below 0 °C, where the model is no longer valid. */
     public static final String FREEZING = "slurry_freezing";
 
+    /** Watch: slurry above 100 °C, where the model is no longer valid. */
+    public static final String BOILING = "slurry_boiling";
+
+    private static final double NEAR_FREEZING_C = 2;
+    private static final double BOILING_C = 100;
     private static final double S_PER_HOUR = 3600;
     private static final int DAY_H = 24;
-    private static final double NEAR_FREEZING_C = 2;
 
     private final Source temperature;
     private final InForce season;
@@ -207,6 +211,14 @@ public final class Housekeeping implements Part {
                                 "The slurry stood below 0 °C for %s, the lowest %.1f °C: freezing is not modelled, so the"
                                         + " results are no longer valid from there."),
                 Margin.below(Network.SLURRY, 0));
+        assembly.watch(
+                Watched.of(BOILING)
+                        .warns(
+                                BOILING_C,
+                                1,
+                                "The slurry stood above 100 °C for %s, the highest %.1f °C: boiling is not modelled, so the"
+                                        + " results are no longer valid from there."),
+                Margin.above(Network.SLURRY, BOILING_C));
         design.gas().map(Gas::temperatures).ifPresent(limits -> watchDigestion(limits, assembly));
     }
 

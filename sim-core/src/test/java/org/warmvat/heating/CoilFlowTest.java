@@ -28,12 +28,21 @@ class CoilFlowTest {
     void theMeansConductanceGivesTheInletsHeat() {
         CoilFlow flow = new CoilFlow(COIL, 148);
         double heatW = flow.conductanceWPerK(true) * (50 - 36);
-        double inletC = flow.inletC(50, heatW);
+        double inletC = flow.inletC(50, heatW, heatW);
         assertEquals(50 + heatW / 296, inletC, 1e-12);
         assertEquals(flow.effectiveness(true) * 148 * (inletC - 36), heatW, 1e-9);
         // and the outlet has come e of the way down to the slurry
         double outletC = inletC - heatW / 148;
         assertEquals(Math.exp(-95.238095 / 148), (outletC - 36) / (inletC - 36), 1e-8);
+    }
+
+    /** At a pump start the heat comes out of the loop's own store: the inlet is no hotter than the loop and what the sun adds. */
+    @Test
+    void theLoopsOwnStoreMakesNoHotterWater() {
+        CoilFlow flow = new CoilFlow(COIL, 148);
+        assertEquals(90, flow.inletC(90, 4000, -200));
+        assertEquals(90 + 500 / 296.0, flow.inletC(90, 4000, 500), 1e-12);
+        assertEquals(20, flow.inletC(20, -300, 500));
     }
 
     /** A flood of water leaves only the coil's own conductance; a trickle gives all it can: twice its rate per mean kelvin. */

@@ -28,6 +28,7 @@ final class ChainLine {
     double riseOut;
     /** The outside that the modes meet: mean {@code m0 + mm m + mr r}, rise {@code r0 + rm m + rr r}. */
     private final double perOuterKPerW;
+
     private double m0;
 
     private double mm;

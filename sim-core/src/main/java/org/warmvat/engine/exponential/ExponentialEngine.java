@@ -22,6 +22,9 @@ public final class ExponentialEngine implements Engine {
 
     @Override
     public void run(Network network, State state, Hours hours, HourSink sink) {
+        if (hours.first() == hours.end()) {
+            return;
+        }
         HourRecord record = new HourRecord(network, state);
         SteadyStart.enter(network, state, hours.first());
         WaveformRelaxation relaxation = new WaveformRelaxation(network, state, record);

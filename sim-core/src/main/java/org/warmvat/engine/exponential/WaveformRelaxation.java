@@ -1,6 +1,5 @@
 package org.warmvat.engine.exponential;
 
-import java.util.Arrays;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
