@@ -87,9 +87,9 @@ public final class Account implements HourSink {
             endDay(hour.hour());
         }
         day.add(hour);
-        now = hour.state();
+        now = hour.stateWithoutLayers();
         if (hour.hour() + 1 == nextDayHour) {
-            day.endAt(now);
+            day.endAt(hour.state());
         }
         hourly.ifPresent(kept -> kept.add(hour));
         return listener.accept(hour);

@@ -61,14 +61,14 @@ public final class Hourly {
         for (Declarations.Temperature one : temperatures) {
             columns.get(one.column())[index] = one.known().isPresent()
                     ? one.known().get().applyAsDouble(endS)
-                    : hour.state().nodeC(one.node());
+                    : hour.stateWithoutLayers().nodeC(one.node());
         }
         for (Rate rate : rates) {
             rate.column()[index] += rate.factor() * hour.meter(rate.meter()) / HOUR_S + 0.0;
         }
         for (Declarations.Content one : contents) {
             columns.get(one.column())[index] = one.stock().isPresent()
-                    ? hour.state().stock(one.stock().getAsInt())
+                    ? hour.stateWithoutLayers().stock(one.stock().getAsInt())
                     : hour.watchS(one.watch().orElseThrow());
         }
         leastC[index] = hour.slurryLeastC();

@@ -90,7 +90,8 @@ final class Totals implements Sums {
             chosen[i] += one.hour().test(hour.hour()) ? one.value().applyAsDouble(hour::meter) : 0;
         }
         for (int i = 0; i < sumEndC.length; i++) {
-            double celsius = hour.state().nodeC(declared.endsOfHours().get(i));
+            double celsius =
+                    hour.stateWithoutLayers().nodeC(declared.endsOfHours().get(i));
             leastEndC[i] = Math.min(leastEndC[i], celsius);
             mostEndC[i] = Math.max(mostEndC[i], celsius);
             sumEndC[i] += celsius;

@@ -94,7 +94,6 @@ public final class SolarPart implements Part {
     /** Watch: loop fluid below its freezing point. */
     public static final String LOOP_FROZEN = "loop_frozen";
 
-    private final Design design;
     private final SolarCircuit circuit;
     private final CollectorSun sun;
     private final BooleanSupplier mixing;
@@ -131,7 +130,6 @@ public final class SolarPart implements Part {
             Network.Assembly assembly) {
         this.surroundings = surroundings;
         this.season = season;
-        this.design = design;
         circuit = design.solar().orElseThrow();
         this.sun = sun;
         this.mixing = mixing;

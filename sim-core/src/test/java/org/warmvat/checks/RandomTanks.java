@@ -25,7 +25,7 @@ import org.warmvat.sample.TankPlan;
 import org.warmvat.weather.Weather;
 
 /** Tanks as chance makes them, always the same ones; {@code -Dproperties.designs=N} makes N of them instead of a few. */
-final class RandomTanks {
+public final class RandomTanks {
 
     private static final int USUAL = 30;
 
@@ -47,7 +47,7 @@ final class RandomTanks {
     }
 
     /** The tank of a number. */
-    static TankPlan plan(int seed) {
+    public static TankPlan plan(int seed) {
         Random random = new Random(104_729L * seed + 1);
         TankPlan plan = new TankPlan();
         plan.shape = random.nextBoolean()

@@ -32,7 +32,7 @@ public final class Crossing implements HourSink {
     @Override
     public boolean accept(HourRecord hour) {
         double extremeC = falling ? hour.slurryLeastC() : hour.slurryMostC();
-        double endC = hour.state().nodeC(0);
+        double endC = hour.stateWithoutLayers().nodeC(0);
         if (reached.isEmpty() && (falling ? extremeC <= goalC : extremeC >= goalC)) {
             boolean passed = falling ? endC <= goalC : endC >= goalC;
             double towardsC = passed ? endC : extremeC;

@@ -11,18 +11,20 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.warmvat.checks.RandomTanks;
+import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.StudyRefused;
 
 /**
- * The fast engine against the reference engine (model section 9): energies within 0.1 % or 1 kWh, the slurry within 0.02 K in 95 % of
- * the hours and in every hour up to the first switching that only one of them makes, starts within 1 % or 2, ledgers below 1e-4.
- *
- * <p>Beyond that first switching the hours drift apart by whole strokes of a pump, which hysteresis makes of the smallest error; that
- * is phase, not error, and neither energies nor counts follow it.
+ * The everyday engine against the reference engine by what the page on the engines promises: yearly heats within 0.2 % or 1 kWh, monthly
+ * ones within 0.5 % or 0.5 kWh, the slurry's distribution within 0.02 K, its hours within 0.05 K, starts within 2 % or 3, ledgers below
+ * 1e-6.
  */
 class EngineEqualityTest {
 
@@ -40,6 +42,23 @@ class EngineEqualityTest {
         List<Agreement> found = run("full", EqualityCases.full());
         assertTrue(found.size() >= 30);
         met(found);
+    }
+
+    /**
+     * Tanks drawn by chance from the whole range of designs, 40 days each; {@code -Dequality.tanks=N} draws N of them. Run by {@code mvn
+     * -Pfull -pl sim-core test -Dtest=EngineEqualityTest}.
+     */
+    @Test
+    @Tag("full")
+    void enginesAgreeOnTanksDrawnByChance() throws Exception {
+        int count = Integer.getInteger("equality.tanks", 500);
+        List<EqualityCases.Case> cases = IntStream.range(0, count)
+                .mapToObj(seed -> new EqualityCases.Case(
+                        "chance " + seed,
+                        RandomTanks.plan(seed),
+                        () -> InventedWeather.days(new Random(15_485_863L * seed + 5).nextInt(325), 40)))
+                .toList();
+        met(run("chance", cases));
     }
 
     @Test
@@ -73,15 +92,16 @@ class EngineEqualityTest {
 
     /** The list and the worst cases, for the page on the engines. */
     private static void report(String which, List<Agreement> found) throws IOException {
-        StringBuilder text = new StringBuilder(which).append(": fast engine against reference engine, kWh and K\n");
+        StringBuilder text = new StringBuilder(which).append(": everyday engine against reference engine, kWh and K\n");
         found.forEach(one -> text.append(one.line()).append('\n'));
         text.append("\nworst cases\n");
         worst(text, "solar heat, kWh", found, one -> one.solar().difference());
         worst(text, "backup heat, kWh", found, one -> one.backup().difference());
         worst(text, "starts", found, one -> one.starts().difference());
-        worst(text, "hours further than 0.02 K, share", found, one -> 1 - one.hoursWithin());
-        worst(text, "before the first switching apart, K", found, Agreement::worstBeforeK);
-        worst(text, "any hour, K", found, Agreement::worstK);
+        worst(text, "points of a month, K", found, Agreement::pointsK);
+        worst(text, "hours further than 0.05 K, share", found, one -> 1 - one.hoursWithin());
+        worst(text, "rms, K", found, Agreement::rmsK);
+        worst(text, "heats excused by a stroke", found, Agreement::excused);
         worst(text, "ledger", found, Agreement::residual);
         Path folder = Path.of("target");
         Files.createDirectories(folder);
