@@ -14,6 +14,8 @@ import org.warmvat.cli.answer.ResultsRefused;
 import org.warmvat.cli.answer.TerminalText;
 import org.warmvat.cli.file.InputRefused;
 import org.warmvat.engine.EngineFailure;
+import org.warmvat.question.fit.FitRefused;
+import org.warmvat.regression.FitFailure;
 import org.warmvat.tank.StudyRefused;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -34,10 +36,16 @@ final class Failures {
         if (failure instanceof StudyRefused refused) {
             return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
         }
+        if (failure instanceof FitRefused refused) {
+            return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
+        }
         if (failure instanceof ResultsRefused) {
             return told(line, List.of(failure.getMessage()), ExitCode.WRONG_USE);
         }
-        if (failure instanceof EngineFailure || failure instanceof LedgerOpen || failure instanceof CancellationException) {
+        if (failure instanceof EngineFailure
+                || failure instanceof FitFailure
+                || failure instanceof LedgerOpen
+                || failure instanceof CancellationException) {
             String fact = "The run could not be completed: " + failure.getMessage();
             return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
         }

@@ -139,7 +139,8 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
         return weathers.get(0);
     }
 
-    private static List<Weather> weathers(
+    /** Reads weather files, the demonstration where none is named; adds to files and faults. */
+    static List<Weather> weathers(
             List<Path> weatherFiles, WeatherOptions.Way way, List<InputFile> files, List<String> faults) {
         Optional<Path> layoutFile = way.layoutFile();
         if (layoutFile.isPresent() && weatherFiles.isEmpty()) {
@@ -192,7 +193,8 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
         return file.map(path -> path.getFileName().toString()).orElse(DEMONSTRATION);
     }
 
-    private static <T> Optional<T> tried(Supplier<T> reading, List<String> faults) {
+    /** What was read, empty where it is refused, its faults added to those of the other files. */
+    static <T> Optional<T> tried(Supplier<T> reading, List<String> faults) {
         try {
             return Optional.of(reading.get());
         } catch (InputRefused refused) {

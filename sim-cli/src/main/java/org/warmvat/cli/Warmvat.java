@@ -38,6 +38,7 @@ public final class Warmvat implements Runnable {
         COMMANDS.put("check", CheckCommand.class);
         COMMANDS.put("year", YearCommand.class);
         COMMANDS.put("carry", CarryCommand.class);
+        COMMANDS.put("fit", FitCommand.class);
         COMMANDS.put("backup", BackupCommand.class);
         COMMANDS.put("hold", HoldCommand.class);
         COMMANDS.put("spring", SpringCommand.class);

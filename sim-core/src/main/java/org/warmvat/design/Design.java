@@ -461,8 +461,8 @@ public record Design(
         return contents.specificHeatJPerKgK(totalSolidsFraction());
     }
 
-    /** Heat capacity of the contents {@code C_s}, J/K (equation 1.2). */
+    /** Heat capacity of the contents {@code C_s}, J/K (equation 1.2), as adjusted (equation 16.1). */
     public double contentsHeatCapacityJPerK() {
-        return contentsKg() * contentsSpecificHeatJPerKgK();
+        return contentsKg() * contentsSpecificHeatJPerKgK() * adjust.capacity();
     }
 }

@@ -37,6 +37,7 @@ public sealed interface Boundary {
         private final IntToDoubleFunction sunWPerM2;
         private final int node;
         private final Film film;
+        private final double adjust;
         private double irradianceWPerM2;
 
         /**
@@ -48,6 +49,7 @@ public sealed interface Boundary {
          * @param surroundings what is outside
          * @param around node of what is around the tank, which a face in a room meets
          * @param assembly the network being gathered
+         * @param adjust factor on every conductance behind the face and on its film
          */
         Face(
                 String name,
@@ -55,15 +57,17 @@ public sealed interface Boundary {
                 IntToDoubleFunction sunWPerM2,
                 Surroundings surroundings,
                 int around,
-                Network.Assembly assembly) {
+                Network.Assembly assembly,
+                double adjust) {
             this.boundary = boundary;
+            this.adjust = adjust;
             this.sunWPerM2 = sunWPerM2;
             if (boundary instanceof Room room) {
                 node = around;
-                film = new Film(room.filmWPerM2K());
+                film = new Film(adjust * room.filmWPerM2K());
             } else if (boundary instanceof Soil soil) {
                 node = surroundings.ground();
-                film = new Film(1 / soil.soilResistanceM2KPerW());
+                film = new Film(adjust / soil.soilResistanceM2KPerW());
             } else {
                 node = assembly.known(name, 0);
                 film = new Film(0);
@@ -82,17 +86,22 @@ public sealed interface Boundary {
             if (boundary instanceof Open open) {
                 double convection = open.film().convectionWPerM2K(windMPerS);
                 double radiation = open.film().radiationWPerM2K(airC);
-                film.set(convection + radiation);
+                film.set(adjust * (convection + radiation));
                 state.setNodeC(
                         node,
                         open.film().equivalentFluxWPerM2(convection, radiation, airC, skyC, irradianceWPerM2)
-                                / film.wPerM2K());
+                                / (convection + radiation));
             }
         }
 
         /** The node that stands for everything the face meets. */
         int node() {
             return node;
+        }
+
+        /** Factor on every conductance behind the face and on its film; the temperature it meets stays. */
+        double adjust() {
+            return adjust;
         }
 
         /** The film on the face. */

@@ -74,17 +74,18 @@ public final class EnvelopePart implements Part {
         EnvelopeParts parts = EnvelopeParts.of(design);
         Films films = design.envelope().films();
         double guessC = design.control().setpointC();
-        double surfaceWPerK = films.surfaceWPerM2K() * design.tank().innerPlanAreaM2();
+        double adjust = design.adjust().envelope();
+        double surfaceWPerK = adjust * films.surfaceWPerM2K() * design.tank().innerPlanAreaM2();
         int headspace = assembly.room("headspace", 0, guessC);
         assembly.exchange(headspace, Network.SLURRY, surfaceWPerK, Network.UNMETERED);
         Edges edges = Edges.of(design);
         int edgeMeter = assembly.meter(around.met(loss(EDGES, WALL_LOSS)));
         wallFace = new Boundary.Face(
-                "wall_outside", parts.wallBoundary(), sun::wallWPerM2, surroundings, around.node(), assembly);
+                "wall_outside", parts.wallBoundary(), sun::wallWPerM2, surroundings, around.node(), assembly, adjust);
         lidFace = new Boundary.Face(
-                "lid_outside", parts.lidBoundary(), sun::lidWPerM2, surroundings, around.node(), assembly);
+                "lid_outside", parts.lidBoundary(), sun::lidWPerM2, surroundings, around.node(), assembly, adjust);
         floorFace = new Boundary.Face(
-                "floor_outside", parts.floorBoundary(), hour -> 0, surroundings, around.node(), assembly);
+                "floor_outside", parts.floorBoundary(), hour -> 0, surroundings, around.node(), assembly, adjust);
         chain(
                 assembly,
                 around.met(loss(WALL, WALL_LOSS)),
@@ -112,8 +113,8 @@ public final class EnvelopePart implements Part {
                 wallFace,
                 guessC);
         chain(assembly, around.met(loss(LID, LID_LOSS)), parts.lid(), headspace, films.dryWPerM2K(), lidFace, guessC);
-        assembly.exchange(Network.SLURRY, wallFace.node(), edges.wetWPerK(), edgeMeter);
-        assembly.exchange(headspace, wallFace.node(), edges.dryWPerK(), edgeMeter);
+        assembly.exchange(Network.SLURRY, wallFace.node(), adjust * edges.wetWPerK(), edgeMeter);
+        assembly.exchange(headspace, wallFace.node(), adjust * edges.dryWPerK(), edgeMeter);
         assembly.part(this);
     }
 
@@ -130,10 +131,14 @@ public final class EnvelopePart implements Part {
         double[] link = new double[count];
         for (int i = 0; i < count; i++) {
             capacity[i] = chain.slices().get(i).capacityJPerK();
-            link[i] = i == 0 ? chain.innerWPerK(innerFilmWPerM2K) : chain.betweenWPerK(i);
+            link[i] = face.adjust() * (i == 0 ? chain.innerWPerK(innerFilmWPerM2K) : chain.betweenWPerK(i));
         }
         Chain.Face outer = new Chain.Face(
-                chain.outerHalfKPerW(), chain.outerAreaM2(), face.film(), face.node(), assembly.meter(meter));
+                chain.outerHalfKPerW() / face.adjust(),
+                chain.outerAreaM2(),
+                face.film(),
+                face.node(),
+                assembly.meter(meter));
         int first = assembly.chain(meter.key(), inside, capacity, link, outer, guessC)
                 .first();
         for (int i = 0; i < count; i++) {

@@ -36,7 +36,8 @@ public final class FittingsPart {
         List<FittingLoss> losses = design.fittings().stream()
                 .map(fitting -> FittingLoss.of(fitting, FittingLoss.Still.of(design)))
                 .toList();
-        double uaWPerK = losses.stream().mapToDouble(FittingLoss::uaWPerK).sum();
+        double uaWPerK = design.adjust().fittings()
+                * losses.stream().mapToDouble(FittingLoss::uaWPerK).sum();
         int meter = assembly.meter(around.met(Meter.of(FITTINGS)
                 .told(-1, LOSS)
                 .hourly(-1, EnvelopePart.LOSS_W)

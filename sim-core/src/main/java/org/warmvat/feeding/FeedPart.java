@@ -10,6 +10,7 @@ import org.warmvat.design.FeedTemperature;
 import org.warmvat.design.Hygienisation;
 import org.warmvat.network.Around;
 import org.warmvat.network.Balance;
+import org.warmvat.network.Course;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Line;
 import org.warmvat.network.Meter;
@@ -250,6 +251,11 @@ public final class FeedPart implements Part {
         }
     }
 
+    /** Feeds as measured from now on, feedstocks and water together, in place of the feeding times. */
+    public void feedAs(Course kgPerS) {
+        flow.flowAs(kgPerS);
+    }
+
     /** Whether feed enters in the interval entered. */
     public boolean isOpen() {
         return open;
@@ -263,7 +269,7 @@ public final class FeedPart implements Part {
     @Override
     public void enter(Interval interval) {
         open = flow.isOpen(interval);
-        if (season.changes()) {
+        if (season.changes() || flow.isMeasured()) {
             carry();
         }
         double kgPerS = open

@@ -1,5 +1,6 @@
 package org.warmvat.heating;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.BackupCircuit;
@@ -9,6 +10,7 @@ import org.warmvat.design.Design;
 import org.warmvat.network.Around;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Circuit;
+import org.warmvat.network.Course;
 import org.warmvat.network.Energy;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
@@ -17,6 +19,7 @@ import org.warmvat.network.Margin;
 import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
+import org.warmvat.network.Source;
 import org.warmvat.network.Supply;
 import org.warmvat.network.Surroundings;
 import org.warmvat.network.Switch;
@@ -89,6 +92,7 @@ public final class BackupPart implements Part {
     public static final String BACKUP_CAKING = "backup_caking";
 
     private final BackupCircuit backup;
+    private final double adjust;
     private final Surroundings surroundings;
     private final InForce season;
     private final Margin below;
@@ -98,6 +102,8 @@ public final class BackupPart implements Part {
     private final OptionalInt node;
     private Runnable whenMixing = () -> {};
     private boolean permitted;
+    private Optional<Course> measured = Optional.empty();
+    private Optional<Source> measuredPower = Optional.empty();
 
     /**
      * Adds the backup to a network.
@@ -119,6 +125,7 @@ public final class BackupPart implements Part {
             BooleanSupplier mixing,
             Network.Assembly assembly) {
         backup = design.backup().orElseThrow();
+        adjust = design.adjust().backupCoil();
         this.season = season;
         this.surroundings = surroundings;
         this.mixing = mixing;
@@ -126,7 +133,7 @@ public final class BackupPart implements Part {
         above = Margin.above(Network.SLURRY, design.control().setpointC());
         // remembers its demand through barred hours (equation 6.2)
         Switch demand = assembly.switchOf(DEMAND).startsWhen(Gate.OPEN, below).stopsWhen(Gate.OPEN, above);
-        Gate wanting = state -> permitted && state.isOn(demand.number());
+        Gate wanting = state -> permitted && (measured.isPresent() || state.isOn(demand.number()));
         Gate there = supply.isThere();
         calling = state -> wanting.isOpen(state) && there.isOpen(state);
         if (supply.isLimited()) {
@@ -176,7 +183,7 @@ public final class BackupPart implements Part {
     /** Water heated by the source and pumped through the coil (equations 6.1 and 6.2). */
     private int water(
             BackupCircuit.Circuit circuit, double startC, Around around, Network.Assembly assembly, Meters meters) {
-        CoilFlow flow = new CoilFlow(circuit.coil(), circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K);
+        CoilFlow flow = new CoilFlow(circuit.coil(), adjust, circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K);
         double mixedWPerK = flow.conductanceWPerK(true);
         double stillWPerK = flow.conductanceWPerK(false);
         double capacityJPerK = circuit.waterKg() * Contents.WATER_J_PER_KG_K;
@@ -188,7 +195,11 @@ public final class BackupPart implements Part {
                 new Circuit.Coil(pump.number(), meters.heat()),
                 Circuit.Quadratic.NONE,
                 new Circuit.Heater(
-                        backup.ratedW(), circuit.flow().limitC(), circuit.flow().bandK(), calling, meters.power()));
+                        backup.ratedW(),
+                        circuit.flow().limitC(),
+                        circuit.flow().bandK(),
+                        state -> measured.isEmpty() && calling.isOpen(state),
+                        meters.power()));
         whenMixing = () -> loop.setCoil(mixing.getAsBoolean() ? mixedWPerK : stillWPerK);
         assembly.exchange(
                 water,
@@ -218,6 +229,12 @@ public final class BackupPart implements Part {
                                 + ", where slurry may cake on it, for %s; the hottest was %.1f °C.");
     }
 
+    /** Heats its water as measured, in place of its thermostat, and calls while it does; only with a water circuit. */
+    public void heatAs(Course watts, Network.Assembly assembly) {
+        measured = Optional.of(watts);
+        measuredPower = Optional.of(assembly.source(node.orElseThrow(), Network.UNMETERED));
+    }
+
     /** Starts when calling with water no colder than the slurry; overruns after the call until the water is used up. */
     private Switch pump(BackupCircuit.Circuit circuit, int water, Network.Assembly assembly) {
         return assembly.switchOf(BACKUP_PUMP)
@@ -234,13 +251,22 @@ public final class BackupPart implements Part {
 
     @Override
     public double nextJumpS(double timeS) {
-        return timeS + backup.allowedHours().untilNextEdgeS(surroundings.secondOfDay(timeS));
+        return measured.isPresent()
+                ? measured.get().nextJumpS(timeS)
+                : timeS + backup.allowedHours().untilNextEdgeS(surroundings.secondOfDay(timeS));
     }
 
     @Override
     public void enter(Interval interval) {
         whenMixing.run();
-        permitted = season.isBackupOn() && backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
+        if (measured.isPresent()) {
+            double watts = measured.get().at(interval.middleS());
+            measuredPower.orElseThrow().set(watts);
+            permitted = watts > 0;
+        } else {
+            permitted =
+                    season.isBackupOn() && backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
+        }
         double half = season.bandK() / 2;
         below.setConstant(season.setpointC() - half);
         above.setConstant(-(season.setpointC() + half));

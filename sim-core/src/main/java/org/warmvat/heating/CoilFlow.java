@@ -8,13 +8,19 @@ import org.warmvat.design.Coil;
  * 11.4).
  *
  * @param coil the coil
+ * @param adjust factor on its conductance, 1 as drawn
  * @param capacityRateWPerK heat-capacity rate of the flow, W/K
  */
-public record CoilFlow(Coil coil, double capacityRateWPerK) {
+public record CoilFlow(Coil coil, double adjust, double capacityRateWPerK) {
+
+    /** As drawn. */
+    public CoilFlow(Coil coil, double capacityRateWPerK) {
+        this(coil, 1, capacityRateWPerK);
+    }
 
     /** Effectiveness {@code 1 - exp(-UA/mc)}, 0 to 1. */
     public double effectiveness(boolean mixing) {
-        return 1 - Math.exp(-coil.uaWPerK(mixing) / capacityRateWPerK);
+        return 1 - Math.exp(-adjust * coil.uaWPerK(mixing) / capacityRateWPerK);
     }
 
     /**

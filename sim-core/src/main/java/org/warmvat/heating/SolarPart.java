@@ -95,6 +95,7 @@ public final class SolarPart implements Part {
     public static final String LOOP_FROZEN = "loop_frozen";
 
     private final SolarCircuit circuit;
+    private final double adjustCollector;
     private final CollectorSun sun;
     private final BooleanSupplier mixing;
     private final Circuit loop;
@@ -131,10 +132,12 @@ public final class SolarPart implements Part {
         this.surroundings = surroundings;
         this.season = season;
         circuit = design.solar().orElseThrow();
+        adjustCollector = design.adjust().collector();
         this.sun = sun;
         this.mixing = mixing;
         collector = new CollectorHeat(circuit.collector());
-        CoilFlow flow = new CoilFlow(circuit.coil(), circuit.loop().capacityRateWPerK());
+        CoilFlow flow = new CoilFlow(
+                circuit.coil(), design.adjust().solarCoil(), circuit.loop().capacityRateWPerK());
         mixedWPerK = flow.conductanceWPerK(true);
         stillWPerK = flow.conductanceWPerK(false);
         int air = surroundings.air();
@@ -291,7 +294,9 @@ public final class SolarPart implements Part {
         belowLimit.setConstant(limitC - control.restartBelowLimitK());
         aboveLimit.setConstant(-limitC);
         double windMPerS = surroundings.windMPerS(interval.middleS());
-        absorbed.set(sun.absorbedWPerM2(interval.hour()) * circuit.collector().areaM2()
+        absorbed.set(adjustCollector
+                        * sun.absorbedWPerM2(interval.hour())
+                        * circuit.collector().areaM2()
                 + collector.takenByWindW(windMPerS, sun.totalWPerM2(interval.hour())));
         sky.set(collector.skyW(
                 sun.skyFactor(),

@@ -27,6 +27,7 @@ public record Log(
         List<String> notes) {
 
     private static final double STEPS_OF_A_GAP = 3;
+    private static final double STEPS_OF_A_HOLE = 1.5;
 
     /** Copies. */
     public Log {
@@ -46,18 +47,22 @@ public record Log(
     }
 
     /**
-     * The log cut wherever the slurry was not read for more than three steps: what went in meanwhile nobody knows, and each stretch
-     * starts afresh.
+     * The log cut wherever what went in is not known: where the slurry was not read for more than three steps, or for more than one and
+     * a half while a heat changed. Each stretch starts afresh.
      *
      * @param fewest stretches of fewer readings are left out
+     * @param doubtfulJ heat that may be in doubt without harm, J
      */
-    public List<Log> stretches(int fewest) {
+    public List<Log> stretches(int fewest, double doubtfulJ) {
         double[] times = slurryC.timesS();
-        double gapS = STEPS_OF_A_GAP * slurryC.medianStepS();
+        double stepS = slurryC.medianStepS();
         List<Log> stretches = new ArrayList<>();
         int first = 0;
         for (int i = 1; i <= times.length; i++) {
-            if (i == times.length || times[i] - times[i - 1] > gapS) {
+            if (i == times.length
+                    || times[i] - times[i - 1] > STEPS_OF_A_GAP * stepS
+                    || (times[i] - times[i - 1] > STEPS_OF_A_HOLE * stepS
+                            && doubtJ(times[i - 1], times[i], stepS) > doubtfulJ)) {
                 if (i - first >= fewest) {
                     stretches.add(stretch(first, i - 1));
                 }
@@ -65,6 +70,19 @@ public record Log(
             }
         }
         return stretches;
+    }
+
+    /** By how much the heats of the rows about a hole differ, over its length: where a row is missing, so is its heat. */
+    private double doubtJ(double fromS, double toS, double medianS) {
+        double doubt = 0;
+        for (LogColumn heat : List.of(LogColumn.BACKUP_HEAT, LogColumn.BACKUP_ELECTRIC, LogColumn.SOLAR_HEAT)) {
+            Steps rates = steps.get(heat);
+            if (rates != null) {
+                doubt += Math.abs(rates.at(toS - 0.5 * medianS) - rates.at(fromS - 0.5 * medianS))
+                        * (toS - fromS - medianS);
+            }
+        }
+        return doubt;
     }
 
     Log stretch(int first, int last) {

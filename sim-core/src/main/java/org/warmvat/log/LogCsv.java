@@ -84,12 +84,13 @@ final class LogCsv {
         for (String name : names(heading)) {
             if (!seen.add(name)) {
                 faults.add(line, "column \"" + name + "\" stands twice");
-            } else if (Sensors.isSensor(name) || LogColumn.ofKey(name).isPresent()) {
+            } else if (LogFiles.isColumn(name)) {
                 columns.put(name, LogLayout.Column.of(new Layout.Column(new Layout.ByHeading(name), 1, 0)));
             } else if (!name.equals(TIME)) {
                 faults.add(
                         line,
-                        "unknown column \"" + name + "\", expected one of " + Nearest.listAnd(name, LogFiles.names()));
+                        "unknown column \"" + name + "\", expected one of "
+                                + Nearest.listAnd(name, LogFiles.columns()));
             }
         }
         if (!seen.contains(TIME)) {

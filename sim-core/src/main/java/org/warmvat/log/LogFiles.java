@@ -93,8 +93,18 @@ public final class LogFiles {
         return new LogTable(table.file(), first.utcOffsetH(), table.columns(), rows);
     }
 
+    /** Whether a log may have a column of a name, time left out. */
+    public static boolean isColumn(String name) {
+        return isSensor(name) || LogColumn.ofKey(name).isPresent();
+    }
+
+    /** Whether a column is a temperature of the slurry: {@code slurry_c} or {@code slurry_NAME_c}. */
+    public static boolean isSensor(String name) {
+        return Sensors.isSensor(name);
+    }
+
     /** Names that a log's columns may have. */
-    public static List<String> names() {
+    public static List<String> columns() {
         List<String> names = new ArrayList<>(List.of("time", "slurry_c", "slurry_NAME_c"));
         for (LogColumn column : LogColumn.values()) {
             names.add(column.key());

@@ -21,15 +21,19 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
  */
 final class Ar1Likelihood {
 
-    /** An error that is kept for ever cannot be told from a wrong start. */
-    private static final double LEAST_LOG_FORGOTTEN = Math.log(1e-4);
-
     private static final int SUPPOSED = 60;
 
     private final Linearised line;
+    private final double leastLogForgotten;
 
     Ar1Likelihood(Linearised line) {
         this.line = line;
+        int stretches = 0;
+        for (int i = 0; i < line.at().size(); i++) {
+            stretches += line.at().startsAfresh(i) ? 1 : 0;
+        }
+        // an error that outlasts its stretch cannot be told from a wrong start
+        leastLogForgotten = Math.log((double) stretches / line.at().size());
     }
 
     /** The most likely correlation, sought in the logarithm of what is forgotten over a step. */
@@ -39,7 +43,7 @@ final class Ar1Likelihood {
                         GoalType.MAXIMIZE,
                         new MaxEval(200),
                         new UnivariateObjectiveFunction(forgotten -> of(1 - Math.exp(forgotten))),
-                        new SearchInterval(LEAST_LOG_FORGOTTEN, 0))
+                        new SearchInterval(leastLogForgotten, 0))
                 .getPoint();
         return 1 - Math.exp(logForgotten);
     }
@@ -67,7 +71,7 @@ final class Ar1Likelihood {
     private SortedMap<Double, Double> shares() {
         SortedMap<Double, Double> shares = new TreeMap<>();
         for (int i = 0; i < SUPPOSED; i++) {
-            double logForgotten = LEAST_LOG_FORGOTTEN * (i + 0.5) / SUPPOSED;
+            double logForgotten = leastLogForgotten * (i + 0.5) / SUPPOSED;
             double rho = 1 - Math.exp(logForgotten);
             shares.put(rho, of(rho) + logForgotten);
         }

@@ -1,7 +1,9 @@
 package org.warmvat.stirring;
 
+import java.util.Optional;
 import org.warmvat.design.Mixer;
 import org.warmvat.network.Balance;
+import org.warmvat.network.Course;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Line;
 import org.warmvat.network.Meter;
@@ -30,11 +32,15 @@ public final class MixerPart implements Part {
     private static final double HOUR_S = 3600;
     private static final double SAME_S = 1e-6;
 
+    /** A coil meets a stirred slurry where the mixer turned for at least this share of a measured step. */
+    private static final double HALF = 0.5;
+
     private final Mixer mixer;
     private final Surroundings surroundings;
     private final InForce season;
     private final Source heat;
     private final Source electricity;
+    private Optional<Course> measured = Optional.empty();
     private boolean running;
 
     /** Adds the mixer to a network. */
@@ -49,6 +55,11 @@ public final class MixerPart implements Part {
         assembly.part(this);
     }
 
+    /** Turns as measured from now on, in place of its running times: the share of the time in which it turned. */
+    public void turnAs(Course share) {
+        measured = Optional.of(share);
+    }
+
     /** Whether the paddle turns in the interval entered; the coils pass heat better while it does. */
     public boolean isRunning() {
         return running;
@@ -56,6 +67,9 @@ public final class MixerPart implements Part {
 
     @Override
     public double nextJumpS(double timeS) {
+        if (measured.isPresent()) {
+            return measured.get().nextJumpS(timeS);
+        }
         double run = season.mixerSecondsPerHour(timeS);
         if (run <= 0 || run >= HOUR_S) {
             return Double.POSITIVE_INFINITY;
@@ -67,9 +81,14 @@ public final class MixerPart implements Part {
 
     @Override
     public void enter(Interval interval) {
+        double share = measured.isPresent() ? measured.get().at(interval.middleS()) : byItsTimes(interval);
+        running = share >= HALF;
+        heat.set(share * mixer.shaftW());
+        electricity.set(share * mixer.electricW());
+    }
+
+    private double byItsTimes(Interval interval) {
         double secondOfHour = surroundings.secondOfDay(interval.middleS()) % HOUR_S;
-        running = secondOfHour < season.mixerSecondsPerHour(interval.middleS());
-        heat.set(running ? mixer.shaftW() : 0);
-        electricity.set(running ? mixer.electricW() : 0);
+        return secondOfHour < season.mixerSecondsPerHour(interval.middleS()) ? 1 : 0;
     }
 }

@@ -38,21 +38,23 @@ public record Conductances(
         EnvelopeParts parts = EnvelopeParts.of(design);
         Films films = design.envelope().films();
         Edges edges = Edges.of(design);
+        double adjust = design.adjust().envelope();
         double wallFilm = film(parts.wallBoundary(), windMPerS, airC);
         double lid = through(parts.lid(), films.dryWPerM2K(), film(parts.lidBoundary(), windMPerS, airC));
         double dryWall = through(parts.dryWall(), films.dryWPerM2K(), wallFilm);
         double surface = films.surfaceWPerM2K() * design.tank().innerPlanAreaM2();
         double share = surface / (surface + lid + dryWall + edges.dryWPerK());
         return new Conductances(
-                through(parts.wall(), films.wetWPerM2K(), wallFilm),
-                dryWall * share,
-                lid * share,
-                through(parts.floor(), films.wetWPerM2K(), film(parts.floorBoundary(), windMPerS, airC)),
-                edges.wetWPerK() + edges.dryWPerK() * share,
-                design.fittings().stream()
-                        .map(fitting -> FittingLoss.of(fitting, FittingLoss.Still.of(design)))
-                        .mapToDouble(FittingLoss::uaWPerK)
-                        .sum());
+                adjust * through(parts.wall(), films.wetWPerM2K(), wallFilm),
+                adjust * dryWall * share,
+                adjust * lid * share,
+                adjust * through(parts.floor(), films.wetWPerM2K(), film(parts.floorBoundary(), windMPerS, airC)),
+                adjust * (edges.wetWPerK() + edges.dryWPerK() * share),
+                design.adjust().fittings()
+                        * design.fittings().stream()
+                                .map(fitting -> FittingLoss.of(fitting, FittingLoss.Still.of(design)))
+                                .mapToDouble(FittingLoss::uaWPerK)
+                                .sum());
     }
 
     private static double film(Boundary boundary, double windMPerS, double airC) {

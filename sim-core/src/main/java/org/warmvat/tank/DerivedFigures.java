@@ -71,7 +71,9 @@ public record DerivedFigures(
      * circuit.
      */
     public static Optional<Double> solarCoilWPerK(Design design) {
-        return design.solar().map(solar -> pass(solar.coil(), solar.loop().capacityRateWPerK()));
+        return design.solar()
+                .map(solar -> pass(
+                        solar.coil(), design.adjust().solarCoil(), solar.loop().capacityRateWPerK()));
     }
 
     /** The most heat the backup coil passes at set-point: flow limit at the water's mean temperature, W; absent without coil. */
@@ -80,11 +82,14 @@ public record DerivedFigures(
                 .map(BackupCircuit::through)
                 .filter(BackupCircuit.Circuit.class::isInstance)
                 .map(BackupCircuit.Circuit.class::cast)
-                .map(circuit -> pass(circuit.coil(), circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K)
+                .map(circuit -> pass(
+                                circuit.coil(),
+                                design.adjust().backupCoil(),
+                                circuit.loop().flowKgPerS() * Contents.WATER_J_PER_KG_K)
                         * Math.max(0, circuit.flow().limitC() - design.control().setpointC()));
     }
 
-    private static double pass(Coil coil, double capacityRateWPerK) {
-        return new CoilFlow(coil, capacityRateWPerK).conductanceWPerK(true);
+    private static double pass(Coil coil, double adjust, double capacityRateWPerK) {
+        return new CoilFlow(coil, adjust, capacityRateWPerK).conductanceWPerK(true);
     }
 }

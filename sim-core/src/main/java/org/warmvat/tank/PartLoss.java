@@ -36,7 +36,10 @@ public record PartLoss(String part, double watts) {
         for (Fitting fitting : design.fittings()) {
             parts.add(new PartLoss(
                     fitting.name(),
-                    FittingLoss.of(fitting, FittingLoss.Still.of(design)).uaWPerK() * aroundK));
+                    design.adjust().fittings()
+                            * FittingLoss.of(fitting, FittingLoss.Still.of(design))
+                                    .uaWPerK()
+                            * aroundK));
         }
         parts.removeIf(part -> part.watts() == 0);
         parts.sort(Comparator.comparingDouble(PartLoss::watts).reversed());

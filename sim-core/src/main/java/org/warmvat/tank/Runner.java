@@ -105,7 +105,20 @@ public final class Runner {
      * @param slurryC slurry temperature, °C
      */
     public TankRun start(Design design, int hour, double slurryC) {
-        TankNetwork tank = network(design);
+        return start(design, hour, slurryC, Supplied.BY_DESIGN, guest);
+    }
+
+    /**
+     * The same of a tank of which some is known.
+     *
+     * @param design the design
+     * @param hour index of the weather hour at whose beginning it starts
+     * @param slurryC slurry temperature, °C
+     * @param supplied what is known to have gone in
+     * @param beside adds parts beside the tank's own, such as one that looks on
+     */
+    public TankRun start(Design design, int hour, double slurryC, Supplied supplied, Guest beside) {
+        TankNetwork tank = network(design, supplied, beside);
         return new TankRun(tank, tank.start(weather(design), hour, slurryC), engine);
     }
 
@@ -121,12 +134,12 @@ public final class Runner {
 
     /** The lines, balances and columns that runs of a design have. */
     public Books books(Design design) {
-        return new Books(network(design).network(), Lines.ORDER);
+        return new Books(network(design, Supplied.BY_DESIGN, guest).network(), Lines.ORDER);
     }
 
-    private TankNetwork network(Design design) {
+    private TankNetwork network(Design design, Supplied supplied, Guest beside) {
         Weather weather = weather(design);
-        return TankNetwork.of(design, weather, sun(design, weather), tankSun(design, weather), guest);
+        return TankNetwork.of(design, weather, sun(design, weather), tankSun(design, weather), supplied, beside);
     }
 
     /** Whole days of run-in: from the thermal time constant, but no longer than the file. */

@@ -20,6 +20,7 @@ import org.warmvat.gas.GasPart;
 import org.warmvat.gas.GasUsePart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.CollectorSun;
+import org.warmvat.heating.MeasuredHeat;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Around;
 import org.warmvat.network.Line;
@@ -55,11 +56,33 @@ public record TankNetwork(
      */
     public static TankNetwork of(
             Design design, Weather weather, Optional<CollectorSun> sun, TankSun tankSun, Guest guest) {
+        return of(design, weather, sun, tankSun, Supplied.BY_DESIGN, guest);
+    }
+
+    /**
+     * Assembles a design of which some is known.
+     *
+     * @param design the design
+     * @param weather the hourly weather
+     * @param sun the sun on the collector's plane, present with a solar circuit
+     * @param tankSun the sun on the tank's faces
+     * @param supplied what is known to have gone in
+     * @param guest adds parts that no design describes
+     */
+    static TankNetwork of(
+            Design design,
+            Weather weather,
+            Optional<CollectorSun> sun,
+            TankSun tankSun,
+            Supplied supplied,
+            Guest guest) {
         Network.Assembly assembly = new Network.Assembly(
                 design.contentsHeatCapacityJPerK(), design.control().setpointC());
         Surroundings surroundings = new Surroundings(weather, GroundTemperature.of(design, weather), assembly);
         InForce season = new InForce(design, surroundings, assembly);
-        Around around = around(design, tankSun, surroundings, assembly);
+        Around around = supplied.airIsRoom()
+                ? Around.uncounted(surroundings.air())
+                : around(design, tankSun, surroundings, assembly);
         OptionalInt shelter = design.tank().place().isSheltered() ? OptionalInt.of(around.node()) : OptionalInt.empty();
         Optional<GasHolderPart> holder = design.gas()
                 .filter(gas -> gas.holder().isPresent())
@@ -72,17 +95,25 @@ public record TankNetwork(
                 around,
                 supply(design.feed().hygienisation().map(Hygienisation::source), holder, GasHolderPart.HYGIENISATION),
                 assembly);
+        supplied.mixerShare().ifPresent(mixer::turnAs);
+        supplied.feedKgPerS().ifPresent(feed::feedAs);
         OptionalInt collector = OptionalInt.empty();
-        if (design.solar().isPresent()) {
+        if (supplied.solarHeatW().isPresent()) {
+            new MeasuredHeat(supplied.solarHeatW().get(), assembly);
+        } else if (design.solar().isPresent()) {
             SolarPart solar =
                     new SolarPart(design, sun.orElseThrow(), surroundings, season, mixer::isRunning, assembly);
             collector = OptionalInt.of(solar.node());
         }
         OptionalInt backupWater = OptionalInt.empty();
-        if (design.backup().isPresent()) {
+        if (supplied.backupHeatW().isPresent()) {
+            new MeasuredHeat(supplied.backupHeatW().get(), assembly);
+        } else if (design.backup().isPresent()) {
             Supply supply = supply(design.backup().map(BackupCircuit::source), holder, GasHolderPart.OWN_GAS);
-            backupWater =
-                    new BackupPart(design, surroundings, around, season, supply, mixer::isRunning, assembly).node();
+            BackupPart backup =
+                    new BackupPart(design, surroundings, around, season, supply, mixer::isRunning, assembly);
+            supplied.backupPowerW().ifPresent(watts -> backup.heatAs(watts, assembly));
+            backupWater = backup.node();
         }
         new EnvelopePart(design, tankSun, surroundings, around, assembly);
         FittingsPart.add(design, around, assembly);

@@ -81,6 +81,7 @@ public record Document(Heading heading, Verdict verdict, Body body, Data data, G
      *
      * @param figures own block of {@code summary.json}: numbers, text, truth, lists and further maps; null for what is not there
      * @param csv tables by file name
+     * @param texts further text files by file name, such as a design
      */
-    public record Data(Map<String, Object> figures, Map<String, Csv> csv) {}
+    public record Data(Map<String, Object> figures, Map<String, Csv> csv, Map<String, String> texts) {}
 }

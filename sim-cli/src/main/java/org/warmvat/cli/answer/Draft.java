@@ -27,6 +27,7 @@ public final class Draft {
     private final List<Drawing> drawings = new ArrayList<>();
     private final Map<String, Object> figures = new LinkedHashMap<>();
     private final Map<String, Csv> csv = new LinkedHashMap<>();
+    private final Map<String, String> texts = new LinkedHashMap<>();
     private final List<Warning> warnings = new ArrayList<>();
     private final List<String> assumed = new ArrayList<>();
 
@@ -143,6 +144,12 @@ public final class Draft {
         return this;
     }
 
+    /** A text for the folder of results, such as a design file. */
+    public Draft text(String file, String content) {
+        texts.put(file, content);
+        return this;
+    }
+
     /** What the runs warn of. */
     public Draft warn(List<Warning> ofRuns) {
         warnings.addAll(ofRuns);
@@ -165,7 +172,7 @@ public final class Draft {
                 new Document.Heading(asked.command(), title, asked.subtitle()),
                 new Verdict(verdict.sentence(), List.copyOf(but)),
                 body(),
-                new Document.Data(figures, csv),
+                new Document.Data(figures, csv, texts),
                 grounds);
     }
 }

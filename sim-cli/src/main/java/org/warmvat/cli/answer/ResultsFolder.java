@@ -3,6 +3,7 @@ package org.warmvat.cli.answer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -136,6 +137,7 @@ public final class ResultsFolder {
         files.put(PAGE, Page.bytes(document));
         files.put(SUMMARY, SummaryWriter.bytes(document));
         document.data().csv().forEach((name, table) -> files.put(name, table.bytes()));
+        document.data().texts().forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
         for (Picture picture : document.body().pictures()) {
             files.put(picture.name() + ".png", picture.png());
             files.put(picture.name() + ".svg", picture.svg());
@@ -146,6 +148,7 @@ public final class ResultsFolder {
     static List<String> names(Document document) {
         List<String> names = new ArrayList<>(List.of(PAGE, SUMMARY));
         names.addAll(document.data().csv().keySet());
+        names.addAll(document.data().texts().keySet());
         document.body()
                 .pictures()
                 .forEach(picture -> names.addAll(List.of(picture.name() + ".png", picture.name() + ".svg")));

@@ -1,0 +1,173 @@
+package org.warmvat.cli.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.warmvat.design.keys.Shown;
+import org.warmvat.log.LogFiles;
+import org.warmvat.log.LogLayout;
+import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.TimeForm;
+
+/** Reads layout files of logs: YAML or JSON that says how a logger's text is laid out. */
+public final class LogLayoutDocument {
+
+    private static final FileSchema SCHEMA = new FileSchema(schemaTree());
+    private static final Map<String, Character> DELIMITERS =
+            Map.of(",", ',', "comma", ',', ";", ';', "semicolon", ';', "tab", '\t', "|", '|', "bar", '|');
+
+    private final JsonNode tree;
+    private final Faults faults;
+
+    private LogLayoutDocument(JsonNode tree, Faults faults) {
+        this.tree = tree;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads a layout file.
+     *
+     * @throws InputRefused with every fault of the file, up to twenty
+     */
+    public static LogLayout read(Path file) {
+        return parse(file.toString(), SourceText.read(file));
+    }
+
+    /**
+     * Reads the text of a layout.
+     *
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param text the text
+     * @throws InputRefused with every fault, up to twenty
+     */
+    public static LogLayout parse(String name, String text) {
+        Map<String, Integer> lines = new HashMap<>();
+        Faults faults = new Faults(name, lines);
+        ObjectNode tree =
+                name.endsWith(".json") ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
+        faults.refuseIfAny();
+        SchemaCheck.run(SCHEMA, tree, faults);
+        faults.refuseIfAny();
+        LogLayout layout = new LogLayoutDocument(tree, faults).layout();
+        faults.refuseIfAny();
+        return layout;
+    }
+
+    private static JsonNode schemaTree() {
+        try (InputStream in = LogLayoutDocument.class.getResourceAsStream("log-layout.schema.json")) {
+            Faults none = new Faults("log-layout.schema.json", Map.of());
+            return JsonText.read(new String(in.readAllBytes(), StandardCharsets.UTF_8), new HashMap<>(), none);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private LogLayout layout() {
+        JsonNode time = tree.path("time");
+        return new LogLayout(
+                text(tree.path("text")),
+                places(time.path("columns")),
+                forms(time.path("form")),
+                time.has("utc_offset_h")
+                        ? OptionalDouble.of(time.path("utc_offset_h").asDouble())
+                        : OptionalDouble.empty(),
+                columns(),
+                missing());
+    }
+
+    private static Layout.Text text(JsonNode text) {
+        return new Layout.Text(
+                text.path("skip_lines").asInt(0),
+                text.path("headings").asBoolean(true),
+                DELIMITERS.get(text.path("delimiter").asText(",")),
+                Set.of(",", "comma").contains(text.path("decimal_mark").asText(".")) ? ',' : '.');
+    }
+
+    private static Layout.Place place(JsonNode node) {
+        return node.isInt() ? new Layout.ByNumber(node.asInt()) : new Layout.ByHeading(node.asText().strip());
+    }
+
+    private static List<Layout.Place> places(JsonNode node) {
+        List<Layout.Place> places = new ArrayList<>();
+        if (node.isArray()) {
+            node.forEach(one -> places.add(place(one)));
+        } else {
+            places.add(place(node));
+        }
+        return places;
+    }
+
+    private List<TimeForm> forms(JsonNode node) {
+        List<TimeForm> forms = new ArrayList<>();
+        List<JsonNode> written = new ArrayList<>();
+        if (node.isArray()) {
+            node.forEach(written::add);
+        } else if (node.isTextual()) {
+            written.add(node);
+        }
+        for (JsonNode form : written) {
+            try {
+                forms.add(new TimeForm(form.asText()));
+            } catch (IllegalArgumentException e) {
+                faults.add(
+                        "time.form",
+                        Shown.quoted(form.asText())
+                                + ", expected year Y, month M, day D and hour h, such as DD.MM.YYYY hh:mm:ss");
+            }
+        }
+        return forms.isEmpty() ? List.of(TimeForm.ISO) : forms;
+    }
+
+    private Map<String, LogLayout.Column> columns() {
+        Map<String, LogLayout.Column> columns = new LinkedHashMap<>();
+        tree.path("columns").fields().forEachRemaining(entry -> {
+            if (LogFiles.isColumn(entry.getKey())) {
+                columns.put(entry.getKey(), column(entry.getKey(), entry.getValue()));
+            } else {
+                faults.add(
+                        "columns." + entry.getKey(),
+                        "is not a known key, known here: "
+                                + String.join(", ", LogFiles.columns().subList(1, LogFiles.columns().size())));
+            }
+        });
+        if (columns.keySet().stream().noneMatch(LogFiles::isSensor)) {
+            faults.add(
+                    "columns.slurry_c",
+                    "is missing, expected the column of the slurry's temperature, or slurry_NAME_c for several sensors");
+        }
+        return columns;
+    }
+
+    private static LogLayout.Column column(String name, JsonNode node) {
+        if (!node.isObject()) {
+            return LogLayout.Column.of(new Layout.Column(place(node), 1, 0));
+        }
+        boolean fahrenheit = name.endsWith("_c") && node.path("unit").asText("c").equals("f");
+        double scale = fahrenheit ? 5.0 / 9 : 1;
+        double shift = fahrenheit ? -32 : 0;
+        double factor = node.path("factor").asDouble(1);
+        double offset = node.path("offset").asDouble(0);
+        return new LogLayout.Column(
+                new Layout.Column(place(node.path("column")), scale * factor, scale * (offset + shift)),
+                node.path("least").asDouble(Double.NEGATIVE_INFINITY),
+                node.path("most").asDouble(Double.POSITIVE_INFINITY));
+    }
+
+    private Set<String> missing() {
+        Set<String> codes = new LinkedHashSet<>();
+        tree.path("missing").forEach(code -> codes.add(code.asText()));
+        return codes;
+    }
+}

@@ -1,0 +1,48 @@
+package org.warmvat.question.fit;
+
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.List;
+
+/** Log and model beside one another, reading by reading. */
+public final class FitCourse {
+
+    private final List<LocalDateTime> times;
+    private final double[] loggedC;
+    private final double[] drawnC;
+    private final double[] fittedC;
+
+    FitCourse(List<LocalDateTime> times, double[] loggedC, double[] drawnC, double[] fittedC) {
+        this.times = List.copyOf(times);
+        this.loggedC = loggedC;
+        this.drawnC = drawnC;
+        this.fittedC = fittedC;
+    }
+
+    /** The logger's clock at each reading. */
+    public List<LocalDateTime> times() {
+        return times;
+    }
+
+    /** The slurry as logged, °C; a copy. */
+    public double[] loggedC() {
+        return loggedC.clone();
+    }
+
+    /** The slurry of the tank as drawn, °C; a copy. */
+    public double[] drawnC() {
+        return drawnC.clone();
+    }
+
+    /** The slurry of the tank as fitted, °C; a copy. */
+    public double[] fittedC() {
+        return fittedC.clone();
+    }
+
+    /** Logged less fitted, K. */
+    public double[] residualsK() {
+        double[] left = loggedC.clone();
+        Arrays.setAll(left, i -> left[i] - fittedC[i]);
+        return left;
+    }
+}

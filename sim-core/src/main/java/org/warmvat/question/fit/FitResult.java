@@ -1,0 +1,88 @@
+package org.warmvat.question.fit;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.warmvat.design.Design;
+import org.warmvat.network.Warning;
+
+/**
+ * What a log says of a tank.
+ *
+ * @param factors the factors sought
+ * @param derived what follows from them
+ * @param residuals what is left between log and model
+ * @param toldApart whether the log tells the factors apart
+ * @param fitted the design with the factors that were found; empty where none was
+ * @param course log and model
+ * @param pieces what the log's pieces say by themselves
+ * @param suspects parts that alone could explain the difference, the least strained first
+ * @param year what it means for a year; empty without a year of weather or without a finding
+ * @param clock a clock that does not go with the weather file's
+ * @param notes what was assumed on the way, one sentence each
+ */
+public record FitResult(
+        Map<Factor, Found> factors,
+        Derived derived,
+        Residuals residuals,
+        boolean toldApart,
+        Optional<Design> fitted,
+        FitCourse course,
+        Pieces pieces,
+        List<Suspect> suspects,
+        Optional<Year> year,
+        Optional<ClockDoubt> clock,
+        List<String> notes) {
+
+    /** Copies. */
+    public FitResult {
+        factors = Collections.unmodifiableSortedMap(new TreeMap<>(factors));
+        suspects = List.copyOf(suspects);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * A factor.
+     *
+     * @param estimate its value
+     * @param held whether it was held as the design has it, since the log cannot tell it
+     */
+    public record Found(Estimate estimate, boolean held) {}
+
+    /**
+     * What follows from the factors.
+     *
+     * @param uaWPerK loss of envelope, edges and fittings at the log's mean wind
+     * @param timeConstantH heat capacity of the contents over that
+     * @param capacityJPerK heat capacity of the contents
+     * @param ratio loss over heat capacity, as a multiple of the drawn, where both were asked for and cannot be told apart
+     */
+    public record Derived(Estimate uaWPerK, Estimate timeConstantH, double capacityJPerK, Optional<Estimate> ratio) {}
+
+    /**
+     * What is left between log and model.
+     *
+     * @param sdK standard deviation
+     * @param lag1 correlation of neighbours
+     * @param readings how many
+     * @param hours over how long a time, gaps left out
+     */
+    public record Residuals(double sdK, double lag1, int readings, double hours) {}
+
+    /**
+     * What it means for a year.
+     *
+     * @param backupBoughtKWh energy bought for the backup heater
+     * @param netEnergyKWh net energy
+     * @param warnings what the year of the tank as fitted warns of
+     */
+    public record Year(Estimate backupBoughtKWh, Estimate netEnergyKWh, List<Warning> warnings) {
+
+        /** Copies. */
+        public Year {
+            warnings = List.copyOf(warnings);
+        }
+    }
+}

@@ -1,0 +1,194 @@
+package org.warmvat.question.fit;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Engine;
+import org.warmvat.log.Log;
+import org.warmvat.question.Parallel;
+import org.warmvat.regression.AutoregressiveFit;
+import org.warmvat.regression.Fitted;
+import org.warmvat.regression.Range95;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.weather.Weather;
+
+/** What the tank is, from a log (model section 16). */
+public final class FitStudy {
+
+    private static final double TOO_ALIKE = 0.98;
+    private static final int BLOCK_DRAWS = 200;
+    private static final long SEED = 1;
+    private static final double DAY_S = 86_400;
+    private static final double HOUR_S = 3600;
+    private static final double BLOCKS_OF_A_LOG = 8;
+
+    private final FitModel model;
+    private final Fitted fitted;
+    private final Pieces pieces;
+    private final List<double[]> blockDraws;
+
+    private FitStudy(FitModel model) {
+        this.model = model;
+        Fitted narrow = AutoregressiveFit.of(model.observations(), model.curve(), model.parameters());
+        if (narrow.isSingular()) {
+            fitted = narrow;
+            pieces = new Pieces(List.of(), false, 1, true);
+            blockDraws = List.of();
+        } else {
+            pieces = Pieces.of(model, narrow);
+            fitted = narrow.widened(pieces.widening());
+            double spanS = model.stretches().stream().mapToDouble(Log::spanS).sum();
+            blockDraws = fitted.blockDraws(Math.min(DAY_S, spanS / BLOCKS_OF_A_LOG), BLOCK_DRAWS, SEED);
+        }
+    }
+
+    /**
+     * Finds the tank.
+     *
+     * @param design the tank as drawn
+     * @param log the log
+     * @param file weather for what the log lacks, and for the year
+     * @param question what is sought
+     * @param engine what integrates
+     * @param parallel for the year's draws
+     * @throws FitRefused when the log cannot tell
+     * @throws StudyRefused when design and weather do not go together
+     */
+    public static FitResult run(
+            Design design, Log log, Optional<Weather> file, FitQuestion question, Engine engine, Parallel parallel)
+            throws FitRefused, StudyRefused {
+        LoggedTanks tanks = heatedAsItWas(LoggedTanks.of(design, log, file, engine));
+        FitStudy whole = new FitStudy(tanks.model(question.factors()));
+        boolean toldApart = whole.isToldApart();
+        FitStudy sure = toldApart ? whole : new FitStudy(whole.model.withFactors(whole.surest()));
+        boolean found = toldApart || !question.asked();
+        FitYears years = new FitYears(file, engine, parallel);
+        return new FitResult(
+                sure.factors(question, whole, toldApart),
+                sure.derived(tanks, question, found),
+                sure.residuals(),
+                toldApart,
+                found ? Optional.of(sure.model.adjusted(sure.fitted.values())) : Optional.empty(),
+                sure.course(),
+                sure.pieces,
+                Suspect.of(tanks.conductances(sure.model.drawn()), sure.moreWPerK(tanks)),
+                found ? years.of(sure.model, sure.fitted) : Optional.empty(),
+                tanks.clock(),
+                tanks.notes());
+    }
+
+    /**
+     * A log that says nothing of a heater has the design's; where the slurry was cooler than that would have let it, the better of both
+     * is taken.
+     */
+    private static LoggedTanks heatedAsItWas(LoggedTanks tanks) {
+        if (!tanks.heaterIsInDoubt()) {
+            return tanks;
+        }
+        LoggedTanks off = tanks.withoutHeater(
+                "The log says nothing of the heater, and the slurry went below what the heater of the"
+                        + " design holds: it is taken as off.");
+        double withK = new FitStudy(tanks.model(List.of(Factor.ENVELOPE))).fitted.residualSd();
+        double withoutK = new FitStudy(off.model(List.of(Factor.ENVELOPE))).fitted.residualSd();
+        return withoutK < withK ? off : tanks;
+    }
+
+    /** The factor to be found where the log cannot tell them apart: the envelope where it is sought. */
+    private List<Factor> surest() {
+        return List.of(
+                model.factors().contains(Factor.ENVELOPE)
+                        ? Factor.ENVELOPE
+                        : model.factors().get(0));
+    }
+
+    private Map<Factor, FitResult.Found> factors(FitQuestion question, FitStudy whole, boolean toldApart) {
+        Map<Factor, FitResult.Found> factors = new EnumMap<>(Factor.class);
+        for (Factor factor : question.factors()) {
+            int own = model.factors().indexOf(factor);
+            if (!toldApart && question.asked()) {
+                Estimate unknown =
+                        whole.factor(question.factors().indexOf(factor)).withoutRange();
+                factors.put(factor, new FitResult.Found(unknown, false));
+            } else {
+                Estimate estimate =
+                        own >= 0 ? factor(own) : Estimate.held(model.design().number("adjust." + factor.key()));
+                factors.put(factor, new FitResult.Found(estimate, own < 0));
+            }
+        }
+        return factors;
+    }
+
+    private FitResult.Derived derived(LoggedTanks tanks, FitQuestion question, boolean found) {
+        Design drawn = model.drawn();
+        Estimate ua = estimate(point -> tanks.uaWPerK(model.adjusted(point)), tanks.uaWPerK(drawn));
+        Estimate hours = estimate(point -> tanks.timeConstantH(model.adjusted(point)), tanks.timeConstantH(drawn));
+        boolean ratioOnly = !found && question.factors().containsAll(List.of(Factor.ENVELOPE, Factor.CAPACITY));
+        double drawnH = tanks.timeConstantH(drawn);
+        Optional<Estimate> ratio = ratioOnly
+                ? Optional.of(estimate(point -> drawnH / tanks.timeConstantH(model.adjusted(point)), 1))
+                : Optional.empty();
+        return new FitResult.Derived(found ? ua : ua.withoutRange(), hours, drawn.contentsHeatCapacityJPerK(), ratio);
+    }
+
+    private double moreWPerK(LoggedTanks tanks) {
+        return tanks.uaWPerK(model.adjusted(fitted.values())) - tanks.uaWPerK(model.drawn());
+    }
+
+    private FitResult.Residuals residuals() {
+        double hours = model.stretches().stream().mapToDouble(Log::spanS).sum() / HOUR_S;
+        return new FitResult.Residuals(
+                fitted.residualSd(), fitted.residualLag1(), model.observations().size(), hours);
+    }
+
+    private FitCourse course() {
+        List<LocalDateTime> times = new ArrayList<>();
+        for (Log stretch : model.stretches()) {
+            for (double time : stretch.slurryC().timesS()) {
+                times.add(stretch.start().plusSeconds(Math.round(time)));
+            }
+        }
+        double[] point = fitted.values();
+        return new FitCourse(
+                times,
+                model.observations().values(),
+                model.slurryC(model.drawn(), point),
+                model.slurryC(model.adjusted(point), point));
+    }
+
+    private Estimate estimate(ToDoubleFunction<double[]> figure, double drawn) {
+        double value = figure.applyAsDouble(fitted.values());
+        if (fitted.isSingular()) {
+            return new Estimate(drawn, value, Optional.empty(), Optional.empty());
+        }
+        double[] draws = blockDraws.stream().mapToDouble(figure).toArray();
+        return new Estimate(drawn, value, Optional.of(fitted.range(figure)), Optional.of(Range95.ofDraws(draws)));
+    }
+
+    private Estimate factor(int index) {
+        return estimate(point -> point[index], 1);
+    }
+
+    /** Neither correlated beyond telling nor known worse than by a factor of two. */
+    private boolean isToldApart() {
+        if (fitted.isSingular()) {
+            return false;
+        }
+        int count = model.factors().size();
+        for (int one = 0; one < count; one++) {
+            for (int other = 0; other < one; other++) {
+                if (Math.abs(fitted.correlation(one, other)) > TOO_ALIKE) {
+                    return false;
+                }
+            }
+            if (count > 1 && factor(one).wider().orElseThrow().isWiderThanAFactorOfTwo()) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,154 @@
+package org.warmvat.question.fit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.warmvat.design.Design;
+import org.warmvat.engine.Engine;
+import org.warmvat.log.Log;
+import org.warmvat.log.LogColumn;
+import org.warmvat.tank.Conductances;
+import org.warmvat.tank.GroundTemperature;
+import org.warmvat.tank.StudyRefused;
+import org.warmvat.weather.Weather;
+
+/** A tank along each stretch of its log. */
+final class LoggedTanks {
+
+    private static final int FEWEST_READINGS = 4;
+    private static final double HOUR_S = 3600;
+
+    /** By so much a missing row's unknown heat may move the slurry without harm. */
+    private static final double DOUBTFUL_K = 0.03;
+
+    private static final double COOLER_THAN_HEATED_K = 0.5;
+
+    private final Design design;
+    private final List<Log> stretches;
+    private final List<LoggedTank> tanks;
+    private final List<String> notes;
+    private final Optional<ClockDoubt> clock;
+
+    private LoggedTanks(
+            Design design,
+            List<Log> stretches,
+            List<LoggedTank> tanks,
+            List<String> notes,
+            Optional<ClockDoubt> clock) {
+        this.design = design;
+        this.stretches = stretches;
+        this.tanks = tanks;
+        this.notes = notes;
+        this.clock = clock;
+    }
+
+    /**
+     * Lays a tank along a log.
+     *
+     * @throws FitRefused when the log lacks what nothing else tells
+     * @throws StudyRefused when design and weather do not go together
+     */
+    static LoggedTanks of(Design design, Log log, Optional<Weather> file, Engine engine)
+            throws FitRefused, StudyRefused {
+        refuseWhatIsMissing(design, log, file);
+        List<Log> stretches = log.stretches(FEWEST_READINGS, DOUBTFUL_K * design.contentsHeatCapacityJPerK());
+        List<LoggedTank> tanks = new ArrayList<>();
+        for (Log stretch : stretches) {
+            Optional<FileAlong> along =
+                    file.isPresent() ? Optional.of(FileAlong.of(file.get(), stretch)) : Optional.empty();
+            Weather weather = LogWeather.of(stretch, along, ground(design, file));
+            StudyRefused.check(design, weather);
+            tanks.add(new LoggedTank(stretch, design, weather, engine));
+        }
+        Optional<ClockDoubt> clock =
+                file.isPresent() ? ClockDoubt.of(log, FileAlong.of(file.get(), log)) : Optional.empty();
+        LoggedTanks all = new LoggedTanks(design, stretches, tanks, notes(tanks, log), clock);
+        FitNeeds.check(stretches, all.aroundC(), all.timeConstantH(design));
+        return all;
+    }
+
+    private static Optional<DoubleUnaryOperator> ground(Design design, Optional<Weather> file) {
+        return file.filter(weather -> GroundTemperature.isKnown(design, weather))
+                .map(weather -> GroundTemperature.of(design, weather));
+    }
+
+    private static List<String> notes(List<LoggedTank> tanks, Log log) {
+        return tanks.isEmpty() ? log.notes() : tanks.get(0).weather().assumptions();
+    }
+
+    private static void refuseWhatIsMissing(Design design, Log log, Optional<Weather> file) throws FitRefused {
+        List<String> faults = new ArrayList<>();
+        if (file.isEmpty() && log.readings(LogColumn.AIR).isEmpty()) {
+            faults.add("nothing tells the air around the tank, expected a column air_c in the log or --weather");
+        }
+        if (file.isEmpty()
+                && design.solar().isPresent()
+                && log.steps(LogColumn.SOLAR_HEAT).isEmpty()) {
+            faults.add(
+                    "nothing tells the heat of the design's solar circuit, expected a column solar_heat_w in the log or --weather");
+        }
+        if (!faults.isEmpty()) {
+            throw new FitRefused(faults);
+        }
+    }
+
+    FitModel model(List<Factor> factors) {
+        return new FitModel(design, factors, stretches, List.copyOf(tanks));
+    }
+
+    List<String> notes() {
+        return notes;
+    }
+
+    Optional<ClockDoubt> clock() {
+        return clock;
+    }
+
+    /** Whether the log says nothing of the design's heater, and the slurry was cooler than a heater would have let it. */
+    boolean heaterIsInDoubt() {
+        double calledC = design.control().setpointC() - design.control().bandK() / 2;
+        return design.backup().isPresent()
+                && tanks.stream().allMatch(LoggedTank::heatsByDesign)
+                && stretches.stream()
+                        .flatMapToDouble(
+                                stretch -> Arrays.stream(stretch.slurryC().values()))
+                        .anyMatch(celsius -> celsius < calledC - COOLER_THAN_HEATED_K);
+    }
+
+    /** The same with the design's heater off. */
+    LoggedTanks withoutHeater(String note) {
+        List<String> more = new ArrayList<>(notes);
+        more.add(note);
+        return new LoggedTanks(
+                design, stretches, tanks.stream().map(LoggedTank::withoutHeater).toList(), more, clock);
+    }
+
+    /** What is around the tank at each reading. */
+    private double[] aroundC() {
+        return tanks.stream()
+                .flatMapToDouble(tank -> tank.aroundC(design.tank().place()))
+                .toArray();
+    }
+
+    Conductances conductances(Design tank) {
+        double wind = tanks.stream()
+                .mapToDouble(one -> one.weather().meanWindMPerS())
+                .average()
+                .orElseThrow();
+        double air = tanks.stream()
+                .mapToDouble(one -> one.weather().meanAirC())
+                .average()
+                .orElseThrow();
+        return Conductances.of(tank, wind, air);
+    }
+
+    double uaWPerK(Design tank) {
+        return conductances(tank).totalWPerK();
+    }
+
+    double timeConstantH(Design tank) {
+        return tank.contentsHeatCapacityJPerK() / uaWPerK(tank) / HOUR_S;
+    }
+}
