@@ -166,8 +166,7 @@ public final class Numbers {
         }
         Object changed;
         if (slot.aboutNumber() && change.whole().isPresent()) {
-            changed = Reader.madeOf(
-                    slot.type(), "ofNumber", double.class, change.whole().get());
+            changed = aboutNumber(slot, change);
         } else if (inside instanceof List<?> list) {
             changed = list(slot, list, change);
         } else if (inside instanceof Map<?, ?> map) {
@@ -178,6 +177,16 @@ public final class Numbers {
             changed = record(inside, change);
         }
         return slot.optional() ? Optional.of(changed) : changed;
+    }
+
+    /** A refusal speaks of the number's own path: whoever gives one number knows of no key below it. */
+    private static Object aboutNumber(Slot slot, Change change) {
+        try {
+            return Reader.madeOf(
+                    slot.type(), "ofNumber", double.class, change.whole().orElseThrow());
+        } catch (Refused refused) {
+            throw new Refused(change.path(), refused.faults().get(0).text());
+        }
     }
 
     private static Object number(Slot slot, Change change) {
