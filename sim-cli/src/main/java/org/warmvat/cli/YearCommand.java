@@ -1,13 +1,13 @@
 package org.warmvat.cli;
 
 import java.util.Optional;
+import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.year.YearAnswer;
 import org.warmvat.cli.answer.year.YearPayback;
 import org.warmvat.design.Design;
-import org.warmvat.account.Period;
-import org.warmvat.question.year.YearResult;
 import org.warmvat.question.payback.PaybackStudy;
+import org.warmvat.question.year.YearResult;
 import org.warmvat.question.year.YearStudy;
 import org.warmvat.tank.Runner;
 import picocli.CommandLine.Command;
@@ -53,7 +53,7 @@ final class YearCommand extends RunningCommand {
                 year.hours(),
                 year.hours() < PaybackStudy.YEAR_H
                         ? Optional.empty()
-                        : Optional.of(run().parallel(
-                                        "runs", parallel -> PaybackStudy.run(design, year, runner, parallel))));
+                        : Optional.of(
+                                run().parallel("runs", parallel -> PaybackStudy.run(design, year, runner, parallel))));
     }
 }

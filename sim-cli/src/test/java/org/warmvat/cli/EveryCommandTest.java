@@ -33,8 +33,8 @@ class EveryCommandTest {
 
     /** Light that comes eight hours before the sun of the place. */
     private Path weather() throws IOException {
-        StringBuilder text = new StringBuilder(
-                YearCommandTest.weatherText(0).replace("longitude_deg: -2.4", "longitude_deg: -120"));
+        StringBuilder text =
+                new StringBuilder(YearCommandTest.weatherText(0).replace("longitude_deg: -2.4", "longitude_deg: -120"));
         for (int hour = 1; hour <= 24 * DAYS; hour++) {
             int light = hour % 24 > 9 && hour % 24 < 16 ? 120 : 0;
             text.append(String.format(

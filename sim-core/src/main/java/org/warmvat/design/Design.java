@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Key;
-import org.warmvat.spelling.Nearest;
 import org.warmvat.design.keys.Numbers;
 import org.warmvat.design.keys.Parts;
 import org.warmvat.design.keys.Reader;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.design.keys.Shown;
+import org.warmvat.spelling.Nearest;
 
 /**
  * Everything a builder decides about one heated digester: the root of the design records.

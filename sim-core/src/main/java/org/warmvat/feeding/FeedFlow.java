@@ -53,9 +53,7 @@ public final class FeedFlow {
 
     /** Flow of a daily mass in the interval last asked about, if feed enters in it, kg/s. */
     public double whileOpenKgPerS(double kgPerDay) {
-        return measured.isPresent()
-                ? measuredKgPerS * kgPerDay / allKgPerDay
-                : kgPerDay / openSecondsPerDay;
+        return measured.isPresent() ? measuredKgPerS * kgPerDay / allKgPerDay : kgPerDay / openSecondsPerDay;
     }
 
     /** The next edge of the schedule strictly after a time, s. */

@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.CsvText;
 import org.warmvat.weather.file.Decimal;
 import org.warmvat.weather.file.FileFaults;
 import org.warmvat.weather.file.LeadIn;
-import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.layout.TimeForm;
 

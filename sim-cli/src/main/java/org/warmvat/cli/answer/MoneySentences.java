@@ -1,13 +1,13 @@
 package org.warmvat.cli.answer;
 
-import org.warmvat.design.BackupSource;
-import org.warmvat.design.BackupCircuit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
-import org.warmvat.tank.Money;
 import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Money;
 
 /** Cost, worth and carbon of a run in words. */
 public final class MoneySentences {
@@ -48,8 +48,8 @@ public final class MoneySentences {
     private static String costs(YearResult run, Money money, String currency) {
         String machinery = "electricity of the machinery " + sum(money.electricityCost(), currency);
         return run.design().backup().isPresent()
-                ? "Energy for the backup heater costs " + sum(money.backupCost(), currency) + ", " + machinery + ": together "
-                        + sum(money.cost(), currency) + "."
+                ? "Energy for the backup heater costs " + sum(money.backupCost(), currency) + ", " + machinery
+                        + ": together " + sum(money.cost(), currency) + "."
                 : "The " + machinery.replace("machinery ", "machinery costs ") + ".";
     }
 
@@ -62,8 +62,7 @@ public final class MoneySentences {
     public static String buys(Design design, double boughtKWh) {
         Money money = Money.ofHeat(design, boughtKWh);
         String price = sum(-money.balance(), design.prices().currency());
-        boolean ownGas =
-                burnsOwnGas(design);
+        boolean ownGas = burnsOwnGas(design);
         return ownGas
                 ? "burns " + Words.kWh(boughtKWh) + " of the tank's own gas, worth " + price
                 : "buys " + Words.kWh(boughtKWh) + ", which costs " + price + " and sets free "
@@ -72,7 +71,9 @@ public final class MoneySentences {
 
     /** A word about a warm-up by the tank's own gas; none where the backup is fed otherwise. */
     public static List<String> coldGas(Design design) {
-        return burnsOwnGas(design) ? List.of("A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.") : List.of();
+        return burnsOwnGas(design)
+                ? List.of("A cold tank makes no gas yet: whatever burns for its warm-up must come from elsewhere.")
+                : List.of();
     }
 
     private static boolean burnsOwnGas(Design design) {

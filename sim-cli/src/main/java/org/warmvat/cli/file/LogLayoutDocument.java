@@ -96,7 +96,9 @@ public final class LogLayoutDocument {
     }
 
     private static Layout.Place place(JsonNode node) {
-        return node.isInt() ? new Layout.ByNumber(node.asInt()) : new Layout.ByHeading(node.asText().strip());
+        return node.isInt()
+                ? new Layout.ByNumber(node.asInt())
+                : new Layout.ByHeading(node.asText().strip());
     }
 
     private static List<Layout.Place> places(JsonNode node) {
@@ -139,7 +141,10 @@ public final class LogLayoutDocument {
                 faults.add(
                         "columns." + entry.getKey(),
                         "is not a known key, known here: "
-                                + String.join(", ", LogFiles.columns().subList(1, LogFiles.columns().size())));
+                                + String.join(
+                                        ", ",
+                                        LogFiles.columns()
+                                                .subList(1, LogFiles.columns().size())));
             }
         });
         if (columns.keySet().stream().noneMatch(LogFiles::isSensor)) {
@@ -154,7 +159,8 @@ public final class LogLayoutDocument {
         if (!node.isObject()) {
             return LogLayout.Column.of(new Layout.Column(place(node), 1, 0));
         }
-        boolean fahrenheit = name.endsWith("_c") && node.path("unit").asText("c").equals("f");
+        boolean fahrenheit =
+                name.endsWith("_c") && node.path("unit").asText("c").equals("f");
         double scale = fahrenheit ? 5.0 / 9 : 1;
         double shift = fahrenheit ? -32 : 0;
         double factor = node.path("factor").asDouble(1);

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.warmvat.design.keys.KeyPath;
-import org.warmvat.spelling.Nearest;
 import org.warmvat.design.keys.Shown;
+import org.warmvat.spelling.Nearest;
 
 /** Holds a tree against the schema and says every difference in our words. */
 final class SchemaCheck {

@@ -1,10 +1,10 @@
 package org.warmvat.design.keys;
 
-import org.warmvat.spelling.Nearest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.warmvat.spelling.Nearest;
 
 /** Leads paths of keys through records and through kinds of records. */
 final class Paths {

@@ -110,8 +110,7 @@ final class LoggedTank implements Along {
     @Override
     public double[] slurryC(Design design, double startC) {
         Probe probe = new Probe(log.slurryC().timesS(), startC);
-        TankRun run = runner.start(
-                design, 0, startC, supplied, (assembly, surroundings) -> assembly.part(probe));
+        TankRun run = runner.start(design, 0, startC, supplied, (assembly, surroundings) -> assembly.part(probe));
         run.over(new Hours(LogHours.FIRST, weather.hours()), HourSink.IGNORE);
         return probe.slurryC;
     }

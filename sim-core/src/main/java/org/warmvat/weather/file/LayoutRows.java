@@ -1,6 +1,5 @@
 package org.warmvat.weather.file;
 
-import org.warmvat.spelling.Nearest;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.layout.Layout;

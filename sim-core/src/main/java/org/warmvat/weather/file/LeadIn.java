@@ -1,12 +1,12 @@
 package org.warmvat.weather.file;
 
-import org.warmvat.spelling.Nearest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.WeatherRefused;
 

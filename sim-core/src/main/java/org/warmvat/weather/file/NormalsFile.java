@@ -1,6 +1,5 @@
 package org.warmvat.weather.file;
 
-import org.warmvat.spelling.Nearest;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.WeatherRefused;

@@ -1,6 +1,5 @@
 package org.warmvat.weather.file;
 
-import org.warmvat.spelling.Nearest;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -10,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.WeatherRefused;

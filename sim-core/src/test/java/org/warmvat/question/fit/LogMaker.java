@@ -1,6 +1,5 @@
 package org.warmvat.question.fit;
 
-import org.warmvat.tank.Guest;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +15,7 @@ import org.warmvat.heating.SolarPart;
 import org.warmvat.log.Log;
 import org.warmvat.log.LogFiles;
 import org.warmvat.network.Course;
+import org.warmvat.tank.Guest;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.Supplied;
 import org.warmvat.tank.TankRun;

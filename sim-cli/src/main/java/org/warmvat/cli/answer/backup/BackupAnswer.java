@@ -44,8 +44,9 @@ public final class BackupAnswer {
                                 + " W.",
                         "During the warm-up feed, mixer and gas go on as usual, which is on the safe side.");
         new BackupWords(result, asked, question).tell(draft);
-        draft.warn(Warnings.worst(
-                result.curve().chosen().stream().map(BackupResult.Point::warnings).toList()));
+        draft.warn(Warnings.worst(result.curve().chosen().stream()
+                .map(BackupResult.Point::warnings)
+                .toList()));
         figures(draft, result, question);
         csv(draft, result);
         if (result.curve().chosen().size() > 1) {

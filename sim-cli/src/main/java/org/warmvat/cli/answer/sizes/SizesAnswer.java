@@ -40,7 +40,8 @@ public final class SizesAnswer {
      * @param warnings what its run warns of
      */
     @SuppressWarnings("ArrayRecordComponent") // read only
-    public record Size(double litres, List<Double> scaled, List<String> names, double[] outputs, List<Warning> warnings) {
+    public record Size(
+            double litres, List<Double> scaled, List<String> names, double[] outputs, List<Warning> warnings) {
 
         double output(String name) {
             return outputs[names.indexOf(name)];
@@ -99,12 +100,7 @@ public final class SizesAnswer {
      * @param thresholds from where on net energy is positive
      * @param asked what they are about
      */
-    public static Document of(
-            List<Size> sizes,
-            List<Size> drawn,
-            Rules rules,
-            Thresholds thresholds,
-            Asked asked) {
+    public static Document of(List<Size> sizes, List<Size> drawn, Rules rules, Thresholds thresholds, Asked asked) {
         SizesAnswer answer = new SizesAnswer(sizes, rules);
         boolean gas = sizes.stream().allMatch(size -> size.gasKWh() > 0);
         String verdict = gas

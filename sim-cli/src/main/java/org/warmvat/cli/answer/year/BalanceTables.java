@@ -1,14 +1,13 @@
 package org.warmvat.cli.answer.year;
 
-import org.warmvat.cli.answer.Words;
-import org.warmvat.cli.answer.Table;
-import org.warmvat.account.Ledger;
-import org.warmvat.account.Books;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.ToDoubleFunction;
+import org.warmvat.account.Books;
+import org.warmvat.account.Ledger;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
 import org.warmvat.question.year.YearResult;
 
 /** The three heat balances term by term, month by month and in all. */

@@ -1,14 +1,14 @@
 package org.warmvat.cli.answer.year;
 
-import org.warmvat.heating.SolarPart;
-import org.warmvat.heating.BackupPart;
-import org.warmvat.tank.Housekeeping;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.account.Period;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
 import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Housekeeping;
 
 /**
  * What is read out of a run for its sentences.
@@ -33,10 +33,8 @@ record Findings(
         return new Findings(
                 Seasons.of(run),
                 WorstWeek.of(run),
-                date(days.stream()
-                        .min(Comparator.comparingDouble(day -> day.of(Housekeeping.LEAST_C)))),
-                date(days.stream()
-                        .max(Comparator.comparingDouble(day -> day.of(Housekeeping.MOST_C)))),
+                date(days.stream().min(Comparator.comparingDouble(day -> day.of(Housekeeping.LEAST_C)))),
+                date(days.stream().max(Comparator.comparingDouble(day -> day.of(Housekeeping.MOST_C)))),
                 run.design().solar().isPresent()
                         ? Optional.of(Starts.of(run.whole(), days, SolarPart.STARTS))
                         : Optional.empty(),

@@ -1,21 +1,21 @@
 package org.warmvat.cli.answer.year;
 
-import org.warmvat.cli.answer.Words;
-import org.warmvat.cli.answer.Table;
-import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Meter;
-import org.warmvat.tank.Lines;
-import org.warmvat.tank.Housekeeping;
-import org.warmvat.gas.GasPart;
-import org.warmvat.feeding.FeedPart;
-import org.warmvat.heating.BackupPart;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.feeding.FeedPart;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
+import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Meter;
 import org.warmvat.question.year.YearResult;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Lines;
 
 /** The main figures month by month and in all. */
 final class MonthlyTable {

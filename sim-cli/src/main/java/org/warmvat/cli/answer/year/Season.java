@@ -1,11 +1,11 @@
 package org.warmvat.cli.answer.year;
 
-import org.warmvat.cli.answer.Words;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Words;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 

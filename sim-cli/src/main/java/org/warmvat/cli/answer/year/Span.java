@@ -1,7 +1,7 @@
 package org.warmvat.cli.answer.year;
 
-import org.warmvat.cli.answer.Words;
 import java.time.LocalDate;
+import org.warmvat.cli.answer.Words;
 import org.warmvat.question.year.YearResult;
 
 /**

@@ -1,11 +1,11 @@
 package org.warmvat.cli.answer.year;
 
-import org.warmvat.cli.answer.Table;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;

@@ -56,7 +56,10 @@ class CsvTest {
 
     @Test
     void columnsOfACircuitThatIsNotThereAreEmpty() {
-        List<String> bare = lines(SyntheticRun.of(new SyntheticRun.Case("Bare", SyntheticRun.at(2025, 1), 48, 53, false, Optional.empty())), "hourly.csv");
+        List<String> bare = lines(
+                SyntheticRun.of(
+                        new SyntheticRun.Case("Bare", SyntheticRun.at(2025, 1), 48, 53, false, Optional.empty())),
+                "hourly.csv");
         String[] cells = bare.get(5).split(",", -1);
         assertEquals(14, cells.length);
         for (int column : new int[] {2, 3, 5, 6, 13}) {
@@ -120,7 +123,8 @@ class CsvTest {
 
     @Test
     void linesEndWithALineFeedAlone() {
-        String text = new String(Summary.document(usual).data().csv().get("monthly.csv").bytes(), StandardCharsets.UTF_8);
+        String text = new String(
+                Summary.document(usual).data().csv().get("monthly.csv").bytes(), StandardCharsets.UTF_8);
         assertTrue(text.endsWith("\n"));
         assertFalse(text.contains("\r"));
     }

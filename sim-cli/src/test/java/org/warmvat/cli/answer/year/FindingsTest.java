@@ -3,12 +3,12 @@ package org.warmvat.cli.answer.year;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.warmvat.cli.answer.Words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Words;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Housekeeping;

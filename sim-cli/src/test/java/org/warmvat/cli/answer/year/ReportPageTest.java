@@ -1,21 +1,19 @@
 package org.warmvat.cli.answer.year;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.warmvat.cli.answer.Table;
-import org.warmvat.cli.answer.Page;
-import org.warmvat.cli.answer.Document;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Page;
+import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.RankedBars;
@@ -123,7 +121,11 @@ class ReportPageTest {
                     sum += Double.parseDouble(cell);
                 }
                 // fourteen terms, of which the largest are printed without decimals
-                assertEquals(Double.parseDouble(row.get(row.size() - 1)), sum, 0.02 * Math.max(1, sumOfSizes(row)), balance.caption());
+                assertEquals(
+                        Double.parseDouble(row.get(row.size() - 1)),
+                        sum,
+                        0.02 * Math.max(1, sumOfSizes(row)),
+                        balance.caption());
             }
         }
     }

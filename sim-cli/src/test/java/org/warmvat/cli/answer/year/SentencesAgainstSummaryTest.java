@@ -3,7 +3,6 @@ package org.warmvat.cli.answer.year;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.warmvat.cli.answer.Page;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -18,6 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.warmvat.cli.answer.Page;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Housekeeping;
 
@@ -222,7 +222,9 @@ class SentencesAgainstSummaryTest {
         double net = facts.summary.number("year/net_energy_kwh");
         if (!facts.summary.at("gas_computed").asBoolean()) {
             assertTrue(facts.all().contains("so that its net energy cannot be judged."), facts.all());
-            facts.hold("It takes .*N kWh of electricity; no gas is computed for this design\\.", "year/electricity_total_kwh");
+            facts.hold(
+                    "It takes .*N kWh of electricity; no gas is computed for this design\\.",
+                    "year/electricity_total_kwh");
             return;
         }
         String sign = net > 0 ? "positive" : "negative";

@@ -11,10 +11,10 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.InputFile;
 import org.warmvat.cli.answer.SummaryWriter;
+import org.warmvat.question.year.YearResult;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.WeatherFiles;
-import org.warmvat.question.year.YearResult;
 
 /** A {@code summary.json} as a reader outside the program sees it. */
 final class Summary {

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.warmvat.cli.answer.Program;
-import org.warmvat.cli.answer.SummaryWriter;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -13,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.warmvat.cli.answer.Program;
+import org.warmvat.cli.answer.SummaryWriter;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.network.Warning;
 import org.warmvat.question.year.YearResult;
@@ -178,7 +178,9 @@ class SummaryJsonTest {
     void warningsAndAssumptionsStandInFull() {
         YearResult run = SyntheticRun.usual();
         Summary summary = Summary.of(run);
-        assertEquals(run.warnings().get(0).sentence(), summary.at("warnings/0/sentence").asText());
+        assertEquals(
+                run.warnings().get(0).sentence(),
+                summary.at("warnings/0/sentence").asText());
         assertEquals(run.warnings().get(0).count(), summary.number("warning_figures/0/count"), 0);
         String assumed = summary.at("assumed").toString();
         assertTrue(assumed.contains("Before the first hour the tank was run in"), assumed);
