@@ -119,7 +119,7 @@ class StudyCommandsTest {
         assertEquals(0, run("two", "backup", weather.toString(), "--sizes", "1000,250"), program.err());
         assertTrue(program.out().contains("In weather file 2 ("), program.out());
         assertTrue(program.out().contains("File by file, with the chosen heater of"), program.out());
-        assertTrue(program.out().contains("EUR and stands for"), program.out());
+        assertTrue(program.out().contains("EUR and sets free"), program.out());
     }
 
     @Test

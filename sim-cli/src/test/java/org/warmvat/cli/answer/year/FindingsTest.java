@@ -111,12 +111,13 @@ class FindingsTest {
 
     @Test
     void numbersAreRoundedForReading() {
-        assertEquals("1234", Words.number(1234.4));
+        assertEquals("1230", Words.number(1234.4));
         assertEquals("100", Words.number(99.96));
         assertEquals("99.9", Words.number(99.94));
         assertEquals("10.0", Words.number(9.996));
         assertEquals("9.99", Words.number(9.991));
-        assertEquals("0.00", Words.number(-0.001));
+        assertEquals("-0.00100", Words.number(-0.001));
+        assertEquals("0", Words.number(0));
         assertEquals("-12.3", Words.number(-12.34));
         assertEquals("3", Words.hours(3));
         assertEquals("3.2", Words.hours(3.21));

@@ -74,7 +74,7 @@ class SentencesAgainstSummaryTest {
         double hours = facts.summary.number("year/hours");
         if (below == 0) {
             facts.hold("The tank was warm .*: the slurry was never below its minimum of N °C\\. .*", "floor_c");
-        } else if (below == hours) {
+        } else if (below > hours - 1e-3) {
             facts.hold(
                     "The tank was never warm: the slurry was below its minimum of N °C in all N hours\\. .*",
                     "floor_c",
@@ -223,7 +223,7 @@ class SentencesAgainstSummaryTest {
         if (!facts.summary.at("gas_computed").asBoolean()) {
             assertTrue(facts.all().contains("so that its net energy cannot be judged."), facts.all());
             facts.hold(
-                    "It takes .*N kWh of electricity; no gas is computed for this design\\.",
+                    "It takes (?:.* and )?N kWh of electricity; no gas is computed for this design\\.",
                     "year/electricity_total_kwh");
             return;
         }
@@ -231,8 +231,8 @@ class SentencesAgainstSummaryTest {
         String verdict = net > 0 ? "It returns more energy than it takes." : "It takes more energy than it returns.";
         assertTrue(facts.all().contains(verdict), facts.all());
         facts.hold(
-                "The gas, about N Nm³ of methane, holds about N kWh; .*N kWh of electricity, the net energy is " + sign
-                        + " at about N kWh\\.",
+                "The gas, about N Nm³ of methane, holds about N kWh; (?:.* and|less) N kWh of electricity, the net energy is "
+                        + sign + " at about N kWh\\.",
                 "year/methane_nm3",
                 "year/gas_energy_kwh",
                 "year/electricity_total_kwh",
