@@ -209,7 +209,7 @@ record Agreement(
             long near = Arrays.stream(trustedC)
                     .filter(c -> Math.abs(c - minimumC) <= 0.02)
                     .count();
-            return below.within(0.01, Math.max(1, near));
+            return below.within(0.01, Math.max(1, (double) near));
         }
 
         private static double starts(YearResult result) {
