@@ -144,9 +144,9 @@ public final class Fitted {
             double step = parameters.get(i).step();
             double[] up = values();
             double[] down = values();
-            up[i] += step;
-            down[i] -= step;
-            slope.setEntry(i, (derived.applyAsDouble(up) - derived.applyAsDouble(down)) / (2 * step));
+            up[i] = parameters.get(i).held(up[i] + step);
+            down[i] = parameters.get(i).held(down[i] - step);
+            slope.setEntry(i, (derived.applyAsDouble(up) - derived.applyAsDouble(down)) / (up[i] - down[i]));
         }
         double sd = Math.sqrt(slope.dotProduct(covariance.orElseThrow().operate(slope)));
         double half =

@@ -18,7 +18,7 @@ import org.apache.commons.math3.util.Pair;
 final class LeastSquares {
 
     private static final int MOST_TRIALS = 300;
-    private static final double SETTLED = 1e-8;
+    private static final double SETTLED = 1e-6;
 
     private final Observations observed;
     private final Curve curve;

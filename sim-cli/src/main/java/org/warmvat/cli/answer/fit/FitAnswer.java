@@ -40,7 +40,7 @@ public final class FitAnswer {
      */
     public static Document of(FitResult result, Asked asked, Optional<String> designFile) {
         Draft draft = Draft.of(asked, "what is the tank, by its log?");
-        FitWords words = new FitWords(result, asked, designFile.isPresent());
+        FitWords words = new FitWords(result, designFile.isPresent());
         words.tell(draft);
         figures(draft, result, words.hints());
         draft.csv("course.csv", course(result.course()));
@@ -60,23 +60,27 @@ public final class FitAnswer {
             figure.put("held", found.held());
             factors.put(factor.key(), figure);
         });
-        draft.figure("factors", factors)
-                .figure("ua_w_k", figure(result.derived().uaWPerK(), true))
-                .figure("time_constant_h", figure(result.derived().timeConstantH(), true));
-        result.derived().ratio().ifPresent(ratio -> draft.figure("ratio", figure(ratio, true)));
-        draft.figure("residual_sd_k", result.residuals().sdK())
-                .figure("residual_lag1", result.residuals().lag1())
-                .figure("readings", result.residuals().readings())
-                .figure("hours", result.residuals().hours())
-                .figure("told_apart", result.toldApart())
-                .figure("one_value_holds", result.pieces().isOneValue())
-                .figure("hints", hints)
-                .figure(
-                        "year",
-                        result.year()
-                                .map(year -> Draft.row(
-                                        "backup_bought_kwh", figure(year.backupBoughtKWh(), true),
-                                        "net_energy_kwh", figure(year.netEnergyKWh(), true))));
+        Map<String, Object> block = Draft.row(
+                "factors", factors,
+                "ua_w_k", figure(result.derived().uaWPerK(), true),
+                "time_constant_h", figure(result.derived().timeConstantH(), true));
+        result.derived().ratio().ifPresent(ratio -> block.put("ratio", figure(ratio, true)));
+        block.putAll(Draft.row(
+                "residual_sd_k", result.residuals().sdK(),
+                "residual_lag1", result.residuals().lag1(),
+                "readings", result.residuals().readings(),
+                "hours", result.residuals().hours(),
+                "told_apart", result.toldApart(),
+                "one_value_holds", result.pieces().isOneValue(),
+                "hints", hints,
+                "year", result.year().map(FitAnswer::year)));
+        draft.figure("fit", block);
+    }
+
+    private static Map<String, Object> year(FitResult.Year year) {
+        return Draft.row(
+                "backup_bought_kwh", figure(year.backupBoughtKWh(), true),
+                "net_energy_kwh", figure(year.netEnergyKWh(), true));
     }
 
     private static Map<String, Object> figure(Estimate estimate, boolean withDrawn) {

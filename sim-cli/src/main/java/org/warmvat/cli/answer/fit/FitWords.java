@@ -3,10 +3,10 @@ package org.warmvat.cli.answer.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.question.fit.ClockDoubt;
 import org.warmvat.question.fit.Estimate;
 import org.warmvat.question.fit.Factor;
 import org.warmvat.question.fit.FitResult;
@@ -26,12 +26,10 @@ final class FitWords {
     private static final double J_PER_WH = 3600;
 
     private final FitResult result;
-    private final Asked asked;
     private final boolean written;
 
-    FitWords(FitResult result, Asked asked, boolean written) {
+    FitWords(FitResult result, boolean written) {
         this.result = result;
-        this.asked = asked;
         this.written = written;
     }
 
@@ -95,12 +93,25 @@ final class FitWords {
         if (!result.pieces().isOneValue()) {
             but.add(oneValue());
         }
+        result.clock().ifPresent(doubt -> but.add(clock(doubt)));
         if (result.residuals().sdK() > LARGE_RESIDUAL_K) {
             but.add("The model misses the log by "
                     + Numerals.three(result.residuals().sdK())
-                    + " K on the mean: something went on that neither log nor design tells.");
+                    + " K (standard deviation): something went on that neither log nor design tells.");
         }
         return but;
+    }
+
+    private static String clock(ClockDoubt doubt) {
+        String by = doubt.bySun() ? "sun" : "air";
+        String ahead = "By its " + by + " the log's clock is " + minutes(doubt.aheadAtStartS())
+                + " the weather file's at its beginning and " + minutes(doubt.aheadAtEndS()) + " at its end: ";
+        return ahead + (doubt.drifts() ? "it drifts" : "one of the two is set wrong")
+                + ". Sun, feeding times and whatever else is not logged then come at the wrong time.";
+    }
+
+    private static String minutes(double aheadS) {
+        return Math.round(Math.abs(aheadS) / 60) + " minutes " + (aheadS < 0 ? "behind" : "ahead of");
     }
 
     private String oneValue() {
@@ -156,9 +167,10 @@ final class FitWords {
     private List<String> known() {
         FitResult.Residuals left = result.residuals();
         List<String> sentences = new ArrayList<>();
-        sentences.add("Of " + left.readings() + " readings over " + Words.hours(left.hours()) + " the model leaves "
-                + Numerals.three(left.sdK()) + " K (standard deviation); neighbouring residuals correlate by "
-                + Numerals.fixed(left.lag1(), 2) + ".");
+        sentences.add(
+                "Of " + left.readings() + " readings over " + Numerals.three(left.hours()) + " h the model leaves "
+                        + Numerals.three(left.sdK()) + " K (standard deviation); neighbouring residuals correlate by "
+                        + Numerals.fixed(left.lag1(), 2) + ".");
         if (left.lag1() > STRONG_MEMORY) {
             sentences.add(
                     "Errors that remember like this tell far less than so many readings by themselves would; the intervals"
@@ -240,7 +252,7 @@ final class FitWords {
         double watts = result.derived().capacityJPerK() * RISE_K / (HOURS_OF_HEAT * J_PER_WH);
         return List.of(
                 "A known heat tells loss and capacity apart: " + Numerals.three(watts) + " W of electricity for "
-                        + Words.hours(HOURS_OF_HEAT) + " would raise this tank by " + Numerals.three(RISE_K)
+                        + Numerals.three(HOURS_OF_HEAT) + " h would raise this tank by " + Numerals.three(RISE_K)
                         + " K; log it as backup_electric_w and let the tank cool for some days after.",
                 "Only a heater that is made for the tank will do, covered by slurry all the time and behind a residual-current"
                         + " device; to fit one is an electrician's work.");
