@@ -115,7 +115,8 @@ class GuestsInTheAccountTest {
                 .toList();
         assertTrue(consumers.contains("lamp"), consumers.toString());
         assertEquals(12 * 24, run.hourly().column("barrel_c").orElseThrow().length);
-        assertTrue(run.hourly().names().contains("barrel_c"), run.hourly().names().toString());
+        assertTrue(
+                run.hourly().names().contains("barrel_c"), run.hourly().names().toString());
         double[] other = run.hourly().orZero(Meter.OTHER_ELECTRIC_W);
         assertTrue(DoubleStream.of(other).min().orElseThrow() >= LAMP_W - 1e-9, "the lamp burns all the time");
     }
