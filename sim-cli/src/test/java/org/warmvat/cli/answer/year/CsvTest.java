@@ -25,7 +25,7 @@ class CsvTest {
         String header = lines(usual, "hourly.csv").get(0);
         assertEquals(
                 "time,slurry_c,collector_c,backup_circuit_c,air_c,solar_heat_w,backup_heat_w,loss_w,feed_w,mixer_electric_w,"
-                        + "auger_electric_w,other_electric_w,methane_nm3_h,collector_irradiance_w_m2",
+                        + "auger_electric_w,other_electric_w,methane_nm3_h,collector_irradiance_w_m2,sun_not_used_w",
                 header);
     }
 
