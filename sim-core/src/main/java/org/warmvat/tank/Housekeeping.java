@@ -55,7 +55,7 @@ public final class Housekeeping implements Part {
     /** Highest slurry temperature. */
     public static final Line MOST_C = new Line("slurry_c/most", "slurry most", Unit.CELSIUS);
 
-    /** Hours below the floor temperature. */
+    /** Hours below the minimum temperature. */
     public static final Line BELOW_FLOOR_HOURS = new Line("hours_below_floor", "hours below floor", Unit.HOURS);
 
     /** Hours below the minimum on days of grace. */
@@ -70,13 +70,13 @@ public final class Housekeeping implements Part {
     /** Meter of the slurry's temperature, K s above 0 °C. */
     public static final String SLURRY_TEMPERATURE = "slurry_temperature";
 
-    /** Meter of the shortfall below the floor temperature, K s. */
+    /** Meter of the shortfall below the minimum temperature, K s. */
     public static final String SHORTFALL = "shortfall";
 
     /** Meter of the controls' electricity, J. */
     public static final String ELECTRONICS_ELECTRICITY = "electronics_electricity";
 
-    /** Watch: slurry below the floor temperature. */
+    /** Watch: slurry below the minimum temperature. */
     public static final String BELOW_FLOOR = "below_floor";
 
     /** Watch: slurry below the minimum on a day of grace. */
@@ -182,7 +182,7 @@ public final class Housekeeping implements Part {
                         .warns(
                                 floorC,
                                 -1,
-                                "The slurry stood below the floor temperature of " + Watched.degrees(floorC)
+                                "The slurry stood below the minimum temperature of " + Watched.degrees(floorC)
                                         + " for %s; the lowest was %.1f °C."),
                 state -> hasMinimum() && !season.isGrace(),
                 belowFloor::at,

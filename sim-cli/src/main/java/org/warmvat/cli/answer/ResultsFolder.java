@@ -87,8 +87,7 @@ public final class ResultsFolder {
         Set<String> own = entries.isEmpty() ? Set.of() : listed(place.resolve(SUMMARY));
         for (Path entry : entries) {
             String name = entry.getFileName().toString();
-            if (!(own.contains(name) || (own.isEmpty() && name.matches("[a-z_0-9]+[.](html|json|csv|png|svg)")))
-                    || !Files.isRegularFile(entry)) {
+            if (!own.contains(name) || !Files.isRegularFile(entry)) {
                 throw new ResultsRefused(
                         place + ": holds " + name + ", which is no part of the results, expected another folder");
             }

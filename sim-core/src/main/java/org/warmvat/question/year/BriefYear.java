@@ -43,7 +43,7 @@ public record BriefYear(Period year, List<Period> months, List<Warning> warnings
         return new BriefYear(account.whole(), account.months(), account.warnings());
     }
 
-    /** Integral of the shortfall below the floor temperature, K h. */
+    /** Integral of the shortfall below the minimum temperature, K h. */
     public double degreeHoursShort() {
         return year.counted(Housekeeping.SHORTFALL) / Hours.HOUR_S;
     }

@@ -74,7 +74,7 @@ class WarningsTest {
         Warning floor = of(result, "below_floor");
         assertEquals(
                 text(
-                        "The slurry stood below the floor temperature of 34 °C for %.1f h; the lowest was %.1f °C.",
+                        "The slurry stood below the minimum temperature of 34 °C for %.1f h; the lowest was %.1f °C.",
                         floor.count(), lowest),
                 floor.sentence());
         assertEquals(lowest, floor.worst(), 1e-9);
