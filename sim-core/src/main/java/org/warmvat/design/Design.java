@@ -1,6 +1,5 @@
 package org.warmvat.design;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,8 +11,6 @@ import org.warmvat.design.keys.Numbers;
 import org.warmvat.design.keys.Parts;
 import org.warmvat.design.keys.Reader;
 import org.warmvat.design.keys.Refused;
-import org.warmvat.design.keys.Shown;
-import org.warmvat.spelling.Nearest;
 
 /**
  * Everything a builder decides about one heated digester: the root of the design records.
@@ -163,40 +160,7 @@ public record Design(
                 adjust,
                 project,
                 plausible);
-        List<Refused.Fault> faults = new ArrayList<>();
-        if (tank.place().isSheltered() && shelter.isEmpty()) {
-            faults.add(new Refused.Fault(
-                    "shelter", "is missing, expected a block (needed for place: shelter)", List.of("tank")));
-        }
-        if (!tank.place().isSheltered() && shelter.isPresent()) {
-            faults.add(new Refused.Fault("shelter", "has no place here: give tank.place: shelter", List.of("tank")));
-        }
-        for (int i = 0; i < spells.size(); i++) {
-            for (String name : spells.get(i).feed().feedstocks().keySet()) {
-                if (!feed.names().contains(name)) {
-                    faults.add(new Refused.Fault(
-                            "calendar[" + i + "].feedstocks." + name,
-                            "is none of the feedstocks, expected " + String.join(", ", feed.names()),
-                            List.of("feed")));
-                }
-            }
-        }
-        if (!tank.place().isIndoors() && !tank.place().isSheltered()) {
-            feed.roomKeys()
-                    .forEach(key -> faults.add(new Refused.Fault(
-                            "feed." + key,
-                            "room, but the tank is not in a room, expected place: indoors with room_c, or air, ground or {fixed_c: number}",
-                            List.of("tank"))));
-        }
-        if (gas.isEmpty()
-                && backup.filter(b -> b.source() == BackupSource.OWN_GAS).isPresent()) {
-            faults.add(new Refused.Fault(
-                    "backup.source",
-                    "own_gas, but no gas is computed, expected a gas block, or electric or fuel",
-                    List.of("gas")));
-        }
-        solar.flatMap(s -> limitFault(s.pumpControl().highLimit(), control.setpointC()))
-                .ifPresent(faults::add);
+        List<Refused.Fault> faults = DesignFaults.of(tank, feed, solar, backup, control, gas, shelter, spells);
         if (!faults.isEmpty()) {
             throw new Refused(faults);
         }
@@ -279,20 +243,6 @@ public record Design(
         return solar.map(s -> s.collector().shading().over(site.surroundings())).orElse(Shading.NONE);
     }
 
-    private static Optional<Refused.Fault> limitFault(HighLimit limit, double setpointC) {
-        List<String> control = List.of("control");
-        if (limit instanceof HighLimit.At at && at.celsius() < setpointC) {
-            String text = Shown.number(at.celsius()) + ", expected control.setpoint_c, " + Shown.number(setpointC)
-                    + " C, or above";
-            return Optional.of(new Refused.Fault("solar.tank_high_limit_c", text, control));
-        }
-        if (limit instanceof HighLimit.AboveSetpoint above && setpointC + above.kelvin() > 100) {
-            String text = Shown.number(above.kelvin()) + ", expected set-point and this together up to 100 C";
-            return Optional.of(new Refused.Fault("solar.limit_above_setpoint_k", text, control));
-        }
-        return Optional.empty();
-    }
-
     /**
      * The design of a tree of keys: maps, lists, numbers and texts with the names of the design file; absent keys take their defaults.
      *
@@ -300,39 +250,7 @@ public record Design(
      * @param findings takes what is wrong and which defaults are used
      */
     public static Design of(Map<String, ?> keys, Findings findings) {
-        Map<String, Material> known = new LinkedHashMap<>(Material.known());
-        Reader own = new Reader(findings, (path, name, f) -> name);
-        Object materials = keys.get("materials");
-        if (materials instanceof Map<?, ?> stated && !findings.faulty("materials")) {
-            stated.forEach((name, numbers) -> {
-                if (numbers instanceof Map<?, ?> block && !findings.faulty("materials." + name)) {
-                    known.put(
-                            (String) name,
-                            own.read(Material.class, texts(block), Map.of(), "materials." + name, (String) name));
-                }
-            });
-        }
-        return new Reader(findings, (path, name, f) -> material(path, name, known, f))
-                .read(Design.class, keys, Map.of(), "", "");
-    }
-
-    @SuppressWarnings("unchecked") // keys of a file are texts
-    private static Map<String, ?> texts(Map<?, ?> block) {
-        return (Map<String, ?>) block;
-    }
-
-    private static Material material(String path, String name, Map<String, Material> known, Findings findings) {
-        Material material = known.get(name);
-        if (material == null) {
-            String hint = Nearest.of(name, known.keySet())
-                    .map(near -> "did you mean " + near + "?")
-                    .orElse("expected one of " + String.join(", ", known.keySet()));
-            findings.wrong(new Refused.Fault(
-                    path,
-                    "\"" + name + "\" is not a known material, " + hint + " (others go into the block materials)",
-                    List.of("materials")));
-        }
-        return material == null ? known.get("steel") : material;
+        return DesignKeys.read(keys, findings);
     }
 
     /**

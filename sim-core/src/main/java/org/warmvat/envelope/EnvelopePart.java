@@ -86,6 +86,17 @@ public final class EnvelopePart implements Part {
                 "lid_outside", parts.lidBoundary(), sun::lidWPerM2, surroundings, around.node(), assembly, adjust);
         floorFace = new Boundary.Face(
                 "floor_outside", parts.floorBoundary(), hour -> 0, surroundings, around.node(), assembly, adjust);
+        addChains(design, parts, around, headspace, assembly);
+        assembly.exchange(Network.SLURRY, wallFace.node(), adjust * edges.wetWPerK(), edgeMeter);
+        assembly.exchange(headspace, wallFace.node(), adjust * edges.dryWPerK(), edgeMeter);
+        assembly.part(this);
+    }
+
+    /** The layers of wall, base, dry wall and lid, each between its inside and its outer face. */
+    private void addChains(
+            Design design, EnvelopeParts parts, Around around, int headspace, Network.Assembly assembly) {
+        Films films = design.envelope().films();
+        double guessC = design.control().setpointC();
         chain(
                 assembly,
                 around.met(loss(WALL, WALL_LOSS)),
@@ -113,9 +124,6 @@ public final class EnvelopePart implements Part {
                 wallFace,
                 guessC);
         chain(assembly, around.met(loss(LID, LID_LOSS)), parts.lid(), headspace, films.dryWPerM2K(), lidFace, guessC);
-        assembly.exchange(Network.SLURRY, wallFace.node(), adjust * edges.wetWPerK(), edgeMeter);
-        assembly.exchange(headspace, wallFace.node(), adjust * edges.dryWPerK(), edgeMeter);
-        assembly.part(this);
     }
 
     private static void chain(

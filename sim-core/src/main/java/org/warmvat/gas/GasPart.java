@@ -112,15 +112,7 @@ public final class GasPart implements Part {
         referenceRate = gas.temperatures().relativeRate(gas.referenceC());
         volumeM3 = design.tank().liquidVolumeM3();
         openSecondsPerDay = design.feed().schedule().openSecondsPerDay();
-        double dilutionPerDay = design.feed().totalKgPerDay() / design.contentsKg();
-        for (Feedstock feedstock : design.feed().feedstocks()) {
-            double perDay = feedstock.volatileSolidsKgPerDay() / volumeM3;
-            double lossPerDay = dilutionPerDay
-                    + feedstock.ratePerDay() * gas.rateFactor(design.control().setpointC());
-            double steady = perDay == 0 || lossPerDay == 0 ? 0 : perDay / lossPerDay;
-            Stock stock = assembly.stock(feedstock.name(), steady);
-            solids.add(new Solids(stock, perDay, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
-        }
+        addSolids(assembly);
         int methaneMeter = assembly.meter(Meter.of(METHANE)
                 .told(METHANE_MADE)
                 .told(1 / gas.methaneFraction(), BIOGAS)
@@ -145,6 +137,19 @@ public final class GasPart implements Part {
                         dosing -> judgeAir(dosing, methaneMeter, assembly.declare()),
                         () -> assembly.declare().none(AIR_SHARE_HOURS));
         assembly.part(this);
+    }
+
+    /** The solids of each feedstock, at their steady state for set-point and mean feed (equation 7.1). */
+    private void addSolids(Network.Assembly assembly) {
+        double dilutionPerDay = design.feed().totalKgPerDay() / design.contentsKg();
+        for (Feedstock feedstock : design.feed().feedstocks()) {
+            double perDay = feedstock.volatileSolidsKgPerDay() / volumeM3;
+            double lossPerDay = dilutionPerDay
+                    + feedstock.ratePerDay() * gas.rateFactor(design.control().setpointC());
+            double steady = perDay == 0 || lossPerDay == 0 ? 0 : perDay / lossPerDay;
+            Stock stock = assembly.stock(feedstock.name(), steady);
+            solids.add(new Solids(stock, perDay, feedstock.ratePerDay() / DAY_S, feedstock.methaneNm3PerKgVs()));
+        }
     }
 
     /** Share of dosed air, air over dry biogas in Nm3, hour by hour (equation 7.4); infinite in an hour without gas. */

@@ -160,13 +160,17 @@ public final class BackupPart implements Part {
                     water(circuit, design.control().setpointC(), around, assembly, new Meters(heatMeter, powerMeter)));
         } else {
             node = OptionalInt.empty();
-            assembly.source(Network.SLURRY, heatMeter, calling).set(backup.ratedW());
-            assembly.source(Network.NOWHERE, powerMeter, calling).set(backup.ratedW());
-            assembly.declare().starts(demand.number(), STARTS);
-            assembly.declare()
-                    .none(LOSS, STORED, CAKING_HOURS, PUMP.told().get(0).line());
+            immersed(assembly, new Meters(heatMeter, powerMeter), demand);
         }
         assembly.part(this);
+    }
+
+    /** An element in the slurry itself: what it is given goes there at once (equation 6.4). */
+    private void immersed(Network.Assembly assembly, Meters meters, Switch demand) {
+        assembly.source(Network.SLURRY, meters.heat(), calling).set(backup.ratedW());
+        assembly.source(Network.NOWHERE, meters.power(), calling).set(backup.ratedW());
+        assembly.declare().starts(demand.number(), STARTS);
+        assembly.declare().none(LOSS, STORED, CAKING_HOURS, PUMP.told().get(0).line());
     }
 
     /** Meters of the heat given and of the power put in. */

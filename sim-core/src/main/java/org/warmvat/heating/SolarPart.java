@@ -155,13 +155,7 @@ public final class SolarPart implements Part {
         int airMeter = assembly.meter(Meter.of(COLLECTOR_AIR).told(-1, LOSS).leaving(COLLECTOR, 1));
         loop = assembly.circuit(
                 node,
-                new Circuit.Coil(
-                        pump.number(),
-                        assembly.meter(Meter.of(SOLAR_HEAT)
-                                .told(HEAT)
-                                .hourly("solar_heat_w")
-                                .posted(COLLECTOR, -1)
-                                .posted(Balance.SLURRY, 1))),
+                new Circuit.Coil(pump.number(), heatMeter(assembly)),
                 new Circuit.Quadratic(collector.quadraticWPerK2(), air, airMeter),
                 Circuit.Heater.NONE);
         absorbed = assembly.source(
@@ -173,6 +167,21 @@ public final class SolarPart implements Part {
                 .set(circuit.loop().pumpW());
         plane = assembly.source(
                 Network.NOWHERE, assembly.meter(Meter.of(PLANE_IRRADIATION).hourly("collector_irradiance_w_m2")));
+        declare(assembly, node, pump, flow);
+        assembly.part(this);
+    }
+
+    private static int heatMeter(Network.Assembly assembly) {
+        return assembly.meter(Meter.of(SOLAR_HEAT)
+                .told(HEAT)
+                .hourly("solar_heat_w")
+                .posted(COLLECTOR, -1)
+                .posted(Balance.SLURRY, 1));
+    }
+
+    /** What is told of the circuit: starts, heat held, temperatures, and what it stood above or below for how long. */
+    private void declare(Network.Assembly assembly, int node, Switch pump, CoilFlow flow) {
+        Gate pumping = state -> state.isOn(pump.number());
         assembly.declare().starts(pump.number(), STARTS);
         assembly.declare().store(node, circuit.capacityJPerK(), STORED, COLLECTOR);
         assembly.declare().hourlyC(node, "collector_c");
@@ -182,7 +191,6 @@ public final class SolarPart implements Part {
             return flow.inletC(state.nodeC(node), coilW, netW(state)) - circuit.cakingC();
         });
         assembly.watch(frozen(), Margin.below(node, circuit.loop().freezesC()));
-        assembly.part(this);
     }
 
     private Watched stagnation() {

@@ -194,6 +194,12 @@ public final class Housekeeping implements Part {
                     belowFloor::at);
             assembly.declare().hourlyWatch(warming, "warming_up_s");
         }
+        watchWater(assembly);
+        design.gas().map(Gas::temperatures).ifPresent(limits -> watchDigestion(limits, assembly));
+    }
+
+    /** Near freezing, freezing, boiling: what water does and the model does not. */
+    private static void watchWater(Network.Assembly assembly) {
         assembly.watch(
                 Watched.of(NEAR_FREEZING)
                         .told(NEAR_FREEZING_HOURS)
@@ -219,7 +225,6 @@ public final class Housekeeping implements Part {
                                 "The slurry stood above 100 °C for %s, the highest %.1f °C: boiling is not modelled, so the"
                                         + " results are no longer valid from there."),
                 Margin.above(Network.SLURRY, BOILING_C));
-        design.gas().map(Gas::temperatures).ifPresent(limits -> watchDigestion(limits, assembly));
     }
 
     private static void watchDigestion(CardinalTemperatures limits, Network.Assembly assembly) {

@@ -97,15 +97,44 @@ public record TankNetwork(
                 assembly);
         supplied.mixerShare().ifPresent(mixer::turnAs);
         supplied.feedKgPerS().ifPresent(feed::feedAs);
-        OptionalInt collector = OptionalInt.empty();
+        OptionalInt collector = solar(design, sun, surroundings, season, supplied, mixer, assembly);
+        OptionalInt backupWater = backup(design, surroundings, around, season, supplied, holder, mixer, assembly);
+        new EnvelopePart(design, tankSun, surroundings, around, assembly);
+        FittingsPart.add(design, around, assembly);
+        gas(design, surroundings, season, holder, feed, assembly);
+        guest.join(assembly, surroundings);
+        new Housekeeping(design, surroundings, season, assembly);
+        SpellAccount.declare(design, surroundings, assembly);
+        return new TankNetwork(assembly.build(), Network.SLURRY, collector, backupWater, shelter);
+    }
+
+    private static OptionalInt solar(
+            Design design,
+            Optional<CollectorSun> sun,
+            Surroundings surroundings,
+            InForce season,
+            Supplied supplied,
+            MixerPart mixer,
+            Network.Assembly assembly) {
         if (supplied.solarHeatW().isPresent()) {
             new MeasuredHeat(supplied.solarHeatW().get(), assembly);
         } else if (design.solar().isPresent()) {
             SolarPart solar =
                     new SolarPart(design, sun.orElseThrow(), surroundings, season, mixer::isRunning, assembly);
-            collector = OptionalInt.of(solar.node());
+            return OptionalInt.of(solar.node());
         }
-        OptionalInt backupWater = OptionalInt.empty();
+        return OptionalInt.empty();
+    }
+
+    private static OptionalInt backup(
+            Design design,
+            Surroundings surroundings,
+            Around around,
+            InForce season,
+            Supplied supplied,
+            Optional<GasHolderPart> holder,
+            MixerPart mixer,
+            Network.Assembly assembly) {
         if (supplied.backupHeatW().isPresent()) {
             new MeasuredHeat(supplied.backupHeatW().get(), assembly);
         } else if (design.backup().isPresent()) {
@@ -113,10 +142,18 @@ public record TankNetwork(
             BackupPart backup =
                     new BackupPart(design, surroundings, around, season, supply, mixer::isRunning, assembly);
             supplied.backupPowerW().ifPresent(watts -> backup.heatAs(watts, assembly));
-            backupWater = backup.node();
+            return backup.node();
         }
-        new EnvelopePart(design, tankSun, surroundings, around, assembly);
-        FittingsPart.add(design, around, assembly);
+        return OptionalInt.empty();
+    }
+
+    private static void gas(
+            Design design,
+            Surroundings surroundings,
+            InForce season,
+            Optional<GasHolderPart> holder,
+            FeedPart feed,
+            Network.Assembly assembly) {
         if (design.gas().isPresent()) {
             GasPart gas = new GasPart(design, surroundings, season, feed::isOpen, assembly);
             holder.ifPresent(filled -> {
@@ -127,10 +164,6 @@ public record TankNetwork(
                 new CondensatePart(design.gas().get(), gas, surroundings, assembly);
             }
         }
-        guest.join(assembly, surroundings);
-        new Housekeeping(design, surroundings, season, assembly);
-        SpellAccount.declare(design, surroundings, assembly);
-        return new TankNetwork(assembly.build(), Network.SLURRY, collector, backupWater, shelter);
     }
 
     private static Around around(Design design, TankSun sun, Surroundings surroundings, Network.Assembly assembly) {

@@ -100,6 +100,7 @@ public final class TankRun {
         return -1;
     }
 
+    /** The network that runs. */
     public TankNetwork tank() {
         return tank;
     }

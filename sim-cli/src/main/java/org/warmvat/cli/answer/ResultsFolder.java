@@ -154,6 +154,12 @@ public final class ResultsFolder {
         return names;
     }
 
+    /**
+     * Writes files and puts the folder in place, as {@link #write(Document)}.
+     *
+     * @param files contents by name
+     * @throws IOException if the disk will not have it
+     */
     public void write(Map<String, byte[]> files) throws IOException {
         UnfinishedFolder unfinished = UnfinishedFolder.beside(target);
         Thread stopped = new Thread(unfinished::discard, "discard unfinished results");

@@ -103,6 +103,11 @@ final class TankPicture {
                 Part.BASE,
                 "base: " + layers(design.envelope().floor())
                         + (tank.standsOn() == StandsOn.GROUND ? "; on the ground" : "; on legs") + place(tank.place()));
+        addMachines(design, words);
+        return words;
+    }
+
+    private static void addMachines(Design design, Map<Part, String> words) {
         design.solar().ifPresent(solar -> {
             words.put(Part.SOLAR_COIL, "solar coil: " + coil(solar.coil()));
             if (solar.collector().areaM2() > 0) {
@@ -129,7 +134,6 @@ final class TankPicture {
                                 .flatMap(Gas::holder)
                                 .map(holder -> ", to a holder of " + Numerals.six(holder.usefulM3()) + " m³")
                                 .orElse(""));
-        return words;
     }
 
     private static String place(Place place) {

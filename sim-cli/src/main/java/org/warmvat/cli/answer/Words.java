@@ -29,10 +29,12 @@ public final class Words {
         return number(m2) + " m²";
     }
 
+    /** An energy, to three figures. */
     public static String kWh(double value) {
         return number(value) + " kWh";
     }
 
+    /** A temperature, to a tenth. */
     public static String celsius(double value) {
         return fixed(value, 1) + " °C";
     }
@@ -76,10 +78,12 @@ public final class Words {
         return date.getDayOfMonth() + " " + month(date.getMonth()) + (withYear ? " " + date.getYear() : "");
     }
 
+    /** A month's name. */
     public static String month(Month month) {
         return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
+    /** A month's name and its year. */
     public static String month(YearMonth month) {
         return month(month.getMonth()) + " " + month.getYear();
     }

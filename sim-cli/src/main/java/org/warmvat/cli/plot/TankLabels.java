@@ -41,18 +41,18 @@ record TankLabels(TankPlan plan, int textPx) {
                 point(outer.getCenterX(), baseY),
                 0,
                 Math.max(outer.getMaxY() + 0.9 * textPx, baseY) - baseY);
+        addHeating(places, gap);
+        addOpenings(places, gap);
+        return places;
+    }
+
+    private void addHeating(Map<Part, Point2D[]> places, double gap) {
         at(places, Part.SOLAR_COIL, plan.inLiquid(0.88, 0.74), -gap, 0);
         if (plan.section().vessel().immersed()) {
             at(places, Part.BACKUP, plan.inLiquid(0.3, 0.8), 0, -gap);
         } else {
             at(places, Part.BACKUP, plan.inLiquid(0.12, 0.28), gap, 0);
         }
-        at(places, Part.MIXER, point(plan.drive().getCenterX(), plan.drive().getMinY()), 0, -0.9 * textPx);
-        at(places, Part.FEED, point(outer.getMinX() - 0.3 * outer.getWidth(), outer.getMinY()), -gap, 0.3 * gap);
-        Rectangle2D outlet = plan.outlet();
-        at(places, Part.OUTLET, point(outlet.getMaxX(), outlet.getCenterY()), 0.8 * textPx, 0);
-        Rectangle2D neck = plan.gasNeck();
-        at(places, Part.GAS_NECK, point(neck.getMaxX(), neck.getMinY() + 0.3 * neck.getHeight()), gap, 0);
         if (plan.collectorM() > 0) {
             Point2D low = plan.collector().get(0);
             Point2D high = plan.collector().get(1);
@@ -65,7 +65,16 @@ record TankLabels(TankPlan plan, int textPx) {
                     -gap * 0.8,
                     -gap * 0.8);
         }
-        return places;
+    }
+
+    private void addOpenings(Map<Part, Point2D[]> places, double gap) {
+        Rectangle2D outer = plan.outer();
+        at(places, Part.MIXER, point(plan.drive().getCenterX(), plan.drive().getMinY()), 0, -0.9 * textPx);
+        at(places, Part.FEED, point(outer.getMinX() - 0.3 * outer.getWidth(), outer.getMinY()), -gap, 0.3 * gap);
+        Rectangle2D outlet = plan.outlet();
+        at(places, Part.OUTLET, point(outlet.getMaxX(), outlet.getCenterY()), 0.8 * textPx, 0);
+        Rectangle2D neck = plan.gasNeck();
+        at(places, Part.GAS_NECK, point(neck.getMaxX(), neck.getMinY() + 0.3 * neck.getHeight()), gap, 0);
     }
 
     private static Point2D point(double x, double y) {

@@ -182,8 +182,7 @@ public final class Numbers {
     /** A refusal speaks of the number's own path: whoever gives one number knows of no key below it. */
     private static Object aboutNumber(Slot slot, Change change) {
         try {
-            return Reader.madeOf(
-                    slot.type(), "ofNumber", double.class, change.whole().orElseThrow());
+            return Made.by(slot.type(), "ofNumber", double.class, change.whole().orElseThrow());
         } catch (Refused refused) {
             throw new Refused(change.path(), refused.faults().get(0).text());
         }

@@ -1,6 +1,5 @@
 package org.warmvat.design.keys;
 
-import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -328,7 +327,7 @@ public final class Reader {
             return record(chosen, new Given(given.keys(), usual, given.path(), "", why));
         }
         Object[] values = chosen.slots().stream()
-                .map(s -> s.key().isEmpty() ? constant(s.type(), word) : component(s, given))
+                .map(s -> s.key().isEmpty() ? Made.constant(s.type(), word) : component(s, given))
                 .toArray();
         return chosen.make(values);
     }
@@ -352,19 +351,19 @@ public final class Reader {
             return value;
         }
         if (type.isEnum()) {
-            return constant(type, (String) value);
+            return Made.constant(type, (String) value);
         }
         if (value instanceof Number number && slot.aboutNumber()) {
-            return madeOf(type, "ofNumber", double.class, number.doubleValue());
+            return Made.by(type, "ofNumber", double.class, number.doubleValue());
         }
         if (slot.text()) {
             try {
-                return ofText(type, value);
+                return Made.ofText(type, value);
             } catch (Refused refused) {
                 refused.in(path).faults().forEach(findings::wrong);
                 return type == MonthDay.class
-                        ? ofText(type, ANY_DAY)
-                        : ofText(type, Flow.parse(slot.key().orElseThrow().usual()));
+                        ? Made.ofText(type, ANY_DAY)
+                        : Made.ofText(type, Flow.parse(slot.key().orElseThrow().usual()));
             }
         }
         if (value instanceof Map<?, ?> block) {
@@ -383,48 +382,6 @@ public final class Reader {
     @SuppressWarnings("unchecked") // keys of a file are texts
     private static Map<String, ?> texts(Map<?, ?> block) {
         return (Map<String, ?>) block;
-    }
-
-    private static Object constant(Class<?> type, String word) {
-        for (Object constant : type.getEnumConstants()) {
-            if (Slot.word(constant).equals(word)) {
-                return constant;
-            }
-        }
-        throw new IllegalArgumentException(word + " is none of " + type.getSimpleName());
-    }
-
-    private static Object ofText(Class<?> type, Object value) {
-        if (type == Boolean.class) {
-            return value.equals("on") || value.equals(true);
-        }
-        if (type == MonthDay.class) {
-            return monthDay((String) value);
-        }
-        if (type == double.class) {
-            String time = (String) value;
-            return Integer.parseInt(time.substring(0, 2)) * 3600.0 + Integer.parseInt(time.substring(3, 5)) * 60.0;
-        }
-        return madeOf(type, "ofText", value instanceof List ? List.class : String.class, value);
-    }
-
-    static Object madeOf(Class<?> type, String factory, Class<?> from, Object value) {
-        try {
-            return type.getMethod(factory, from).invoke(null, value);
-        } catch (ReflectiveOperationException e) {
-            if (e.getCause() instanceof Refused refused) {
-                throw refused;
-            }
-            throw new IllegalStateException(type + " is not made from " + from, e);
-        }
-    }
-
-    private static MonthDay monthDay(String text) {
-        try {
-            return MonthDay.parse("--" + text);
-        } catch (DateTimeException noSuchDay) {
-            throw new Refused("", "\"" + text + "\", expected a day of the year as MM-DD, such as 03-10");
-        }
     }
 
     /** Any value that the record takes, for the rest to be judged where a key is missing or wrong. */

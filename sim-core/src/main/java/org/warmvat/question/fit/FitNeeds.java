@@ -31,18 +31,30 @@ final class FitNeeds {
                 .flatMapToDouble(stretch -> Arrays.stream(stretch.slurryC().values()))
                 .toArray();
         double hours = stretches.stream().mapToDouble(Log::spanS).sum() / HOUR_S;
+        tooShort(slurryC.length, hours, timeConstantH, faults);
+        tooFlat(stretches, faults);
+        tooNear(slurryC, aroundC, faults);
+        if (!faults.isEmpty()) {
+            throw new FitRefused(faults);
+        }
+    }
+
+    private static void tooShort(int readings, double hours, double timeConstantH, List<String> faults) {
         double needed = Math.max(SHORTEST_H, SHARE_OF_TIME_CONSTANT * timeConstantH);
-        if (slurryC.length < FEWEST_READINGS || hours < needed) {
+        if (readings < FEWEST_READINGS || hours < needed) {
             faults.add(String.format(
                     Locale.ROOT,
                     "the log is too short: %d readings over %.1f h, expected at least %d over %.0f h (a twentieth of the time"
                             + " constant of %.0f h as drawn, and 3 h); a night of cooling, better several days, would do",
-                    slurryC.length,
+                    readings,
                     hours,
                     FEWEST_READINGS,
                     Math.ceil(needed),
                     timeConstantH));
         }
+    }
+
+    private static void tooFlat(List<Log> stretches, List<String> faults) {
         double moved = stretches.stream()
                 .mapToDouble(stretch -> spread(stretch.slurryC().values()))
                 .max()
@@ -55,6 +67,9 @@ final class FitNeeds {
                     moved,
                     LEAST_MOVE_K));
         }
+    }
+
+    private static void tooNear(double[] slurryC, double[] aroundC, List<String> faults) {
         double difference = 0;
         for (int i = 0; i < slurryC.length; i++) {
             difference += Math.abs(slurryC[i] - aroundC[i]) / slurryC.length;
@@ -66,9 +81,6 @@ final class FitNeeds {
                             + " a warm tank in cold weather",
                     difference,
                     LEAST_DIFFERENCE_K));
-        }
-        if (!faults.isEmpty()) {
-            throw new FitRefused(faults);
         }
     }
 

@@ -2,6 +2,7 @@ package org.warmvat.weather.service;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.warmvat.weather.Quantity;
@@ -44,25 +45,9 @@ final class NasaPower {
                         Stamp.HOUR_START,
                         universal ? Layout.Clock.UTC : Layout.Clock.LOCAL,
                         false),
-                new Columns(names)
-                        .must(Quantity.AIR, "T2M")
-                        .must(Quantity.GLOBAL, "ALLSKY_SFC_SW_DWN")
-                        .may(Quantity.BEAM, "ALLSKY_SFC_SW_DNI")
-                        .may(Quantity.DIFFUSE, "ALLSKY_SFC_SW_DIFF")
-                        .may(Quantity.LONGWAVE, "ALLSKY_SFC_LW_DWN")
-                        .may(Quantity.DEW_POINT, "T2MDEW")
-                        .may(Quantity.RELATIVE_HUMIDITY, "RH2M", 0.01)
-                        .may(Quantity.WIND, "WS10M")
-                        .may(Quantity.PRESSURE, "PS", 10)
-                        .may(Quantity.CLOUD, "CLOUD_AMT", 0.01)
-                        .map(),
+                columns(names),
                 Set.of("-999"),
-                new Layout.SiteSource(
-                        Layout.Source.of("NASA POWER"),
-                        Layout.Source.found(LATITUDE),
-                        Layout.Source.found(LONGITUDE),
-                        Layout.Source.found(ELEVATION),
-                        Layout.Source.of(Integer.toString(offset))));
+                site(offset));
         return Optional.of(new Recognised(
                 "hourly values of NASA POWER",
                 String.format(
@@ -72,5 +57,29 @@ final class NasaPower {
                         universal ? "universal" : "those of bands of 15° of longitude",
                         offset),
                 layout));
+    }
+
+    private static Map<Quantity, Layout.Column> columns(List<String> names) {
+        return new Columns(names)
+                .must(Quantity.AIR, "T2M")
+                .must(Quantity.GLOBAL, "ALLSKY_SFC_SW_DWN")
+                .may(Quantity.BEAM, "ALLSKY_SFC_SW_DNI")
+                .may(Quantity.DIFFUSE, "ALLSKY_SFC_SW_DIFF")
+                .may(Quantity.LONGWAVE, "ALLSKY_SFC_LW_DWN")
+                .may(Quantity.DEW_POINT, "T2MDEW")
+                .may(Quantity.RELATIVE_HUMIDITY, "RH2M", 0.01)
+                .may(Quantity.WIND, "WS10M")
+                .may(Quantity.PRESSURE, "PS", 10)
+                .may(Quantity.CLOUD, "CLOUD_AMT", 0.01)
+                .map();
+    }
+
+    private static Layout.SiteSource site(int offset) {
+        return new Layout.SiteSource(
+                Layout.Source.of("NASA POWER"),
+                Layout.Source.found(LATITUDE),
+                Layout.Source.found(LONGITUDE),
+                Layout.Source.found(ELEVATION),
+                Layout.Source.of(Integer.toString(offset)));
     }
 }

@@ -2,6 +2,7 @@ package org.warmvat.weather.service;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -29,38 +30,46 @@ final class Nsrdb {
             return Optional.empty();
         }
         boolean minutes = names.contains("Minute");
-        List<Layout.Place> time = new ArrayList<>();
-        for (String name :
-                minutes ? List.of("Year", "Month", "Day", "Hour", "Minute") : List.of("Year", "Month", "Day", "Hour")) {
-            time.add(new Layout.ByHeading(name));
-        }
         boolean middle = step == 60 && head.line(3).matches("[0-9]+,[0-9]+,[0-9]+,[0-9]+,30,.*");
         Layout layout = new Layout(
                 new Layout.Text(2, true, ',', '.'),
                 new Layout.Time(
-                        time,
+                        time(minutes),
                         new TimeForm(minutes ? "YYYY M D h m" : "YYYY M D h"),
                         middle ? Stamp.HOUR_MIDDLE : Stamp.HOUR_START,
                         Layout.Clock.LOCAL,
                         false,
                         step,
                         middle ? OptionalDouble.empty() : OptionalDouble.of(0)),
-                new Columns(names)
-                        .must(Quantity.AIR, "Temperature")
-                        .must(Quantity.GLOBAL, "GHI")
-                        .may(Quantity.BEAM, "DNI")
-                        .may(Quantity.DIFFUSE, "DHI")
-                        .may(Quantity.DEW_POINT, "Dew Point")
-                        .may(Quantity.RELATIVE_HUMIDITY, "Relative Humidity", 0.01)
-                        .may(Quantity.WIND, "Wind Speed")
-                        .may(Quantity.PRESSURE, "Pressure")
-                        .map(),
+                columns(names),
                 Set.of("-9999"),
                 site(head, keys));
         String times = middle
                 ? "a row's time is the middle of its hour"
                 : "rows every " + step + " min are instants, put together into hours";
         return Optional.of(new Recognised("a file of NSRDB", times + "; the clock is that of its time zone", layout));
+    }
+
+    private static List<Layout.Place> time(boolean minutes) {
+        List<Layout.Place> time = new ArrayList<>();
+        for (String name :
+                minutes ? List.of("Year", "Month", "Day", "Hour", "Minute") : List.of("Year", "Month", "Day", "Hour")) {
+            time.add(new Layout.ByHeading(name));
+        }
+        return time;
+    }
+
+    private static Map<Quantity, Layout.Column> columns(List<String> names) {
+        return new Columns(names)
+                .must(Quantity.AIR, "Temperature")
+                .must(Quantity.GLOBAL, "GHI")
+                .may(Quantity.BEAM, "DNI")
+                .may(Quantity.DIFFUSE, "DHI")
+                .may(Quantity.DEW_POINT, "Dew Point")
+                .may(Quantity.RELATIVE_HUMIDITY, "Relative Humidity", 0.01)
+                .may(Quantity.WIND, "Wind Speed")
+                .may(Quantity.PRESSURE, "Pressure")
+                .map();
     }
 
     private static int stepMinutes(TextHead head) {

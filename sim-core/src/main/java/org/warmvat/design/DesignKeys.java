@@ -1,0 +1,51 @@
+package org.warmvat.design;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.warmvat.design.keys.Findings;
+import org.warmvat.design.keys.Reader;
+import org.warmvat.design.keys.Refused;
+import org.warmvat.spelling.Nearest;
+
+/** Reads a design from a tree of keys: its own materials first, since the layers call them by name. */
+final class DesignKeys {
+
+    private DesignKeys() {}
+
+    static Design read(Map<String, ?> keys, Findings findings) {
+        Map<String, Material> known = new LinkedHashMap<>(Material.known());
+        Reader own = new Reader(findings, (path, name, f) -> name);
+        Object materials = keys.get("materials");
+        if (materials instanceof Map<?, ?> stated && !findings.faulty("materials")) {
+            stated.forEach((name, numbers) -> {
+                if (numbers instanceof Map<?, ?> block && !findings.faulty("materials." + name)) {
+                    known.put(
+                            (String) name,
+                            own.read(Material.class, texts(block), Map.of(), "materials." + name, (String) name));
+                }
+            });
+        }
+        return new Reader(findings, (path, name, f) -> material(path, name, known, f))
+                .read(Design.class, keys, Map.of(), "", "");
+    }
+
+    @SuppressWarnings("unchecked") // keys of a file are texts
+    private static Map<String, ?> texts(Map<?, ?> block) {
+        return (Map<String, ?>) block;
+    }
+
+    private static Material material(String path, String name, Map<String, Material> known, Findings findings) {
+        Material material = known.get(name);
+        if (material == null) {
+            String hint = Nearest.of(name, known.keySet())
+                    .map(near -> "did you mean " + near + "?")
+                    .orElse("expected one of " + String.join(", ", known.keySet()));
+            findings.wrong(new Refused.Fault(
+                    path,
+                    "\"" + name + "\" is not a known material, " + hint + " (others go into the block materials)",
+                    List.of("materials")));
+        }
+        return material == null ? known.get("steel") : material;
+    }
+}
