@@ -148,10 +148,7 @@ public final class SolarPart implements Part {
         Gate held = held(assembly, node);
         Switch pump = pump(assembly, node);
         Gate pumping = state -> state.isOn(pump.number());
-        notUsed = assembly.source(
-                Network.NOWHERE,
-                assembly.meter(Meter.of(NOT_USED).told(SUN_NOT_USED).hourly("sun_not_used_w")),
-                state -> held.isOpen(state) && season.isSolarOn() && !pumping.isOpen(state));
+        notUsed = notUsed(assembly, held, pumping);
         int airMeter = assembly.meter(Meter.of(COLLECTOR_AIR).told(-1, LOSS).leaving(COLLECTOR, 1));
         loop = assembly.circuit(
                 node,
@@ -169,6 +166,13 @@ public final class SolarPart implements Part {
                 Network.NOWHERE, assembly.meter(Meter.of(PLANE_IRRADIATION).hourly("collector_irradiance_w_m2")));
         declare(assembly, node, pump, flow);
         assembly.part(this);
+    }
+
+    private Source notUsed(Network.Assembly assembly, Gate held, Gate pumping) {
+        return assembly.source(
+                Network.NOWHERE,
+                assembly.meter(Meter.of(NOT_USED).told(SUN_NOT_USED).hourly("sun_not_used_w")),
+                state -> held.isOpen(state) && season.isSolarOn() && !pumping.isOpen(state));
     }
 
     private static int heatMeter(Network.Assembly assembly) {

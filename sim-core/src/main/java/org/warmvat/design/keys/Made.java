@@ -3,9 +3,16 @@ package org.warmvat.design.keys;
 import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Map;
 
 /** Values of Java types from the words of a file. */
 final class Made {
+
+    /** Passes as a name and as a time of day. */
+    private static final String ANY_TEXT = "00:00";
+
+    /** Passes as a day. */
+    static final String ANY_DAY = "01-01";
 
     private Made() {}
 
@@ -52,5 +59,19 @@ final class Made {
         } catch (DateTimeException noSuchDay) {
             throw new Refused("", "\"" + text + "\", expected a day of the year as MM-DD, such as 03-10");
         }
+    }
+
+    /** A value as a file would write it, which passes where none was given or a wrong one. */
+    static Object placeholder(Slot slot) {
+        if (slot.real() || slot.whole()) {
+            return slot.key().orElseThrow().most();
+        }
+        if (slot.type().isEnum()) {
+            return Slot.word(slot.type().getEnumConstants()[0]);
+        }
+        if (slot.type() == MonthDay.class) {
+            return ANY_DAY;
+        }
+        return slot.text() ? ANY_TEXT : Map.of();
     }
 }

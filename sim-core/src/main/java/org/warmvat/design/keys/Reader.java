@@ -31,11 +31,6 @@ public final class Reader {
         Object value(String path, String name, Findings findings);
     }
 
-    /** Passes as a name and as a time of day. */
-    private static final String ANY_TEXT = "00:00";
-
-    private static final String ANY_DAY = "01-01";
-
     private final Findings findings;
     private final Names names;
     private boolean quiet;
@@ -362,7 +357,7 @@ public final class Reader {
             } catch (Refused refused) {
                 refused.in(path).faults().forEach(findings::wrong);
                 return type == MonthDay.class
-                        ? Made.ofText(type, ANY_DAY)
+                        ? Made.ofText(type, Made.ANY_DAY)
                         : Made.ofText(type, Flow.parse(slot.key().orElseThrow().usual()));
             }
         }
@@ -387,22 +382,9 @@ public final class Reader {
     /** Any value that the record takes, for the rest to be judged where a key is missing or wrong. */
     private Object placeholder(Slot slot, Given given) {
         if (slot.list()) {
-            return List.of(one(slot, placeholderText(slot), given.path(), "", Map.of()));
+            return List.of(one(slot, Made.placeholder(slot), given.path(), "", Map.of()));
         }
-        return one(slot, placeholderText(slot), given.path(), "", Map.of());
-    }
-
-    private static Object placeholderText(Slot slot) {
-        if (slot.real() || slot.whole()) {
-            return slot.key().orElseThrow().most();
-        }
-        if (slot.type().isEnum()) {
-            return Slot.word(slot.type().getEnumConstants()[0]);
-        }
-        if (slot.type() == MonthDay.class) {
-            return ANY_DAY;
-        }
-        return slot.text() ? ANY_TEXT : Map.of();
+        return one(slot, Made.placeholder(slot), given.path(), "", Map.of());
     }
 
     private <T> T quietly(Supplier<T> reading) {
