@@ -1,8 +1,10 @@
 /**
- * The results folder of a run: the answer in plain sentences, the report page, the tables as CSV, {@code summary.json}.
+ * What a command answers: one document of verdict, paragraphs, tables, pictures, warnings, cautions and assumptions, and one writer
+ * for each form it takes: terminal, page, {@code summary.json}, CSV, the folder of results.
  *
- * <p>Entry types: {@link org.warmvat.cli.answer.Report}, which turns a run into the bytes of each file, and {@link
- * org.warmvat.cli.answer.ResultsFolder}, which puts them in place whole or not at all. Left out: the drawing of pictures, which
- * come ready made from {@code org.warmvat.cli.plot}.
+ * <p>Entry types: {@link org.warmvat.cli.answer.Draft}, by which a question puts its document together, {@link
+ * org.warmvat.cli.answer.Grounds}, which gathers what stands beside every answer, and {@link
+ * org.warmvat.cli.answer.ResultsFolder}, which appears whole or not at all. Left out: the sentences of each question, in rooms of
+ * their own below, and the drawing of pictures.
  */
 package org.warmvat.cli.answer;
