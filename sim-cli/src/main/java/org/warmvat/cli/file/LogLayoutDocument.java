@@ -134,7 +134,7 @@ public final class LogLayoutDocument {
 
     private Map<String, LogLayout.Column> columns() {
         Map<String, LogLayout.Column> columns = new LinkedHashMap<>();
-        tree.path("columns").fields().forEachRemaining(entry -> {
+        tree.path("columns").properties().forEach(entry -> {
             if (LogFiles.isColumn(entry.getKey())) {
                 columns.put(entry.getKey(), column(entry.getKey(), entry.getValue()));
             } else {
