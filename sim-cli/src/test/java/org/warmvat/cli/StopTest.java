@@ -61,6 +61,9 @@ class StopTest {
         assumeTrue(Files.isDirectory(PROCESSES.resolve("self/task")), "no process folder here");
         Path out = Files.createDirectory(folder.resolve("results"));
         Files.writeString(out.resolve("vary.csv"), "old");
+        Files.writeString(out.resolve("summary.json"), """
+                {"result_files": ["summary.json", "vary.csv"]}
+                """);
         Process process = start("vary --set solar.area_m2=0:100:1 --engine reference --replace --out " + out);
         awaitStudy(process);
         interrupt(process);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.warmvat.cli.answer.Document.KeyFigure;
 import org.warmvat.cli.answer.Document.Verdict;
 import org.warmvat.cli.plot.CannotDraw;
@@ -24,7 +25,7 @@ public final class Draft {
     private final List<KeyFigure> keyFigures = new ArrayList<>();
     private final List<Paragraph> paragraphs = new ArrayList<>();
     private final List<Table> tables = new ArrayList<>();
-    private final List<Drawing> drawings = new ArrayList<>();
+    private final List<Supplier<List<Drawing>>> drawings = new ArrayList<>();
     private final Map<String, Object> figures = new LinkedHashMap<>();
     private final Map<String, Csv> csv = new LinkedHashMap<>();
     private final Map<String, String> texts = new LinkedHashMap<>();
@@ -82,26 +83,32 @@ public final class Draft {
         return this;
     }
 
-    /** Pictures; where this machine cannot draw the answer has none and says why. */
-    public Draft pictures(List<Drawing> several) {
-        drawings.addAll(several);
+    /** Pictures, called for only where this machine can draw; elsewhere the answer has none and says why. */
+    public Draft pictures(Supplier<List<Drawing>> several) {
+        drawings.add(several);
         return this;
     }
 
     private Document.Body body() {
         List<Picture> pictures = List.of();
         Optional<String> notDrawn = Optional.empty();
-        asked.given().ifPresent(design -> drawings.add(0, TankPicture.of(design)));
-        if (asked.given().isPresent() && !asked.weathers().isEmpty()) {
-            drawings.add(1, HeatLossPicture.of(asked.design(), asked.weather()));
-        }
         try {
-            pictures = Pictures.of(drawings);
+            pictures = Pictures.of(this::drawn);
         } catch (CannotDraw cannotDraw) {
             notDrawn = Optional.of(cannotDraw.getMessage());
         }
         return new Document.Body(
                 List.copyOf(keyFigures), List.copyOf(paragraphs), List.copyOf(tables), pictures, notDrawn);
+    }
+
+    private List<Drawing> drawn() {
+        List<Drawing> drawn = new ArrayList<>();
+        asked.given().map(TankPicture::of).ifPresent(drawn::add);
+        if (asked.given().isPresent() && !asked.weathers().isEmpty()) {
+            drawn.add(HeatLossPicture.of(asked.design(), asked.weather()));
+        }
+        drawings.forEach(several -> drawn.addAll(several.get()));
+        return drawn;
     }
 
     /** A figure of {@code summary.json}: number, text, truth, list, map, each also optional; null for what is not there. */

@@ -3,6 +3,7 @@ package org.warmvat.cli.plot;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Draws pictures. */
 public final class Pictures {
@@ -12,12 +13,13 @@ public final class Pictures {
     /**
      * Draws them all, in the order in which they are read.
      *
+     * @param drawings called for only on a machine that can draw: what a drawing is made of needs the same parts of Java
      * @throws CannotDraw on a machine without fonts or without the parts of Java that draw
      */
-    public static List<Picture> of(List<Drawing> drawings) throws CannotDraw {
+    public static List<Picture> of(Supplier<List<Drawing>> drawings) throws CannotDraw {
         refuseWithoutFonts();
         // each drawing is its own, so the order in which threads take them leaves no trace
-        return drawings.parallelStream().map(Rendering::of).toList();
+        return drawings.get().parallelStream().map(Rendering::of).toList();
     }
 
     /** Measures one letter: what fails there is the machine, what fails later is the program. */

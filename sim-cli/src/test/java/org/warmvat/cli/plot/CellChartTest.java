@@ -33,7 +33,7 @@ class CellChartTest {
                         new CellChart.Side("up", rows),
                         values)
                 .drawing();
-        Picture picture = Pictures.of(List.of(drawing)).get(0);
+        Picture picture = Pictures.of(() -> List.of(drawing)).get(0);
         List<String> texts = TEXT.matcher(new String(picture.svg(), StandardCharsets.UTF_8))
                 .results()
                 .map((MatchResult found) -> found.group(1))

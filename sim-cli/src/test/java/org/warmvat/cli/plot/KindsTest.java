@@ -21,7 +21,7 @@ class KindsTest {
 
     private static void assertSays(Drawing drawing, String alternative, String... words) throws CannotDraw {
         assertEquals(alternative, drawing.alternative());
-        Picture picture = Pictures.of(List.of(drawing)).get(0);
+        Picture picture = Pictures.of(() -> List.of(drawing)).get(0);
         for (byte[] svg : List.of(picture.svg(), picture.narrowSvg())) {
             String text = new String(svg, StandardCharsets.UTF_8);
             for (String word : words) {
@@ -158,7 +158,8 @@ class KindsTest {
     void evenOneValueHasAHistogram() throws CannotDraw {
         assertEquals(
                 1,
-                Pictures.of(List.of(Histogram.of("a", "b", "c", 5).drawing())).size());
+                Pictures.of(() -> List.of(Histogram.of("a", "b", "c", 5).drawing()))
+                        .size());
     }
 
     @Test

@@ -84,6 +84,6 @@ class TankDrawingTest {
 
     private static String narrow(TankSection section) throws CannotDraw {
         Drawing drawing = TankDrawing.of("tank", "Tank", "", section);
-        return new String(Pictures.of(List.of(drawing)).get(0).narrowSvg(), StandardCharsets.UTF_8);
+        return new String(Pictures.of(() -> List.of(drawing)).get(0).narrowSvg(), StandardCharsets.UTF_8);
     }
 }

@@ -53,7 +53,7 @@ public final class BackupAnswer {
             draft.table(files(result, asked));
         }
         return draft.table(curve(result))
-                .pictures(List.of(curvePicture(result), spellPicture(result, asked)))
+                .pictures(() -> List.of(curvePicture(result), spellPicture(result, asked)))
                 .done();
     }
 

@@ -42,7 +42,7 @@ public final class CarryAnswer {
                         result.withBackup().course().warnings())))
                 .table(halfMonths(result, asked))
                 .table(limits(result))
-                .pictures(List.of(picture(result, asked)))
+                .pictures(() -> List.of(picture(result, asked)))
                 .done();
     }
 

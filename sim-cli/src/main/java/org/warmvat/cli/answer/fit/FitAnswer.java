@@ -49,7 +49,7 @@ public final class FitAnswer {
         designFile.ifPresent(text -> draft.text(DESIGN_FILE, text));
         return draft.table(table(result))
                 .tables(pieces(result))
-                .pictures(List.of(log(result.course()), residuals(result.course())))
+                .pictures(() -> List.of(log(result.course()), residuals(result.course())))
                 .done();
     }
 

@@ -58,7 +58,7 @@ public final class HoldAnswer {
         if (result.failures().get(0).usual().starts() > 1) {
             draft.table(months(result, asked));
         }
-        return draft.pictures(List.of(coolingPicture(result, asked), warmUpPicture(result, asked)))
+        return draft.pictures(() -> List.of(coolingPicture(result, asked), warmUpPicture(result, asked)))
                 .done();
     }
 

@@ -35,7 +35,7 @@ public final class HolderAnswer {
                         "curve.csv",
                         Csv.ofRows(
                                 result.curve().stream().map(HolderAnswer::row).toList()))
-                .pictures(List.of(picture(result)))
+                .pictures(() -> List.of(picture(result)))
                 .warn(result.smallest().warnings())
                 .assume(
                         "Use and gas are those of the weather file, a year or less; what is burnt by the tank's own heater comes first,"

@@ -55,7 +55,7 @@ public final class LookAnswer {
                 .figure("whole_years", weather.isWholeYear())
                 .figure("months", months.stream().map(LookAnswer::month).toList())
                 .figure("suspicions", doubts.stream().map(LookAnswer::suspicion).toList())
-                .pictures(drawn ? List.of(WeatherPicture.of(weather)) : List.of())
+                .pictures(() -> drawn ? List.of(WeatherPicture.of(weather)) : List.of())
                 .done();
     }
 

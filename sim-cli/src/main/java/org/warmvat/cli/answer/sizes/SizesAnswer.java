@@ -127,7 +127,7 @@ public final class SizesAnswer {
                 .figure("worst_month_changes_sign_at_l", thresholds.worstMonth())
                 .figure("sizes", answer.rows(true))
                 .csv("sizes.csv", Csv.ofRows(answer.rows(false)))
-                .pictures(pictures(drawn, gas))
+                .pictures(() -> pictures(drawn, gas))
                 .warn(Warnings.worst(sizes.stream().map(Size::warnings).toList()))
                 .done();
     }

@@ -53,7 +53,7 @@ public final class SpringAnswer {
         draft.warn(Warnings.worst(
                 result.starts().stream().map(SpringResult.Start::warnings).toList()));
         if (result.starts().size() > 1) {
-            draft.pictures(List.of(picture(result)));
+            draft.pictures(() -> List.of(picture(result)));
         }
         return draft.done();
     }

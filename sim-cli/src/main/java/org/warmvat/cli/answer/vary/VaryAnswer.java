@@ -77,7 +77,7 @@ public final class VaryAnswer {
             draft.paragraph("Does more of it pay?", payback.sentences());
             payback.steps().ifPresent(steps -> draft.table(steps.table()).figure("payback", steps.figures()));
         }
-        return draft.pictures(SweepDrawing.of(sweep, shown, fronts));
+        return draft.pictures(() -> SweepDrawing.of(sweep, shown, fronts));
     }
 
     /** A part of a sweep that runs elsewhere too. */

@@ -59,8 +59,8 @@ public final class YearAnswer {
         return draft.csv("hourly.csv", Csv.hourly(run.hourly().start(), hourly(run.hourly())))
                 .csv("daily.csv", csv("day", run.days()))
                 .csv("monthly.csv", csv("month", run.months()))
-                .pictures(YearPictures.of(run))
-                .pictures(sunPaths())
+                .pictures(() -> YearPictures.of(run))
+                .pictures(this::sunPaths)
                 .warn(run.warnings())
                 .assume(runIn());
     }

@@ -26,7 +26,7 @@ class YearPicturesTest {
 
     @Test
     void aYearHasEightPicturesInAllForms() throws IOException, CannotDraw {
-        List<Picture> pictures = Pictures.of(YearPictures.of(SyntheticRun.usual()));
+        List<Picture> pictures = Pictures.of(() -> YearPictures.of(SyntheticRun.usual()));
         assertEquals(
                 List.of(
                         "tank_temperature",
@@ -58,7 +58,7 @@ class YearPicturesTest {
 
     @Test
     void axesAndLegendsCarryUnitsAndNames() throws CannotDraw {
-        List<Picture> pictures = Pictures.of(YearPictures.of(SyntheticRun.usual()));
+        List<Picture> pictures = Pictures.of(() -> YearPictures.of(SyntheticRun.usual()));
         assertSays(pictures.get(0), "°C", "set-point", "minimum", "slurry, mean of each day", "Jan", "Dec");
         assertSays(pictures.get(1), "kWh a day", "sun", "backup", "mixer's shaft", "need");
         assertSays(pictures.get(2), "kWh a month", "mixer", "auger", "controls", "solar pump");
@@ -71,7 +71,7 @@ class YearPicturesTest {
     void whatIsNotThereIsNotDrawn() throws CannotDraw {
         YearResult bare = SyntheticRun.of(
                 new SyntheticRun.Case("Bare", SyntheticRun.at(2025, 1), 8760, 53, false, Optional.empty()));
-        List<Picture> pictures = Pictures.of(YearPictures.of(bare));
+        List<Picture> pictures = Pictures.of(() -> YearPictures.of(bare));
         for (String absent : List.of("sun", "backup", "collector")) {
             for (Picture picture : pictures) {
                 assertFalse(text(picture).contains(">" + absent), picture.name() + " speaks of " + absent);
@@ -83,7 +83,7 @@ class YearPicturesTest {
     void southernPicturesShowJulyAndOctober() throws CannotDraw {
         YearResult south = SyntheticRun.of(
                 new SyntheticRun.Case("South", SyntheticRun.at(2024, 1), 8784, -38, true, Optional.of("electric")));
-        List<Picture> pictures = Pictures.of(YearPictures.of(south));
+        List<Picture> pictures = Pictures.of(() -> YearPictures.of(south));
         assertSays(pictures.get(5), "12 Jul");
         assertSays(pictures.get(6), "12 Oct");
     }
@@ -100,8 +100,8 @@ class YearPicturesTest {
 
     @Test
     void evenOneDayAndThreeYearsCanBeDrawn() throws CannotDraw {
-        assertEquals(5, Pictures.of(YearPictures.of(run(24))).size());
-        assertEquals(8, Pictures.of(YearPictures.of(run(3 * 8760))).size());
+        assertEquals(5, Pictures.of(() -> YearPictures.of(run(24))).size());
+        assertEquals(8, Pictures.of(() -> YearPictures.of(run(3 * 8760))).size());
     }
 
     private static YearResult run(int hours) {
@@ -111,8 +111,8 @@ class YearPicturesTest {
 
     @Test
     void theSameRunGivesTheSamePictures() throws CannotDraw {
-        List<Picture> once = Pictures.of(YearPictures.of(run(240)));
-        List<Picture> again = Pictures.of(YearPictures.of(run(240)));
+        List<Picture> once = Pictures.of(() -> YearPictures.of(run(240)));
+        List<Picture> again = Pictures.of(() -> YearPictures.of(run(240)));
         for (int i = 0; i < once.size(); i++) {
             assertArrayEquals(once.get(i).svg(), again.get(i).svg(), once.get(i).name());
             assertArrayEquals(once.get(i).png(), again.get(i).png(), once.get(i).name());
