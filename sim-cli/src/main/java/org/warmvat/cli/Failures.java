@@ -13,6 +13,7 @@ import org.warmvat.account.LedgerOpen;
 import org.warmvat.cli.answer.ResultsRefused;
 import org.warmvat.cli.answer.TerminalText;
 import org.warmvat.cli.file.InputRefused;
+import org.warmvat.design.keys.Refused;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.question.fit.FitRefused;
 import org.warmvat.regression.FitFailure;
@@ -32,6 +33,10 @@ final class Failures {
     static int handle(Exception failure, CommandLine line, ParseResult parsed) {
         if (failure instanceof InputRefused refused) {
             return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
+        }
+        if (failure instanceof Refused refused) {
+            return told(
+                    line, refused.faults().stream().map(Refused.Fault::toString).toList(), ExitCode.INPUT_REFUSED);
         }
         if (failure instanceof StudyRefused refused) {
             return told(line, refused.faults(), ExitCode.INPUT_REFUSED);

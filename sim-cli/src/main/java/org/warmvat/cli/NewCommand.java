@@ -74,7 +74,7 @@ final class NewCommand implements Callable<Integer> {
         within("--setpoint", setpointC, LEAST_C, MOST_C);
         WeatherText.requireFree(spec, file, replace);
         Weather weather = Inputs.weather(weatherFile, reading.way(), new ArrayList<>());
-        String text = StarterDesign.text(litres, setpointC, weather);
+        String text = StarterText.of(litres, setpointC, weather);
         if (file.isPresent()) {
             WeatherText.free(spec, file.get(), replace).write(isJson(file.get()) ? asJson(text) : text);
         }

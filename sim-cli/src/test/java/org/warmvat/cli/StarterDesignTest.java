@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.question.starter.Starter;
 import org.warmvat.question.year.BriefYear;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Runner;
@@ -26,7 +27,7 @@ class StarterDesignTest {
     }
 
     private static DesignDocument starter(double litres, Weather weather) {
-        return DesignDocument.parse("starter.yaml", StarterDesign.text(litres, 36, weather));
+        return DesignDocument.parse("starter.yaml", StarterText.of(litres, 36, weather));
     }
 
     @ParameterizedTest
@@ -41,6 +42,8 @@ class StarterDesignTest {
             BriefYear sums = BriefYear.run(document.design(), runner);
             assertEquals(0, sums.year().of(Housekeeping.BELOW_FLOOR_HOURS), name + " " + litres);
             assertEquals(List.of(), document.cautions());
+            // the file and the library give one and the same tank
+            assertEquals(Starter.of(litres, 36, weather).design(), document.design());
         }
     }
 
@@ -59,7 +62,7 @@ class StarterDesignTest {
 
     @Test
     void everyWordOfTheTemplateIsFilledIn() throws Exception {
-        String text = StarterDesign.text(900, 36, climate("cool-maritime-hills"));
+        String text = StarterText.of(900, 36, climate("cool-maritime-hills"));
         assertTrue(text.lines().noneMatch(line -> line.matches(".*\\{[a-z_]+}.*")), text);
     }
 }

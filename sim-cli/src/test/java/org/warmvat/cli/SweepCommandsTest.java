@@ -313,11 +313,11 @@ class SweepCommandsTest {
         assertEquals(3, run("sizes", "--litres", "1,300,2000000000", "--out", folder + "/none"));
         List<String> faults = err.toString().lines().toList();
         assertEquals(
-                "built-in demonstration at 1 litres: tank.inner_diameter_m 0.10345165101603397, expected a number, 0.2 to"
+                "built-in demonstration: at 1 litres: tank.inner_diameter_m 0.10345165101603397, expected a number, 0.2 to"
                         + " 20 m",
                 faults.get(0));
         assertTrue(
-                faults.get(faults.size() - 1).startsWith("built-in demonstration at 2000000000 litres: "),
+                faults.get(faults.size() - 1).startsWith("built-in demonstration: at 2000000000 litres: "),
                 faults.toString());
         assertEquals(2, run("sizes", "--litres", "-5,100", "--out", folder + "/none"));
         assertTrue(err.toString().contains("--litres -5, expected 0.1 to 10000000000"), err::toString);

@@ -5,7 +5,7 @@ import org.warmvat.design.Design;
 import org.warmvat.weather.Weather;
 
 /** Design and weather do not go together; every reason is a whole sentence. */
-public final class StudyRefused extends Exception {
+public final class StudyRefused extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 

@@ -10,6 +10,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.warmvat.design.Design;
 import org.warmvat.design.Gas;
@@ -233,6 +235,24 @@ public final class DesignDocument {
             throw new InputRefused(
                     refused.faults().stream().map(fault -> of + ": " + fault).toList());
         }
+    }
+
+    /**
+     * Asks about the design.
+     *
+     * @param question throws {@link Refused} where it cannot be asked of this design
+     * @throws InputRefused with what was refused, under the file's name
+     */
+    public <T> T ask(Function<Design, T> question) {
+        return told(name, name, () -> question.apply(design));
+    }
+
+    /** The same where nothing but the refusal matters. */
+    public void judge(Consumer<Design> check) {
+        ask(asked -> {
+            check.accept(asked);
+            return asked;
+        });
     }
 
     /** Paths of all numbers this design has, defaults included, in the order of the file's schema. */

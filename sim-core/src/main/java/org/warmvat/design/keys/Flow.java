@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Defaults as keys state them, in one line: {@code 2.0}, {@code legs}, {@code [{start: 08:00, hours: 3}]}. */
+/** Defaults as keys state them, in one line: {@code 2.0}, {@code legs}, {@code [{start: 08:00, hours: 3}]}; text with commas or braces stands in single quotes. */
 final class Flow {
 
     private final String text;
@@ -30,8 +30,16 @@ final class Flow {
         return switch (text.charAt(at)) {
             case '{' -> map();
             case '[' -> list();
+            case '\'' -> quoted();
             default -> scalar(word(",]}"));
         };
+    }
+
+    private String quoted() {
+        at++;
+        String word = word("'");
+        at++;
+        return word;
     }
 
     private Map<String, Object> map() {

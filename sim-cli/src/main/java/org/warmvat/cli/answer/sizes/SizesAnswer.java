@@ -17,94 +17,33 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.network.Warning;
+import org.warmvat.question.sizes.ScalingRule;
+import org.warmvat.question.sizes.SizesResult;
+import org.warmvat.question.sizes.SizesResult.Size;
 
 /** The answer to {@code sizes}. */
 public final class SizesAnswer {
 
     private final List<Size> sizes;
-    private final Rules rules;
+    private final List<ScalingRule> rules;
 
-    private SizesAnswer(List<Size> sizes, Rules rules) {
-        this.sizes = sizes;
-        this.rules = rules;
+    private SizesAnswer(SizesResult result) {
+        sizes = result.sizes();
+        rules = result.rules();
     }
-
-    /**
-     * A size that was run.
-     *
-     * @param litres volume of the contents
-     * @param scaled the scaled numbers in the order of the rules
-     * @param names names of the outputs
-     * @param outputs in the order of their names
-     * @param warnings what its run warns of
-     */
-    @SuppressWarnings("ArrayRecordComponent") // read only
-    public record Size(
-            double litres, List<Double> scaled, List<String> names, double[] outputs, List<Warning> warnings) {
-
-        double output(String name) {
-            return outputs[names.indexOf(name)];
-        }
-
-        /** Net energy, kWh. */
-        public double netKWh() {
-            return output("net_energy_kwh");
-        }
-
-        /** Net energy of the worst month, kWh. */
-        public double worstMonthKWh() {
-            return output("worst_month_net_kwh");
-        }
-
-        private double perLitre() {
-            return netKWh() / litres;
-        }
-
-        private double gasKWh() {
-            return output("gas_energy_kwh");
-        }
-
-        private double boughtKWh() {
-            double bought = output("backup_bought_kwh");
-            return Double.isNaN(bought) ? 0 : bought;
-        }
-
-        private String named() {
-            return SizesAnswer.litres(litres);
-        }
-    }
-
-    /**
-     * How the numbers scale.
-     *
-     * @param keys the scaled numbers
-     * @param words the rule of each
-     */
-    public record Rules(List<String> keys, List<String> words) {}
-
-    /**
-     * The volumes from which something holds, sought between the sizes of the list.
-     *
-     * @param net net energy of the year above nothing
-     * @param worstMonth net energy of every month above nothing
-     */
-    public record Thresholds(Optional<Double> net, Optional<Double> worstMonth) {}
 
     /**
      * Tells what was found.
      *
-     * @param sizes the sizes asked for
-     * @param drawn these and those at which net energy turns positive
-     * @param rules how the numbers scale
-     * @param thresholds from where on net energy is positive
+     * @param result the sizes
      * @param asked what they are about
      */
-    public static Document of(List<Size> sizes, List<Size> drawn, Rules rules, Thresholds thresholds, Asked asked) {
-        SizesAnswer answer = new SizesAnswer(sizes, rules);
-        boolean gas = sizes.stream().allMatch(size -> size.gasKWh() > 0);
+    public static Document of(SizesResult result, Asked asked) {
+        SizesAnswer answer = new SizesAnswer(result);
+        List<Size> sizes = result.sizes();
+        boolean gas = sizes.stream().allMatch(size -> gasKWh(size) > 0);
         String verdict = gas
-                ? verdict("a positive net energy over the run", sizes, Size::netKWh, thresholds.net())
+                ? verdict("a positive net energy over the run", sizes, Size::netKWh, result.positiveFromL())
                 : "No gas is computed for this design, so that no size can be said to pay its way.";
         return Draft.of(asked, "at other sizes")
                 .verdict(verdict, List.of())
@@ -115,7 +54,7 @@ public final class SizesAnswer {
                                         "a positive net energy in every month",
                                         sizes,
                                         Size::worstMonthKWh,
-                                        thresholds.worstMonth()))
+                                        result.everyMonthFromL()))
                                 : List.of())
                 .paragraph("What does each size return?", answer.returns())
                 .paragraph("How was it scaled?", answer.scaled())
@@ -123,28 +62,41 @@ public final class SizesAnswer {
                 .table(answer.scaledKeys())
                 .figure("smallest_positive_net_l", first(sizes, Size::netKWh))
                 .figure("smallest_positive_worst_month_l", first(sizes, Size::worstMonthKWh))
-                .figure("net_changes_sign_at_l", thresholds.net())
-                .figure("worst_month_changes_sign_at_l", thresholds.worstMonth())
+                .figure("net_changes_sign_at_l", result.positiveFromL())
+                .figure("worst_month_changes_sign_at_l", result.everyMonthFromL())
                 .figure("sizes", answer.rows(true))
                 .csv("sizes.csv", Csv.ofRows(answer.rows(false)))
-                .pictures(() -> pictures(drawn, gas))
+                .pictures(() -> pictures(result.drawn(), gas))
                 .warn(Warnings.worst(sizes.stream().map(Size::warnings).toList()))
                 .done();
+    }
+
+    private static double perLitre(Size size) {
+        return size.netKWh() / size.litres();
+    }
+
+    private static double gasKWh(Size size) {
+        return size.output("gas_energy_kwh");
+    }
+
+    private static double boughtKWh(Size size) {
+        double bought = size.output("backup_bought_kwh");
+        return Double.isNaN(bought) ? 0 : bought;
     }
 
     private static List<Drawing> pictures(List<Size> sizes, boolean gas) {
         List<Drawing> pictures = new ArrayList<>();
         pictures.add(chart(sizes, "net_by_size", "Net energy by size", "kWh a litre over the run")
-                .dotted("net energy for each litre", Look.FIRST, points(sizes, Size::perLitre))
-                .dotted("gas for each litre", Look.SECOND, points(sizes, size -> size.gasKWh() / size.litres()))
+                .dotted("net energy for each litre", Look.FIRST, points(sizes, SizesAnswer::perLitre))
+                .dotted("gas for each litre", Look.SECOND, points(sizes, size -> gasKWh(size) / size.litres()))
                 .drawing());
         if (gas) {
             pictures.add(chart(sizes, "eaten_by_size", "Share of the gas eaten, by size", "% of the gas's energy")
-                    .dotted("by heating", Look.FIRST, points(sizes, size -> 100 * size.boughtKWh() / size.gasKWh()))
+                    .dotted("by heating", Look.FIRST, points(sizes, size -> 100 * boughtKWh(size) / gasKWh(size)))
                     .dotted(
                             "by electricity",
                             Look.SECOND,
-                            points(sizes, size -> 100 * size.output("electricity_total_kwh") / size.gasKWh()))
+                            points(sizes, size -> 100 * size.output("electricity_total_kwh") / gasKWh(size)))
                     .drawing());
         }
         return pictures;
@@ -190,23 +142,21 @@ public final class SizesAnswer {
     }
 
     private static String returned(Size size) {
-        String eaten = size.gasKWh() > 0
-                ? "net " + Words.kWh(size.netKWh()) + ", " + Words.number(size.perLitre())
+        String eaten = gasKWh(size) > 0
+                ? "net " + Words.kWh(size.netKWh()) + ", " + Words.number(perLitre(size))
                         + " kWh a litre; heating takes "
-                        + Words.percent(size.boughtKWh() / size.gasKWh()) + " of the gas, electricity "
-                        + Words.percent(size.output("electricity_total_kwh") / size.gasKWh())
+                        + Words.percent(boughtKWh(size) / gasKWh(size)) + " of the gas, electricity "
+                        + Words.percent(size.output("electricity_total_kwh") / gasKWh(size))
                 : "heater and machinery take " + Words.kWh(-size.netKWh());
         double hours = size.output("hours_below_floor");
-        return size.named() + ": " + eaten
+        return litres(size.litres()) + ": " + eaten
                 + (hours > 0 ? "; below its minimum for " + Words.hours(hours) + " hours" : "") + ".";
     }
 
     private List<String> scaled() {
         Map<String, List<String>> byRule = new LinkedHashMap<>();
-        for (int i = 0; i < rules.keys().size(); i++) {
-            byRule.computeIfAbsent(rules.words().get(i), unused -> new ArrayList<>())
-                    .add(rules.keys().get(i));
-        }
+        rules.forEach(rule -> byRule.computeIfAbsent(rule.words(), unused -> new ArrayList<>())
+                .add(rule.key()));
         List<String> sentences = new ArrayList<>();
         byRule.forEach((words, keys) -> sentences.add("Scaled " + words + ": " + Words.list(keys) + "."));
         if (byRule.containsKey("with the need of heat")) {
@@ -234,11 +184,11 @@ public final class SizesAnswer {
                 sizes.stream()
                         .map(size -> List.of(
                                 Words.number(size.litres()),
-                                Words.number(size.gasKWh()),
+                                Words.number(gasKWh(size)),
                                 Words.number(size.output("backup_bought_kwh")),
                                 Words.number(size.output("electricity_total_kwh")),
                                 Words.number(size.netKWh()),
-                                Words.number(size.perLitre()),
+                                Words.number(perLitre(size)),
                                 Words.number(size.worstMonthKWh()),
                                 Words.number(size.output("money_balance")),
                                 Words.hours(size.output("hours_below_floor"))))
@@ -247,10 +197,10 @@ public final class SizesAnswer {
 
     private Table scaledKeys() {
         List<String> header = new ArrayList<>(List.of("scaled key"));
-        sizes.forEach(size -> header.add(size.named()));
+        sizes.forEach(size -> header.add(litres(size.litres())));
         List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < rules.keys().size(); i++) {
-            List<String> row = new ArrayList<>(List.of(rules.keys().get(i)));
+        for (int i = 0; i < rules.size(); i++) {
+            List<String> row = new ArrayList<>(List.of(rules.get(i).key()));
             for (Size size : sizes) {
                 row.add(Words.number(size.scaled().get(i)));
             }
@@ -268,11 +218,11 @@ public final class SizesAnswer {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (Size size : sizes) {
             Map<String, Object> row = Draft.row("size_l", size.litres());
-            for (int i = 0; i < rules.keys().size(); i++) {
-                row.put(rules.keys().get(i), size.scaled().get(i));
+            for (int i = 0; i < rules.size(); i++) {
+                row.put(rules.get(i).key(), size.scaled().get(i));
             }
             if (perLitre) {
-                row.put("net_kwh_per_l", size.perLitre());
+                row.put("net_kwh_per_l", perLitre(size));
             }
             size.names().forEach(output -> row.putAll(Draft.row(output, size.output(output))));
             rows.add(row);

@@ -2,6 +2,7 @@ package org.warmvat.cli.answer.vary;
 
 import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Pareto;
+import org.warmvat.question.vary.Sweep;
 
 /**
  * Two outputs of which none is to be beaten in both.

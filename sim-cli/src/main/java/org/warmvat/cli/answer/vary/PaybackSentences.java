@@ -9,6 +9,7 @@ import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Prices;
 import org.warmvat.question.payback.Payback;
 import org.warmvat.question.payback.PaybackStudy;
+import org.warmvat.question.vary.Sweep;
 
 /** Whether more of what is varied along one axis pays: told of insulation and collector, which have prices. */
 final class PaybackSentences {

@@ -10,6 +10,7 @@ import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.PointChart;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.question.vary.Sweep;
 
 /** Chooses the pictures of a sweep: a line over one number, cells over two, a few sheets of cells over three. */
 final class SweepDrawing {

@@ -13,8 +13,8 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
-import org.warmvat.network.Warning;
 import org.warmvat.question.vary.Outputs;
+import org.warmvat.question.vary.Sweep;
 
 /** The answer to {@code vary}. */
 public final class VaryAnswer {
@@ -49,11 +49,13 @@ public final class VaryAnswer {
      * @param asked what they are about
      * @param shown the output to draw
      * @param pareto two outputs of which none is to be beaten in both, or none
-     * @param warnings what the runs warn of
      */
-    public static Document whole(Sweep sweep, Asked asked, String shown, List<String> pareto, List<Warning> warnings) {
+    public static Document whole(Sweep sweep, Asked asked, String shown, List<String> pareto) {
         List<Front> fronts = pareto.isEmpty() ? List.of() : List.of(Front.of(sweep, pareto.get(0), pareto.get(1)));
-        return new VaryAnswer(sweep, fronts).told(asked, shown).warn(warnings).done();
+        return new VaryAnswer(sweep, fronts)
+                .told(asked, shown)
+                .warn(sweep.warnings())
+                .done();
     }
 
     private Draft told(Asked asked, String shown) {
@@ -81,7 +83,7 @@ public final class VaryAnswer {
     }
 
     /** A part of a sweep that runs elsewhere too. */
-    public static Document shard(Sweep sweep, Asked asked, int shard, int shards, List<Warning> warnings) {
+    public static Document shard(Sweep sweep, Asked asked, int shard, int shards) {
         int[] all = IntStream.range(0, sweep.runs()).toArray();
         return Draft.of(asked, "varied, in part")
                 .verdict("Part " + shard + " of " + shards + " is done: " + sweep.runs() + " runs.", List.of())
@@ -93,7 +95,7 @@ public final class VaryAnswer {
                 .figure("shards", shards)
                 .figure("runs_here", sweep.runs())
                 .csv(CSV, new VaryAnswer(sweep, List.of()).csv(shard == 1, all))
-                .warn(warnings)
+                .warn(sweep.warnings())
                 .done();
     }
 
@@ -103,7 +105,7 @@ public final class VaryAnswer {
         headings.addAll(sweep.names());
         Csv csv = headed ? Csv.of(headings) : Csv.headless();
         for (int run : runs) {
-            csv.row(sweep.row(run, sweep.names()).values().toArray());
+            csv.row(row(run, sweep.names()).values().toArray());
         }
         return csv;
     }
@@ -152,12 +154,22 @@ public final class VaryAnswer {
         return cells;
     }
 
+    /** A run as figures: its keys with their values, and some of its outputs. */
+    private Map<String, Object> row(int run, List<String> shown) {
+        Map<String, Object> row = Draft.row();
+        for (int i = 0; i < sweep.keys().size(); i++) {
+            row.put(sweep.keys().get(i), sweep.values().get(run)[i]);
+        }
+        shown.forEach(output -> row.putAll(Draft.row(output, sweep.output(run, output))));
+        return row;
+    }
+
     /** All runs as figures; each is made when it is written, since there may be very many. */
     private List<Object> rows() {
         return new AbstractList<>() {
             @Override
             public Object get(int run) {
-                Map<String, Object> row = sweep.row(run, shown());
+                Map<String, Object> row = VaryAnswer.this.row(run, shown());
                 fronts.forEach(front -> row.put("not_beaten", front.stands()[run]));
                 return row;
             }

@@ -8,6 +8,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.question.vary.Sweep;
 
 /** What a sweep says, in sentences. */
 final class VarySentences {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Prices;
 import org.warmvat.question.payback.Payback;
+import org.warmvat.question.vary.Sweep;
 
 class PaybackWordsTest {
 
@@ -67,7 +68,12 @@ class PaybackWordsTest {
             outputs.add(new double[] {hours, values[run], balances[run]});
         }
         Sweep sweep = new Sweep(
-                List.of(key), new int[] {values.length}, keys, List.of("hours", "outlay", "money_balance"), outputs);
+                List.of(key),
+                new int[] {values.length},
+                keys,
+                List.of("hours", "outlay", "money_balance"),
+                outputs,
+                List.of());
         return new PaybackSentences(sweep, within(15));
     }
 

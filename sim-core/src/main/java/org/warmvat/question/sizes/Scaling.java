@@ -1,4 +1,4 @@
-package org.warmvat.cli.file;
+package org.warmvat.question.sizes;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -7,37 +7,38 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.warmvat.design.Design;
+import org.warmvat.design.keys.Refused;
 
 /**
  * A design at other volumes. The tank stays geometrically similar; feed, gas and air follow the volume, and so does the paddle's
  * torque (at the same speed a paddle in stiff slurry meets a stress on an arm: length cubed). Heater, collector, coils and the
- * flows between them follow the steady need of heat in cold air. All else stays: foam and shell thickness, fittings with their
+ * flows between them follow the steady need of heat in cold air. All else stays: insulation and shell thickness, fittings with their
  * bores, idle power, pumps, electronics.
  */
 public final class Scaling {
 
     private static final double LENGTH = 1.0 / 3.0;
 
-    private final DesignDocument base;
+    private final Design base;
     private final Map<String, ScalingRule> rules = new LinkedHashMap<>();
 
     /**
      * Checks that replacing rules name numbers of a design.
      *
-     * @throws InputRefused with what is wrong
+     * @throws Refused with what is wrong
      */
-    public static void check(DesignDocument base, List<ScalingRule> replaced) {
+    public static void check(Design base, List<ScalingRule> replaced) {
         replaced.forEach(rule -> base.number(rule.key()));
     }
 
     /**
      * The rules for a design, some of them replaced.
      *
-     * @throws InputRefused when a replacing rule names no number of the design
+     * @throws Refused when a replacing rule names no number of the design
      */
-    public Scaling(DesignDocument base, List<ScalingRule> replaced) {
+    public Scaling(Design base, List<ScalingRule> replaced) {
         this.base = base;
-        for (String key : base.numbers()) {
+        for (String key : base.numbers().keySet()) {
             usual(key, rules);
         }
         for (ScalingRule rule : replaced) {
@@ -69,10 +70,10 @@ public final class Scaling {
      *
      * @param litres volume of the contents
      * @param needW steady need of heat of a design, which must not depend on heater or collector
-     * @throws InputRefused when a scaled number is not allowed
+     * @throws Refused when a scaled number is not allowed
      */
-    public DesignDocument at(double litres, ToDoubleFunction<Design> needW) {
-        double volumes = litres / 1000 / base.design().tank().liquidVolumeM3();
+    public Design at(double litres, ToDoubleFunction<Design> needW) {
+        double volumes = litres / 1000 / base.tank().liquidVolumeM3();
         Map<String, Double> numbers = new LinkedHashMap<>();
         for (ScalingRule rule : rules.values()) {
             if (rule.power().isPresent()) {
@@ -80,20 +81,34 @@ public final class Scaling {
             }
         }
         // size and feed first: the need follows from them
-        String name = base.name() + " at "
-                + BigDecimal.valueOf(litres).stripTrailingZeros().toPlainString() + " litres";
-        DesignDocument sized = base.with(numbers, name);
-        double needs = needW.applyAsDouble(sized.design()) / needW.applyAsDouble(base.design());
+        Design sized = with(numbers, litres);
+        double needs = needW.applyAsDouble(sized) / needW.applyAsDouble(base);
         for (ScalingRule rule : rules.values()) {
             if (rule.power().isEmpty()) {
                 numbers.put(rule.key(), base.number(rule.key()) * needs);
             }
         }
-        return base.with(numbers, name);
+        return with(numbers, litres);
+    }
+
+    private Design with(Map<String, Double> numbers, double litres) {
+        try {
+            return base.with(numbers);
+        } catch (Refused refused) {
+            throw new Refused(refused.faults().stream()
+                    .map(fault -> new Refused.Fault(
+                            "",
+                            "at "
+                                    + BigDecimal.valueOf(litres)
+                                            .stripTrailingZeros()
+                                            .toPlainString() + " litres: " + fault,
+                            List.of()))
+                    .toList());
+        }
     }
 
     /** The scaled numbers of a design, in the order of the rules. */
-    public List<Double> numbers(DesignDocument scaled) {
+    public List<Double> numbers(Design scaled) {
         List<Double> numbers = new ArrayList<>();
         rules.keySet().forEach(key -> numbers.add(scaled.number(key)));
         return numbers;

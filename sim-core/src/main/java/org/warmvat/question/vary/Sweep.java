@@ -1,9 +1,8 @@
-package org.warmvat.cli.answer.vary;
+package org.warmvat.question.vary;
 
 import java.util.List;
-import java.util.Map;
-import org.warmvat.cli.answer.Draft;
-import org.warmvat.cli.answer.Numerals;
+import org.warmvat.design.keys.Shown;
+import org.warmvat.network.Warning;
 
 /**
  * Many runs of one design with some of its numbers varied.
@@ -13,9 +12,15 @@ import org.warmvat.cli.answer.Numerals;
  * @param values by run: the values of the keys
  * @param names names of the outputs
  * @param outputs by run: the outputs in the order of their names
+ * @param warnings of each kind the one of the run that had most of it
  */
 public record Sweep(
-        List<String> keys, int[] counts, List<double[]> values, List<String> names, List<double[]> outputs) {
+        List<String> keys,
+        int[] counts,
+        List<double[]> values,
+        List<String> names,
+        List<double[]> outputs,
+        List<Warning> warnings) {
 
     /** How many runs. */
     public int runs() {
@@ -29,29 +34,16 @@ public record Sweep(
     }
 
     /** An output of a run. */
-    double output(int run, String name) {
+    public double output(int run, String name) {
         return outputs.get(run)[names.indexOf(name)];
     }
 
     /** A run in words: its keys with their values. */
-    String named(int run) {
+    public String named(int run) {
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < keys.size(); i++) {
-            words.append(i == 0 ? "" : ", ")
-                    .append(keys.get(i))
-                    .append(" = ")
-                    .append(Numerals.exact(values.get(run)[i]));
+            words.append(i == 0 ? "" : ", ").append(keys.get(i)).append(" = ").append(Shown.number(values.get(run)[i]));
         }
         return words.toString();
-    }
-
-    /** A run as figures: its keys with their values, and some of its outputs. */
-    Map<String, Object> row(int run, List<String> shown) {
-        Map<String, Object> row = Draft.row();
-        for (int i = 0; i < keys.size(); i++) {
-            row.put(keys.get(i), values.get(run)[i]);
-        }
-        shown.forEach(output -> row.putAll(Draft.row(output, output(run, output))));
-        return row;
     }
 }

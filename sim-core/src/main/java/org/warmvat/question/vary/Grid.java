@@ -1,11 +1,13 @@
-package org.warmvat.cli.file;
+package org.warmvat.question.vary;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.warmvat.design.Design;
 import org.warmvat.design.keys.Numbers;
+import org.warmvat.design.keys.Refused;
 import org.warmvat.design.keys.Shown;
 
 /**
@@ -74,9 +76,9 @@ public record Grid(List<Axis> axes) {
     /**
      * The design of a combination.
      *
-     * @throws InputRefused when it is not allowed
+     * @throws Refused when it is not allowed
      */
-    public DesignDocument design(DesignDocument base, int index) {
+    public Design design(Design base, int index) {
         double[] values = values(index);
         Map<String, Double> numbers = new LinkedHashMap<>();
         for (int i = 0; i < values.length; i++) {
@@ -89,10 +91,10 @@ public record Grid(List<Axis> axes) {
      * Tries every value of each axis, the others at their first, and then the corners, so that a key or a value that is not
      * allowed is found before the runs.
      *
-     * @throws InputRefused with what is not allowed, up to twenty faults
+     * @throws Refused with what is not allowed, up to twenty faults
      */
-    public void check(DesignDocument base) {
-        Set<String> faults = new LinkedHashSet<>();
+    public void check(Design base) {
+        Set<Refused.Fault> faults = new LinkedHashSet<>();
         for (int axis = 0; axis < axes.size(); axis++) {
             int stride = stride(axis);
             for (int i = 0; i < axes.get(axis).values().size() && faults.size() < MOST_FAULTS; i++) {
@@ -104,14 +106,14 @@ public record Grid(List<Axis> axes) {
         }
         if (faults.isEmpty()
                 && axes.stream()
-                                .map(axis -> Numbers.place(base.design(), axis.key()))
+                                .map(axis -> Numbers.place(base, axis.key()))
                                 .distinct()
                                 .count()
                         < axes.size()) {
-            faults.add(base.name() + ": two axes lead to the same number, expected one for each");
+            faults.add(new Refused.Fault("", "two axes lead to the same number, expected one for each", List.of()));
         }
         if (!faults.isEmpty()) {
-            throw new InputRefused(faults.stream().limit(MOST_FAULTS).toList());
+            throw new Refused(faults.stream().limit(MOST_FAULTS).toList());
         }
     }
 
@@ -131,12 +133,16 @@ public record Grid(List<Axis> axes) {
         return index;
     }
 
-    private List<String> faults(DesignDocument base, int index) {
+    private List<Refused.Fault> faults(Design base, int index) {
         try {
             design(base, index);
             return List.of();
-        } catch (InputRefused refused) {
-            return refused.faults();
+        } catch (Refused.NoNumber noKey) {
+            return noKey.faults();
+        } catch (Refused refused) {
+            return refused.faults().stream()
+                    .map(fault -> new Refused.Fault("", "with " + named(index) + ": " + fault, List.of()))
+                    .toList();
         }
     }
 }

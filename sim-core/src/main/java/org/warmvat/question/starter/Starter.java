@@ -1,23 +1,21 @@
-package org.warmvat.cli;
+package org.warmvat.question.starter;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.design.Design;
+import org.warmvat.design.keys.Findings;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.tank.DerivedFigures;
 import org.warmvat.weather.Weather;
 
-/** A first design for a size and a climate, by the rules that its own comments state (common practice, no source). */
-final class StarterDesign {
+/** A first design for a size and a climate, by rules of thumb (common practice, no source). */
+public final class Starter {
 
     private static final List<Integer> HEATERS_W = List.of(
             50, 100, 150, 200, 300, 400, 500, 750, 1000, 1500, 2000, 3000, 4500, 6000, 9000, 12_000, 18_000, 24_000,
@@ -27,39 +25,80 @@ final class StarterDesign {
     private static final double COIL_MARGIN = 1.6;
     private static final double COIL_W_M2K = 95;
 
+    /** The starter's keys; the names in braces are those of {@link #words}. */
+    private static final String KEYS = "{title: 'Starter design, {litres} litres at {setpoint} °C',"
+            + " tank: {inner_diameter_m: {diameter}, liquid_depth_m: {depth}, headspace_height_m: {headspace}, stands_on: legs,"
+            + " place: sheltered},"
+            + " envelope: {shell: stainless_steel, shell_mm: 2, insulation: pir_foam, insulation_mm: {foam},"
+            + " lid_insulation_mm: {lid_foam}, cladding: aluminium_sheet, cladding_mm: 0.8},"
+            + " fittings: [{name: gas outlet, ua_w_k: 0.25}, {name: inlet, ua_w_k: 0.5}, {name: hatch, ua_w_k: 0.2},"
+            + " {name: legs, bar: {material: steel, section_mm2: 400, length_mm: 150, count: 4}},"
+            + " {name: shaft, bar: {material: stainless_steel, section_mm2: 490, length_mm: {foam}}},"
+            + " {name: coil pipes, bar: {material: {conductivity_w_mk: 380, density_kg_m3: 8900, specific_heat_j_kgk: 385},"
+            + " section_mm2: 66, length_mm: {foam}, count: 4}},"
+            + " {name: outlet, pipe: {bore_mm: 110, wall_material: pvc_rigid, wall_mm: 3.2, length_m: 0.6, insulation_mm: 50,"
+            + " insulation_w_mk: 0.027}}],"
+            + " feed: {feedstocks: [{name: kitchen scraps, kg_per_day: {scraps}}, {name: garden greens, kg_per_day: {greens},"
+            + " total_solids: 0.20, vs_of_ts: 0.85, methane_nm3_per_kg_vs: 0.27, rate_per_day: 0.07}], temperature: air,"
+            + " may_freeze: true, water: {kg_per_day: {water}, temperature: {fixed_c: 10}}, windows: [{start: '08:00', hours: 3}]},"
+            + " mixer: {revolutions_per_hour: 4, torque_nm: {torque}},"
+            + " solar: {area_m2: {collector}, tilt_deg: 60, loop_kg_s: {solar_loop}, loop_capacity_j_k: {solar_capacity},"
+            + " coil: {area_m2: {solar_coil}}},"
+            + " backup: {source: electric, rated_w: {heater}, flow_limit_c: {flow_limit}, water_kg: {backup_water},"
+            + " loop_kg_s: {backup_loop}, coil: {area_m2: {backup_coil}}},"
+            + " control: {setpoint_c: {setpoint}, band_k: 1.0, floor_below_setpoint_k: 2.0},"
+            + " gas: {methane_fraction: 0.58}}";
+
     private final Weather weather;
     private final double litres;
     private final Map<String, String> words = new LinkedHashMap<>();
 
-    private StarterDesign(Weather weather, double litres) {
+    private Starter(Weather weather, double litres) {
         this.weather = weather;
         this.litres = litres;
     }
 
     /**
-     * The design file.
+     * The starter for a size and a climate.
      *
-     * @param litres volume of slurry
-     * @param setpointC set-point
+     * @param litres volume of slurry, 20 to 100 000
+     * @param setpointC set-point, 15 to 45 °C
      * @param weather the climate
      */
-    static String text(double litres, double setpointC, Weather weather) {
-        StarterDesign starter = new StarterDesign(weather, litres);
+    public static Starter of(double litres, double setpointC, Weather weather) {
+        Starter starter = new Starter(weather, litres);
         starter.size(setpointC);
-        starter.foam(setpointC);
+        starter.insulation(setpointC);
         starter.solar(0.5);
         starter.heater(setpointC, HEATERS_W.get(0));
-        // size, feed and foam are known now, and the need of heat follows from them alone
-        Design sized = DesignDocument.parse("starter design", starter.filled()).design();
-        starter.heat(sized, setpointC);
-        return starter.filled();
+        // size, feed and insulation are known now, and the need of heat follows from them alone
+        starter.heat(starter.design(), setpointC);
+        return starter;
+    }
+
+    /** The design, of the numbers as {@link #words} round them. */
+    public Design design() {
+        return Design.of(Reader.tree(filled(KEYS)), Findings.strict());
+    }
+
+    /** A text in which the names of words in braces are replaced by the words. */
+    public String filled(String template) {
+        String text = template;
+        for (Map.Entry<String, String> word : words.entrySet()) {
+            text = text.replace("{" + word.getKey() + "}", word.getValue());
+        }
+        return text;
+    }
+
+    /** Each number, rounded as a builder would write it, and what it was made from, by its name. */
+    public Map<String, String> words() {
+        return Collections.unmodifiableMap(words);
     }
 
     private void size(double setpointC) {
         double diameterM = Math.cbrt(litres / 1000 / (Math.PI / 4 * 1.15));
         put("litres", litres, 0);
         put("setpoint", setpointC, 1);
-        words.put("site", weather.site().name().replaceAll("\\p{Cntrl}", " "));
         put("diameter", diameterM, 3);
         put("depth", 1.15 * diameterM, 3);
         put("headspace", 0.25 * diameterM, 3);
@@ -70,7 +109,7 @@ final class StarterDesign {
         put("air", 1.1 * litres / 1000, 3);
     }
 
-    private void foam(double setpointC) {
+    private void insulation(double setpointC) {
         double coldest = coldestMonthC();
         double foamMm = 10 * Math.ceil(1.8 * Math.sqrt(Math.max(1, setpointC - coldest)));
         put("coldest_month", coldest, 1);
@@ -154,22 +193,5 @@ final class StarterDesign {
                         .setScale(decimals, RoundingMode.HALF_UP)
                         .stripTrailingZeros()
                         .toPlainString());
-    }
-
-    private String filled() {
-        String text = template();
-        for (Map.Entry<String, String> word : words.entrySet()) {
-            text = text.replace("{" + word.getKey() + "}", word.getValue());
-        }
-        // words of the climate that are not known yet stand in comments only
-        return text;
-    }
-
-    private static String template() {
-        try (InputStream in = StarterDesign.class.getResourceAsStream("starter.yaml")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -1,4 +1,4 @@
-package org.warmvat.cli.file;
+package org.warmvat.question.vary;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
