@@ -11,12 +11,17 @@ import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -52,6 +57,20 @@ class PackageMapTest {
             }
         });
         assertEquals(Set.of(), offTheMap);
+    }
+
+    /** A reader who meets a name needs one guess where it lives. */
+    @Test
+    void noTwoPublicTypesShareAName() {
+        Map<String, List<String>> packages = new TreeMap<>();
+        classes.stream()
+                .filter(c -> c.getModifiers().contains(JavaModifier.PUBLIC) && c.isTopLevelClass())
+                .filter(c -> !c.getSimpleName().equals("package-info"))
+                .forEach(c -> packages.computeIfAbsent(c.getSimpleName(), unused -> new ArrayList<>())
+                        .add(below(c)));
+        assertFalse(packages.isEmpty());
+        packages.values().removeIf(one -> one.size() == 1);
+        assertEquals(Map.of(), packages);
     }
 
     @Test

@@ -27,7 +27,7 @@ public record Collector(
                 usual = "2.0")
         double areaM2,
 
-        @Key Plane plane,
+        @Key Mounting plane,
 
         @Key(name = "eta0", says = "Peak efficiency (ISO 9806)", least = 0, most = 1, usual = "0.78")
         double eta0,
@@ -78,7 +78,7 @@ public record Collector(
     /** A collector with the tank's sky, whose losses know neither wind nor sky. */
     public Collector(
             double areaM2,
-            Plane plane,
+            Mounting plane,
             double eta0,
             double a1WPerM2K,
             double a2WPerM2K2,

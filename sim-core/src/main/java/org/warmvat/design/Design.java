@@ -84,7 +84,7 @@ public record Design(
         @Key(name = "contents", says = "Properties of the slurry in the tank", usual = "{}")
         Contents contents,
 
-        @Key Site site,
+        @Key Outdoors site,
 
         @Key(name = "run_in", says = "How long a year is run in before its first hour counts", usual = "{}")
         RunIn runIn,
@@ -182,7 +182,7 @@ public record Design(
             Control control,
             Optional<Gas> gas,
             Contents contents,
-            Site site,
+            Outdoors site,
             RunIn runIn,
             Prices prices) {
         this(

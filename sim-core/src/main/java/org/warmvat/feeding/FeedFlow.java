@@ -3,8 +3,8 @@ package org.warmvat.feeding;
 import java.util.Optional;
 import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Feed;
-import org.warmvat.network.Course;
 import org.warmvat.network.Interval;
+import org.warmvat.network.KnownRate;
 import org.warmvat.network.Surroundings;
 
 /**
@@ -16,7 +16,7 @@ public final class FeedFlow {
     private final Surroundings surroundings;
     private final double openSecondsPerDay;
     private final double allKgPerDay;
-    private Optional<Course> measured = Optional.empty();
+    private Optional<KnownRate> measured = Optional.empty();
     private double measuredKgPerS;
 
     /** The flow of a feed. */
@@ -28,7 +28,7 @@ public final class FeedFlow {
     }
 
     /** Flows as measured from now on, all feedstocks and water together, each with its share of the day. */
-    void flowAs(Course kgPerS) {
+    void flowAs(KnownRate kgPerS) {
         measured = Optional.of(kgPerS);
     }
 

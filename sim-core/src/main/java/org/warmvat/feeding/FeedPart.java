@@ -10,8 +10,8 @@ import org.warmvat.design.FeedTemperature;
 import org.warmvat.design.Hygienisation;
 import org.warmvat.network.Around;
 import org.warmvat.network.Balance;
-import org.warmvat.network.Course;
 import org.warmvat.network.Interval;
+import org.warmvat.network.KnownRate;
 import org.warmvat.network.Line;
 import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
@@ -252,7 +252,7 @@ public final class FeedPart implements Part {
     }
 
     /** Feeds as measured from now on, feedstocks and water together, in place of the feeding times. */
-    public void feedAs(Course kgPerS) {
+    public void feedAs(KnownRate kgPerS) {
         flow.flowAs(kgPerS);
     }
 

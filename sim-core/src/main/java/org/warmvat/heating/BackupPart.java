@@ -10,10 +10,10 @@ import org.warmvat.design.Design;
 import org.warmvat.network.Around;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Circuit;
-import org.warmvat.network.Course;
 import org.warmvat.network.Energy;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
+import org.warmvat.network.KnownRate;
 import org.warmvat.network.Line;
 import org.warmvat.network.Margin;
 import org.warmvat.network.Meter;
@@ -102,7 +102,7 @@ public final class BackupPart implements Part {
     private final OptionalInt node;
     private Runnable whenMixing = () -> {};
     private boolean permitted;
-    private Optional<Course> measured = Optional.empty();
+    private Optional<KnownRate> measured = Optional.empty();
     private Optional<Source> measuredPower = Optional.empty();
 
     /**
@@ -234,7 +234,7 @@ public final class BackupPart implements Part {
     }
 
     /** Heats its water as measured, in place of its thermostat, and calls while it does; only with a water circuit. */
-    public void heatAs(Course watts, Network.Assembly assembly) {
+    public void heatAs(KnownRate watts, Network.Assembly assembly) {
         measured = Optional.of(watts);
         measuredPower = Optional.of(assembly.source(node.orElseThrow(), Network.UNMETERED));
     }

@@ -1,7 +1,7 @@
 package org.warmvat.heating;
 
-import org.warmvat.network.Course;
 import org.warmvat.network.Interval;
+import org.warmvat.network.KnownRate;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
@@ -9,11 +9,11 @@ import org.warmvat.network.Source;
 /** Heat that was measured, into the slurry in place of the circuit that gave it. */
 public final class MeasuredHeat implements Part {
 
-    private final Course watts;
+    private final KnownRate watts;
     private final Source source;
 
     /** Adds it to a network. */
-    public MeasuredHeat(Course watts, Network.Assembly assembly) {
+    public MeasuredHeat(KnownRate watts, Network.Assembly assembly) {
         this.watts = watts;
         source = assembly.source(Network.SLURRY, Network.UNMETERED);
         assembly.part(this);

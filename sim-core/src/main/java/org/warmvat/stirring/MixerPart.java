@@ -3,8 +3,8 @@ package org.warmvat.stirring;
 import java.util.Optional;
 import org.warmvat.design.Mixer;
 import org.warmvat.network.Balance;
-import org.warmvat.network.Course;
 import org.warmvat.network.Interval;
+import org.warmvat.network.KnownRate;
 import org.warmvat.network.Line;
 import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
@@ -40,7 +40,7 @@ public final class MixerPart implements Part {
     private final InForce season;
     private final Source heat;
     private final Source electricity;
-    private Optional<Course> measured = Optional.empty();
+    private Optional<KnownRate> measured = Optional.empty();
     private boolean running;
 
     /** Adds the mixer to a network. */
@@ -56,7 +56,7 @@ public final class MixerPart implements Part {
     }
 
     /** Turns as measured from now on, in place of its running times: the share of the time in which it turned. */
-    public void turnAs(Course share) {
+    public void turnAs(KnownRate share) {
         measured = Optional.of(share);
     }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.design.Design;
-import org.warmvat.design.Plane;
+import org.warmvat.design.Mounting;
 import org.warmvat.weather.Weather;
 
 /** What looks odd in a design and its weather but runs all the same; a sentence each. */
@@ -19,7 +19,7 @@ public final class Notices {
     public static List<String> of(Design design, Weather weather) {
         List<String> notices = new ArrayList<>();
         design.solar().ifPresent(solar -> {
-            Plane plane = solar.collector().plane();
+            Mounting plane = solar.collector().plane();
             double latitude = weather.site().latitudeDeg();
             double azimuth = plane.azimuthDegAt(latitude);
             double towardsEquator = Math.cos(Math.toRadians(azimuth)) * (latitude >= 0 ? -1 : 1);

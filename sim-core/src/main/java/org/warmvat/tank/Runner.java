@@ -9,7 +9,7 @@ import org.warmvat.account.Books;
 import org.warmvat.design.BeamModifier;
 import org.warmvat.design.Collector;
 import org.warmvat.design.Design;
-import org.warmvat.design.Plane;
+import org.warmvat.design.Mounting;
 import org.warmvat.design.SeasonTable;
 import org.warmvat.design.Shape;
 import org.warmvat.design.SolarCircuit;
@@ -190,7 +190,7 @@ public final class Runner {
     /** What the sun on a collector depends on besides the file. */
     private static List<Object> lit(Design design, SolarCircuit solar) {
         Collector collector = solar.collector();
-        Plane plane = collector.plane();
+        Mounting plane = collector.plane();
         Collector.Incidence incidence = collector.incidence();
         List<Object> all = new ArrayList<>(taken(design));
         all.addAll(List.of(

@@ -1,7 +1,7 @@
 package org.warmvat.tank;
 
 import java.util.Optional;
-import org.warmvat.network.Course;
+import org.warmvat.network.KnownRate;
 
 /**
  * What is known to have gone into a tank, in place of what its design would have done (model equation 16.2).
@@ -14,11 +14,11 @@ import org.warmvat.network.Course;
  * @param airIsRoom whether the air of the weather is that of the room in which the tank stands
  */
 public record Supplied(
-        Optional<Course> solarHeatW,
-        Optional<Course> backupHeatW,
-        Optional<Course> backupPowerW,
-        Optional<Course> feedKgPerS,
-        Optional<Course> mixerShare,
+        Optional<KnownRate> solarHeatW,
+        Optional<KnownRate> backupHeatW,
+        Optional<KnownRate> backupPowerW,
+        Optional<KnownRate> feedKgPerS,
+        Optional<KnownRate> mixerShare,
         boolean airIsRoom) {
 
     /** All as the design does it. */
@@ -26,7 +26,7 @@ public record Supplied(
             Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false);
 
     /** The same with a known heat in place of the backup heater. */
-    public Supplied withBackupHeat(Course watts) {
+    public Supplied withBackupHeat(KnownRate watts) {
         return new Supplied(solarHeatW, Optional.of(watts), Optional.empty(), feedKgPerS, mixerShare, airIsRoom);
     }
 }

@@ -2,7 +2,7 @@ package org.warmvat.checks;
 
 import java.util.OptionalDouble;
 import org.warmvat.design.Collector;
-import org.warmvat.design.Plane;
+import org.warmvat.design.Mounting;
 import org.warmvat.heating.CollectorHeat;
 import org.warmvat.heating.IncidenceModifiers;
 import org.warmvat.sun.SkyModel;
@@ -11,7 +11,7 @@ import org.warmvat.sun.TiltedIrradiance;
 /** Collectors of one square metre, by their data sheets. */
 final class Collectors {
 
-    private static final Plane PLANE = new Plane(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
+    private static final Mounting PLANE = new Mounting(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
 
     private Collectors() {}
 

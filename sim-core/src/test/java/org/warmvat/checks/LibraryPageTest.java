@@ -10,7 +10,7 @@ import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.regex.Matcher;
+import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.tools.ToolProvider;
@@ -25,11 +25,32 @@ class LibraryPageTest {
 
     @Test
     void theFirstLinesCompileAndRun(@TempDir Path folder) throws Exception {
-        Matcher block = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL)
-                .matcher(Files.readString(PAGE, StandardCharsets.UTF_8));
-        assertTrue(block.find());
-        String code = block.group(1);
+        String code = blocks().get(0);
         assertTrue(code.lines().filter(line -> !line.isBlank()).count() <= 10, code);
+        assertTrue(said(code, folder).matches("-?[0-9.]+\\s+"), said(code, folder));
+    }
+
+    /** More insulation returns more, and a large tank more than it eats: the library's questions give what the program's do. */
+    @Test
+    void theQuestionsCompileAndRun(@TempDir Path folder) throws Exception {
+        double[] said = said(blocks().get(1), folder)
+                .lines()
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        assertEquals(2, said.length);
+        assertTrue(said[0] > 0, () -> "more insulation gains " + said[0]);
+        assertTrue(said[1] > 0, () -> "900 litres return " + said[1]);
+    }
+
+    private static List<String> blocks() throws Exception {
+        return Pattern.compile("```java\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(PAGE, StandardCharsets.UTF_8))
+                .results()
+                .map(block -> block.group(1))
+                .toList();
+    }
+
+    private static String said(String code, Path folder) throws Exception {
         String imports = code.lines().filter(line -> line.startsWith("import ")).collect(Collectors.joining("\n"));
         String body = code.lines().filter(line -> !line.startsWith("import ")).collect(Collectors.joining("\n"));
         Path source = folder.resolve("FirstLines.java");
@@ -42,7 +63,7 @@ class LibraryPageTest {
         int compiled = ToolProvider.getSystemJavaCompiler()
                 .run(null, null, null, "-proc:none", "-cp", core.toString(), source.toString());
         assertEquals(0, compiled);
-        assertTrue(printed(folder).matches("-?[0-9.]+\\s+"), printed(folder));
+        return printed(folder);
     }
 
     private static String printed(Path folder) throws Exception {

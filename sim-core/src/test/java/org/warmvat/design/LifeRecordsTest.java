@@ -141,7 +141,7 @@ class LifeRecordsTest {
                 "a3_j_m3k 1, expected below a third of a1_w_m2k, 2.5: the loss in still air",
                 () -> new Collector(
                         2,
-                        new Plane(60, OptionalDouble.empty(), SkyModel.ISOTROPIC),
+                        new Mounting(60, OptionalDouble.empty(), SkyModel.ISOTROPIC),
                         0.8,
                         2.5,
                         0.01,

@@ -55,10 +55,10 @@ class PartsTest {
 
     @Test
     void collectorFacesTheEquatorUnlessItSays() {
-        Plane plane = new Plane(60, OptionalDouble.empty(), SkyModel.PEREZ);
+        Mounting plane = new Mounting(60, OptionalDouble.empty(), SkyModel.PEREZ);
         assertEquals(180, plane.azimuthDegAt(53));
         assertEquals(0, plane.azimuthDegAt(-42));
-        assertEquals(95, new Plane(60, OptionalDouble.of(95), SkyModel.PEREZ).azimuthDegAt(-42));
+        assertEquals(95, new Mounting(60, OptionalDouble.of(95), SkyModel.PEREZ).azimuthDegAt(-42));
     }
 
     @Test

@@ -42,7 +42,7 @@ final class SampleDesign {
         return new SolarCircuit(
                 new Collector(
                         2,
-                        new Plane(60, java.util.OptionalDouble.empty(), SkyModel.HAY_DAVIES),
+                        new Mounting(60, java.util.OptionalDouble.empty(), SkyModel.HAY_DAVIES),
                         0.78,
                         3.6,
                         0.012,
@@ -90,7 +90,7 @@ final class SampleDesign {
                 new Control(36, 1, 34, 3, new Control.DailyChange(1, 2)),
                 gas,
                 contents,
-                new Site(
+                new Outdoors(
                         new Ground(Optional.empty(), 0.05, 0.5, 0.2),
                         new Sky(1, 0.8, 10),
                         new AssumedWeather(3, 0.75, 0.5)),

@@ -5,14 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Collector;
-import org.warmvat.design.Plane;
+import org.warmvat.design.Mounting;
 import org.warmvat.sun.SkyModel;
 
 /** What the collector loses (equation 5.1). */
 class CollectorHeatTest {
     private final CollectorHeat heat = new CollectorHeat(new Collector(
             2,
-            new Plane(60, OptionalDouble.empty(), SkyModel.ISOTROPIC),
+            new Mounting(60, OptionalDouble.empty(), SkyModel.ISOTROPIC),
             0.78,
             3.6,
             0.012,

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Collector;
-import org.warmvat.design.Plane;
+import org.warmvat.design.Mounting;
 import org.warmvat.design.Shading;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sun.Horizon;
@@ -21,7 +21,7 @@ class ShadingLossTest {
     private static Collector collector() {
         return new Collector(
                 2,
-                new Plane(60, OptionalDouble.of(180), SkyModel.ISOTROPIC),
+                new Mounting(60, OptionalDouble.of(180), SkyModel.ISOTROPIC),
                 0.78,
                 3.6,
                 0.012,

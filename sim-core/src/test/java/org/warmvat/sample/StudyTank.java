@@ -29,15 +29,15 @@ import org.warmvat.design.Ground;
 import org.warmvat.design.Layer;
 import org.warmvat.design.Material;
 import org.warmvat.design.Mixer;
+import org.warmvat.design.Mounting;
+import org.warmvat.design.Outdoors;
 import org.warmvat.design.OuterFace;
 import org.warmvat.design.Place;
-import org.warmvat.design.Plane;
 import org.warmvat.design.Prices;
 import org.warmvat.design.PumpControl;
 import org.warmvat.design.PumpedLoop;
 import org.warmvat.design.RunIn;
 import org.warmvat.design.Shape;
-import org.warmvat.design.Site;
 import org.warmvat.design.Sky;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.design.SolarLoop;
@@ -103,7 +103,7 @@ public final class StudyTank {
                 new Control(36, 1, 34, 0, new Control.DailyChange(1, 2)),
                 Optional.empty(),
                 new Contents(1000, Optional.of(0.0), 1600, 0.6),
-                new Site(
+                new Outdoors(
                         new Ground(Optional.empty(), 0.05, 0.5, 0.2),
                         new Sky(1, 0.8, 10),
                         new AssumedWeather(3, 0.75, 0.5)),
@@ -112,7 +112,7 @@ public final class StudyTank {
     }
 
     public static Optional<SolarCircuit> collector(double areaM2) {
-        Plane plane = new Plane(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
+        Mounting plane = new Mounting(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
         return Optional.of(new SolarCircuit(
                 new Collector(areaM2, plane, 0.78, 3.6, 0.012, 7000, new Collector.Incidence(0.14, 0.9, 85)),
                 new SolarLoop(new PumpedLoop(0.04, 12), 3700, -20, 9000, 0.8),

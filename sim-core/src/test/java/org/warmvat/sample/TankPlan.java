@@ -34,9 +34,10 @@ import org.warmvat.design.Hygienisation;
 import org.warmvat.design.Layer;
 import org.warmvat.design.Material;
 import org.warmvat.design.Mixer;
+import org.warmvat.design.Mounting;
+import org.warmvat.design.Outdoors;
 import org.warmvat.design.OuterFace;
 import org.warmvat.design.Place;
-import org.warmvat.design.Plane;
 import org.warmvat.design.Plausible;
 import org.warmvat.design.Prices;
 import org.warmvat.design.PumpControl;
@@ -46,7 +47,6 @@ import org.warmvat.design.SeasonCalendar;
 import org.warmvat.design.Shading;
 import org.warmvat.design.Shape;
 import org.warmvat.design.Shelter;
-import org.warmvat.design.Site;
 import org.warmvat.design.Sky;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.design.SolarLoop;
@@ -275,7 +275,7 @@ public final class TankPlan {
         return new SolarCircuit(
                 new Collector(
                         collectorM2,
-                        new Plane(60, azimuthDeg, skyModel),
+                        new Mounting(60, azimuthDeg, skyModel),
                         0.78,
                         3.6,
                         0.012,
@@ -306,7 +306,7 @@ public final class TankPlan {
                 control,
                 gas,
                 contents,
-                new Site(ground, new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5), surroundings),
+                new Outdoors(ground, new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5), surroundings),
                 runIn,
                 new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)),
                 calendar.spells(),

@@ -49,7 +49,7 @@ public record FitResult(
      * @param estimate its value
      * @param held whether it was held as the design has it, since the log cannot tell it
      */
-    public record Found(Estimate estimate, boolean held) {}
+    public record Found(FittedFigure estimate, boolean held) {}
 
     /**
      * What follows from the factors.
@@ -59,7 +59,8 @@ public record FitResult(
      * @param capacityJPerK heat capacity of the contents
      * @param ratio loss over heat capacity, as a multiple of the drawn, where both were asked for and cannot be told apart
      */
-    public record Derived(Estimate uaWPerK, Estimate timeConstantH, double capacityJPerK, Optional<Estimate> ratio) {}
+    public record Derived(
+            FittedFigure uaWPerK, FittedFigure timeConstantH, double capacityJPerK, Optional<FittedFigure> ratio) {}
 
     /**
      * What is left between log and model.
@@ -78,7 +79,7 @@ public record FitResult(
      * @param netEnergyKWh net energy
      * @param warnings what the year of the tank as fitted warns of
      */
-    public record Year(Estimate backupBoughtKWh, Estimate netEnergyKWh, List<Warning> warnings) {
+    public record Year(FittedFigure backupBoughtKWh, FittedFigure netEnergyKWh, List<Warning> warnings) {
 
         /** Copies. */
         public Year {

@@ -111,12 +111,13 @@ public final class FitStudy {
         for (Factor factor : question.factors()) {
             int own = model.factors().indexOf(factor);
             if (!toldApart && question.asked()) {
-                Estimate unknown =
+                FittedFigure unknown =
                         whole.factor(question.factors().indexOf(factor)).withoutRange();
                 factors.put(factor, new FitResult.Found(unknown, false));
             } else {
-                Estimate estimate =
-                        own >= 0 ? factor(own) : Estimate.held(model.design().number("adjust." + factor.key()));
+                FittedFigure estimate = own >= 0
+                        ? factor(own)
+                        : FittedFigure.held(model.design().number("adjust." + factor.key()));
                 factors.put(factor, new FitResult.Found(estimate, own < 0));
             }
         }
@@ -125,11 +126,11 @@ public final class FitStudy {
 
     private FitResult.Derived derived(LoggedTanks tanks, FitQuestion question, boolean found) {
         Design drawn = model.drawn();
-        Estimate ua = estimate(point -> tanks.uaWPerK(model.adjusted(point)), tanks.uaWPerK(drawn));
-        Estimate hours = estimate(point -> tanks.timeConstantH(model.adjusted(point)), tanks.timeConstantH(drawn));
+        FittedFigure ua = estimate(point -> tanks.uaWPerK(model.adjusted(point)), tanks.uaWPerK(drawn));
+        FittedFigure hours = estimate(point -> tanks.timeConstantH(model.adjusted(point)), tanks.timeConstantH(drawn));
         boolean ratioOnly = !found && question.factors().containsAll(List.of(Factor.ENVELOPE, Factor.CAPACITY));
         double drawnH = tanks.timeConstantH(drawn);
-        Optional<Estimate> ratio = ratioOnly
+        Optional<FittedFigure> ratio = ratioOnly
                 ? Optional.of(estimate(point -> drawnH / tanks.timeConstantH(model.adjusted(point)), 1))
                 : Optional.empty();
         return new FitResult.Derived(found ? ua : ua.withoutRange(), hours, drawn.contentsHeatCapacityJPerK(), ratio);
@@ -160,16 +161,16 @@ public final class FitStudy {
                 model.slurryC(model.adjusted(point), point));
     }
 
-    private Estimate estimate(ToDoubleFunction<double[]> figure, double drawn) {
+    private FittedFigure estimate(ToDoubleFunction<double[]> figure, double drawn) {
         double value = figure.applyAsDouble(fitted.values());
         if (fitted.isSingular()) {
-            return new Estimate(drawn, value, Optional.empty(), Optional.empty());
+            return new FittedFigure(drawn, value, Optional.empty(), Optional.empty());
         }
         double[] draws = blockDraws.stream().mapToDouble(figure).toArray();
-        return new Estimate(drawn, value, Optional.of(fitted.range(figure)), Optional.of(Range95.ofDraws(draws)));
+        return new FittedFigure(drawn, value, Optional.of(fitted.range(figure)), Optional.of(Range95.ofDraws(draws)));
     }
 
-    private Estimate factor(int index) {
+    private FittedFigure factor(int index) {
         return estimate(point -> point[index], 1);
     }
 

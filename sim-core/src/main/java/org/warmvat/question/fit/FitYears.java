@@ -52,8 +52,8 @@ final class FitYears {
                 new FitResult.Year(estimate(bought), estimate(net), years.get(1).warnings()));
     }
 
-    private static Estimate estimate(double[] figures) {
+    private static FittedFigure estimate(double[] figures) {
         double[] draws = Arrays.copyOfRange(figures, 2, figures.length);
-        return new Estimate(figures[0], figures[1], Optional.of(Range95.ofFewDraws(draws)), Optional.empty());
+        return new FittedFigure(figures[0], figures[1], Optional.of(Range95.ofFewDraws(draws)), Optional.empty());
     }
 }

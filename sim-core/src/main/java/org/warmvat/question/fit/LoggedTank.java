@@ -12,7 +12,7 @@ import org.warmvat.engine.Hours;
 import org.warmvat.log.Log;
 import org.warmvat.log.LogColumn;
 import org.warmvat.log.Steps;
-import org.warmvat.network.Course;
+import org.warmvat.network.KnownRate;
 import org.warmvat.network.Part;
 import org.warmvat.network.State;
 import org.warmvat.tank.Runner;
@@ -63,15 +63,15 @@ final class LoggedTank implements Along {
     }
 
     LoggedTank withoutHeater() {
-        return new LoggedTank(this, supplied.withBackupHeat(Course.NONE));
+        return new LoggedTank(this, supplied.withBackupHeat(KnownRate.NONE));
     }
 
     private Supplied supplied(Design design) {
-        Optional<Course> heat = course(LogColumn.BACKUP_HEAT, 1);
-        Optional<Course> power = Optional.empty();
+        Optional<KnownRate> heat = course(LogColumn.BACKUP_HEAT, 1);
+        Optional<KnownRate> power = Optional.empty();
         if (heat.isEmpty()) {
             double efficiency = design.backup().map(BackupCircuit::efficiency).orElse(1.0);
-            Optional<Course> electric = course(LogColumn.BACKUP_ELECTRIC, efficiency);
+            Optional<KnownRate> electric = course(LogColumn.BACKUP_ELECTRIC, efficiency);
             boolean throughWater = design.backup()
                     .filter(backup -> backup.through() instanceof BackupCircuit.Circuit)
                     .isPresent();
@@ -89,12 +89,12 @@ final class LoggedTank implements Along {
                 airIsRoom);
     }
 
-    private Optional<Course> course(LogColumn column, double factor) {
+    private Optional<KnownRate> course(LogColumn column, double factor) {
         return log.steps(column).map(steps -> new LoggedCourse(steps, factor));
     }
 
     /** Steps of the log on the clock of the weather along it. */
-    private record LoggedCourse(Steps steps, double factor) implements Course {
+    private record LoggedCourse(Steps steps, double factor) implements KnownRate {
 
         @Override
         public double at(double timeS) {

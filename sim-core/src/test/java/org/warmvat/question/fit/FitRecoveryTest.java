@@ -67,8 +67,8 @@ class FitRecoveryTest {
         for (long seed = 1; seed <= draws; seed++) {
             FitResult result = fit(made.of(seed), weather, FitQuestion.USUAL);
             assertTrue(result.toldApart(), "seed " + seed);
-            Estimate envelope = result.factors().get(Factor.ENVELOPE).estimate();
-            Estimate capacity = result.factors().get(Factor.CAPACITY).estimate();
+            FittedFigure envelope = result.factors().get(Factor.ENVELOPE).estimate();
+            FittedFigure capacity = result.factors().get(Factor.CAPACITY).estimate();
             held.merge(Factor.ENVELOPE, envelope.remembered().orElseThrow().holds(ENVELOPE) ? 1 : 0, Integer::sum);
             held.merge(Factor.CAPACITY, capacity.remembered().orElseThrow().holds(CAPACITY) ? 1 : 0, Integer::sum);
         }
@@ -141,7 +141,7 @@ class FitRecoveryTest {
         asked.factors()
                 .values()
                 .forEach(found -> assertTrue(found.estimate().wider().isEmpty()));
-        Estimate ratio = asked.derived().ratio().orElseThrow();
+        FittedFigure ratio = asked.derived().ratio().orElseThrow();
         double truth = asked.derived().timeConstantH().drawn() / timeConstantH(log);
         assertTrue(ratio.wider().orElseThrow().holds(truth), ratio + ", true " + truth);
         assertTrue(asked.fitted().isEmpty() && asked.year().isEmpty());
@@ -149,8 +149,8 @@ class FitRecoveryTest {
         FitResult usual = fit(log, DAYS, FitQuestion.USUAL);
         assertFalse(usual.toldApart());
         assertTrue(usual.factors().get(Factor.CAPACITY).held());
-        Estimate envelope = usual.factors().get(Factor.ENVELOPE).estimate();
-        Estimate hours = usual.derived().timeConstantH();
+        FittedFigure envelope = usual.factors().get(Factor.ENVELOPE).estimate();
+        FittedFigure hours = usual.derived().timeConstantH();
         assertTrue(hours.wider().orElseThrow().holds(timeConstantH(log)), hours.toString());
         assertEquals(envelope.value(), usual.fitted().orElseThrow().number("adjust.envelope"), 0);
     }

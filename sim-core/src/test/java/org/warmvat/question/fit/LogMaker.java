@@ -14,7 +14,7 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.log.Log;
 import org.warmvat.log.LogFiles;
-import org.warmvat.network.Course;
+import org.warmvat.network.KnownRate;
 import org.warmvat.tank.Guest;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.Supplied;
@@ -40,7 +40,7 @@ final class LogMaker {
     /** A tank that cools from 36 °C, fed with nothing, heated by a known power for some hours. */
     static LogMaker cooling(Design truth, Weather weather, double pulseW, int fromHour, int toHour) {
         LogMaker log = new LogMaker(weather, "backup_electric_w,feed_kg");
-        Course pulse = new Course() {
+        KnownRate pulse = new KnownRate() {
             @Override
             public double at(double timeS) {
                 return timeS > fromHour * Hours.HOUR_S && timeS < toHour * Hours.HOUR_S ? pulseW : 0;
@@ -54,10 +54,10 @@ final class LogMaker {
             }
         };
         Supplied supplied = new Supplied(
-                Optional.of(Course.NONE),
+                Optional.of(KnownRate.NONE),
                 Optional.of(pulse),
                 Optional.empty(),
-                Optional.of(Course.NONE),
+                Optional.of(KnownRate.NONE),
                 Optional.empty(),
                 false);
         TankRun run = new Runner(weather, new ReferenceEngine()).start(truth, 0, 36, supplied, Guest.NONE);

@@ -16,9 +16,9 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.question.fit.Estimate;
 import org.warmvat.question.fit.FitCourse;
 import org.warmvat.question.fit.FitResult;
+import org.warmvat.question.fit.FittedFigure;
 import org.warmvat.regression.Range95;
 
 /** The answer to {@code fit}. */
@@ -83,7 +83,7 @@ public final class FitAnswer {
                 "net_energy_kwh", figure(year.netEnergyKWh(), true));
     }
 
-    private static Map<String, Object> figure(Estimate estimate, boolean withDrawn) {
+    private static Map<String, Object> figure(FittedFigure estimate, boolean withDrawn) {
         Map<String, Object> figure = new LinkedHashMap<>();
         if (withDrawn) {
             figure.put("drawn", estimate.drawn());

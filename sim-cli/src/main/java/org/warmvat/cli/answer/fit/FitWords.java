@@ -7,9 +7,9 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.fit.ClockDoubt;
-import org.warmvat.question.fit.Estimate;
 import org.warmvat.question.fit.Factor;
 import org.warmvat.question.fit.FitResult;
+import org.warmvat.question.fit.FittedFigure;
 import org.warmvat.question.fit.Pieces;
 import org.warmvat.question.fit.Suspect;
 import org.warmvat.regression.Range95;
@@ -34,8 +34,8 @@ final class FitWords {
     }
 
     void tell(Draft draft) {
-        Estimate ua = result.derived().uaWPerK();
-        Estimate hours = result.derived().timeConstantH();
+        FittedFigure ua = result.derived().uaWPerK();
+        FittedFigure hours = result.derived().timeConstantH();
         draft.verdict(verdict(), but())
                 .key("Loss, fitted", with(ua, "W/K"))
                 .key("Loss, drawn", Numerals.three(ua.drawn()) + " W/K")
@@ -49,7 +49,7 @@ final class FitWords {
     }
 
     private String verdict() {
-        Estimate ua = result.derived().uaWPerK();
+        FittedFigure ua = result.derived().uaWPerK();
         if (!result.toldApart() && result.fitted().isEmpty()) {
             return result.derived()
                     .ratio()
@@ -71,14 +71,14 @@ final class FitWords {
                 + ")";
     }
 
-    private static String interval(Estimate estimate, String unit) {
+    private static String interval(FittedFigure estimate, String unit) {
         return estimate.wider()
                 .map(range ->
                         " (95 %: " + Numerals.three(range.low()) + " to " + Numerals.three(range.high()) + unit + ")")
                 .orElse("");
     }
 
-    private static String with(Estimate estimate, String unit) {
+    private static String with(FittedFigure estimate, String unit) {
         return estimate.wider()
                 .map(range -> Numerals.three(range.low()) + " to " + Numerals.three(range.high()) + " " + unit)
                 .orElse("not told");
@@ -134,7 +134,7 @@ final class FitWords {
     private List<String> found() {
         List<String> sentences = new ArrayList<>();
         result.factors().forEach((factor, found) -> sentences.add(sentence(factor, found)));
-        Estimate hours = result.derived().timeConstantH();
+        FittedFigure hours = result.derived().timeConstantH();
         sentences.add("Its time constant is " + Numerals.three(hours.value()) + " h" + interval(hours, " h")
                 + ", drawn " + Numerals.three(hours.drawn())
                 + " h: after it, left alone, a third of the temperature difference is left.");
@@ -190,13 +190,13 @@ final class FitWords {
                 .orElse(List.of());
     }
 
-    private static String both(Estimate estimate) {
+    private static String both(FittedFigure estimate) {
         return Words.kWh(estimate.value()) + interval(estimate, " kWh") + ", as drawn " + Words.kWh(estimate.drawn());
     }
 
     /** Questions only where the log says that something differs. */
     private List<String> suspects() {
-        Estimate ua = result.derived().uaWPerK();
+        FittedFigure ua = result.derived().uaWPerK();
         boolean asDrawn = ua.wider().map(range -> range.holds(ua.drawn())).orElse(true);
         if (asDrawn || result.fitted().isEmpty()) {
             return List.of();
@@ -266,7 +266,7 @@ final class FitWords {
         return hints;
     }
 
-    static List<String> row(String name, Estimate estimate, String unit) {
+    static List<String> row(String name, FittedFigure estimate, String unit) {
         return List.of(
                 unit.isEmpty() ? name : name + ", " + unit,
                 Numerals.three(estimate.drawn()),

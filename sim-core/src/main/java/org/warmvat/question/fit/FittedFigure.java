@@ -11,11 +11,11 @@ import org.warmvat.regression.Range95;
  * @param remembered its 95 % interval with errors that remember; empty where the log cannot tell it
  * @param blocks the same from moving blocks
  */
-public record Estimate(double drawn, double value, Optional<Range95> remembered, Optional<Range95> blocks) {
+public record FittedFigure(double drawn, double value, Optional<Range95> remembered, Optional<Range95> blocks) {
 
     /** A figure that the log does not tell. */
-    public static Estimate held(double value) {
-        return new Estimate(value, value, Optional.empty(), Optional.empty());
+    public static FittedFigure held(double value) {
+        return new FittedFigure(value, value, Optional.empty(), Optional.empty());
     }
 
     /** The wider of the two intervals. */
@@ -23,7 +23,7 @@ public record Estimate(double drawn, double value, Optional<Range95> remembered,
         return remembered.map(range -> range.orWider(blocks.orElse(range)));
     }
 
-    Estimate withoutRange() {
-        return new Estimate(drawn, value, Optional.empty(), Optional.empty());
+    FittedFigure withoutRange() {
+        return new FittedFigure(drawn, value, Optional.empty(), Optional.empty());
     }
 }

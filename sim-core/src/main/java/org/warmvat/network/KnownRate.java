@@ -1,10 +1,10 @@
 package org.warmvat.network;
 
 /** A rate known beforehand, constant between its jumps, such as one that was measured. Times are seconds since the weather began. */
-public interface Course {
+public interface KnownRate {
 
     /** Nothing at any time. */
-    Course NONE = new Course() {
+    KnownRate NONE = new KnownRate() {
         @Override
         public double at(double timeS) {
             return 0;

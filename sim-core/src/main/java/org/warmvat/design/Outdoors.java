@@ -10,7 +10,7 @@ import org.warmvat.design.keys.Key;
  * @param assumedWeather what is taken where the weather file is silent
  * @param surroundings what stands in the tank's sky, and in the collector's
  */
-public record Site(
+public record Outdoors(
         @Key(name = "ground", says = "The ground around the tank", usual = "{}")
         Ground ground,
 
@@ -28,7 +28,7 @@ public record Site(
         Shading surroundings) {
 
     /** An open place. */
-    public Site(Ground ground, Sky sky, AssumedWeather assumedWeather) {
+    public Outdoors(Ground ground, Sky sky, AssumedWeather assumedWeather) {
         this(ground, sky, assumedWeather, Shading.NONE);
     }
 }

@@ -11,7 +11,7 @@ import org.warmvat.sun.SkyModel;
  * @param azimuthDeg where it faces, degrees clockwise from north; absent: towards the equator of the weather's site
  * @param skyModel model of diffuse light
  */
-public record Plane(
+public record Mounting(
         @Key(name = "tilt_deg", says = "Tilt from level", unit = "deg", least = 0, most = 90, usual = "60")
         double tiltDeg,
 
@@ -32,8 +32,8 @@ public record Plane(
         SkyModel skyModel) {
 
     /** Refuses angles out of range. */
-    public Plane {
-        Ranges.check(Plane.class, tiltDeg, azimuthDeg, skyModel);
+    public Mounting {
+        Ranges.check(Mounting.class, tiltDeg, azimuthDeg, skyModel);
     }
 
     /** Where it faces at a site, degrees clockwise from north: as given, else towards the equator (180 north of it, 0 south). */
