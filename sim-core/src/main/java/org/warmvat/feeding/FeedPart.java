@@ -112,8 +112,7 @@ public final class FeedPart implements Part {
 
         void enter(int hour) {
             if (source instanceof FeedTemperature.Air) {
-                double endS = Math.max(DAY_S, hour * HOUR_S);
-                hourlyC = surroundings.weather().airC().mean(endS - DAY_S, endS);
+                hourlyC = surroundings.weather().meanAirOfDayBeforeC(hour);
             } else if (source instanceof FeedTemperature.Fixed fixed) {
                 hourlyC = fixed.celsius();
             }
@@ -268,9 +267,12 @@ public final class FeedPart implements Part {
 
     @Override
     public void enter(Interval interval) {
+        boolean wasOpen = open;
         open = flow.isOpen(interval);
         if (season.changes() || flow.isMeasured()) {
             carry();
+        } else if (!open && !wasOpen) {
+            return;
         }
         double kgPerS = open
                 ? fresh.kgPerS + heated.map(batch -> ((Stream) batch).kgPerS).orElse(0.0)

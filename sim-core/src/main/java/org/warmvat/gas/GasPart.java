@@ -75,6 +75,8 @@ public final class GasPart implements Part {
     private final Design design;
     private final InForce season;
     private final double openSecondsPerDay;
+    private final double waterKgPerDay;
+    private final double contentsKg;
     private double dilutionPerSWhileOpen;
     private final double referenceRate;
     private final List<Solids> solids = new ArrayList<>();
@@ -112,6 +114,9 @@ public final class GasPart implements Part {
         referenceRate = gas.temperatures().relativeRate(gas.referenceC());
         volumeM3 = design.tank().liquidVolumeM3();
         openSecondsPerDay = design.feed().schedule().openSecondsPerDay();
+        waterKgPerDay = design.feed().waterKgPerDay();
+        contentsKg = design.contentsKg();
+        dilutionPerSWhileOpen = dilutionPerSWhileOpen();
         addSolids(assembly);
         int methaneMeter = assembly.meter(Meter.of(METHANE)
                 .told(METHANE_MADE)
@@ -194,18 +199,20 @@ public final class GasPart implements Part {
     @Override
     public void enter(Interval interval) {
         open = feeding.getAsBoolean();
-        dilutionPerSWhileOpen = kgToday() / openSecondsPerDay / design.contentsKg();
+        if (season.changes()) {
+            dilutionPerSWhileOpen = dilutionPerSWhileOpen();
+        }
         pressurePa = surroundings.weather().pressureHPa(interval.hour()) * PA_PER_HPA;
     }
 
-    /** What is fed today, water included. */
-    private double kgToday() {
+    /** By what is fed today, water included. */
+    private double dilutionPerSWhileOpen() {
         double kg = 0;
         List<Feedstock> feedstocks = design.feed().feedstocks();
         for (int i = 0; i < feedstocks.size(); i++) {
             kg += feedstocks.get(i).kgPerDay() * season.feedstockFactor(i);
         }
-        return kg + design.feed().waterKgPerDay() * season.waterFactor();
+        return (kg + waterKgPerDay * season.waterFactor()) / openSecondsPerDay / contentsKg;
     }
 
     /** Methane made at the state last asked about, Nm3/s. */
@@ -248,8 +255,9 @@ public final class GasPart implements Part {
         double reactionJPerNm3 = gas.reactionHeatKJPerNm3Methane() * J_PER_KJ;
         reaction.set(made * reactionJPerNm3, madePerK * reactionJPerNm3);
         double c = gas.heatCapacityJPerM3K();
-        double heatJPerNm3 = GasVapour.heatJPerNm3(slurryC, airC, pressurePa, c);
-        double slope = GasVapour.heatSlopeJPerNm3K(slurryC, airC, pressurePa, c);
+        double saturationPa = GasVapour.saturationPa(slurryC);
+        double heatJPerNm3 = GasVapour.heatJPerNm3(slurryC, airC, pressurePa, c, saturationPa);
+        double slope = GasVapour.heatSlopeJPerNm3K(slurryC, airC, pressurePa, c, saturationPa);
         double biogas = made / gas.methaneFraction();
         heat.set(-biogas * heatJPerNm3, -(madePerK / gas.methaneFraction() * heatJPerNm3 + biogas * slope));
     }

@@ -20,7 +20,11 @@ public final class GasVapour {
 
     /** Vapour in saturated gas {@code e_s/(461.5 T)}, kg/m3. */
     public static double densityKgPerM3(double celsius) {
-        return saturationPa(celsius) / (VAPOUR_GAS_CONSTANT_J_PER_KG_K * (celsius + PhysicalConstants.ZERO_CELSIUS_K));
+        return densityKgPerM3(celsius, saturationPa(celsius));
+    }
+
+    private static double densityKgPerM3(double celsius, double saturationPa) {
+        return saturationPa / (VAPOUR_GAS_CONSTANT_J_PER_KG_K * (celsius + PhysicalConstants.ZERO_CELSIUS_K));
     }
 
     /** Latent heat {@code 2.501e6 - 2361 T}, J/kg. */
@@ -35,10 +39,14 @@ public final class GasVapour {
      * @param pressurePa of the air
      */
     public static double wetM3PerNm3(double celsius, double pressurePa) {
+        return wetM3PerNm3(celsius, pressurePa, saturationPa(celsius));
+    }
+
+    private static double wetM3PerNm3(double celsius, double pressurePa, double saturationPa) {
         return (celsius + PhysicalConstants.ZERO_CELSIUS_K)
                 / PhysicalConstants.ZERO_CELSIUS_K
                 * PhysicalConstants.STANDARD_PRESSURE_PA
-                / (pressurePa - saturationPa(celsius));
+                / (pressurePa - saturationPa);
     }
 
     /**
@@ -70,24 +78,29 @@ public final class GasVapour {
      * @param heatCapacityJPerM3K of the wet gas
      */
     public static double heatJPerNm3(double celsius, double airC, double pressurePa, double heatCapacityJPerM3K) {
-        double perM3 = densityKgPerM3(celsius) * latentHeatJPerKg(celsius) + heatCapacityJPerM3K * (celsius - airC);
-        return wetM3PerNm3(celsius, pressurePa) * perM3;
+        return heatJPerNm3(celsius, airC, pressurePa, heatCapacityJPerM3K, saturationPa(celsius));
+    }
+
+    static double heatJPerNm3(
+            double celsius, double airC, double pressurePa, double heatCapacityJPerM3K, double saturationPa) {
+        double vapour = densityKgPerM3(celsius, saturationPa) * latentHeatJPerKg(celsius);
+        return wetM3PerNm3(celsius, pressurePa, saturationPa) * (vapour + heatCapacityJPerM3K * (celsius - airC));
     }
 
     /** Derivative of {@link #heatJPerNm3} by the slurry's temperature, J/(Nm3 K). */
     public static double heatSlopeJPerNm3K(double celsius, double airC, double pressurePa, double heatCapacityJPerM3K) {
+        return heatSlopeJPerNm3K(celsius, airC, pressurePa, heatCapacityJPerM3K, saturationPa(celsius));
+    }
+
+    static double heatSlopeJPerNm3K(
+            double celsius, double airC, double pressurePa, double heatCapacityJPerM3K, double saturationPa) {
         double kelvin = celsius + PhysicalConstants.ZERO_CELSIUS_K;
-        double saturationPa = saturationPa(celsius);
         double saturationShare = 17.62 * 243.12 / ((243.12 + celsius) * (243.12 + celsius));
-        double density = saturationPa / (VAPOUR_GAS_CONSTANT_J_PER_KG_K * kelvin);
+        double density = densityKgPerM3(celsius, saturationPa);
         double vapour = density * latentHeatJPerKg(celsius);
-        double wet = kelvin
-                / PhysicalConstants.ZERO_CELSIUS_K
-                * PhysicalConstants.STANDARD_PRESSURE_PA
-                / (pressurePa - saturationPa);
         double wetShare = 1 / kelvin + saturationPa * saturationShare / (pressurePa - saturationPa);
         double perM3 = vapour + heatCapacityJPerM3K * (celsius - airC);
         double perM3PerK = vapour * (saturationShare - 1 / kelvin) - 2361 * density + heatCapacityJPerM3K;
-        return wet * (perM3 * wetShare + perM3PerK);
+        return wetM3PerNm3(celsius, pressurePa, saturationPa) * (perM3 * wetShare + perM3PerK);
     }
 }

@@ -305,15 +305,23 @@ public final class SolarPart implements Part {
         double limitC = control.highLimit().celsius(season.setpointC());
         belowLimit.setConstant(limitC - control.restartBelowLimitK());
         aboveLimit.setConstant(-limitC);
+        double fromSunW = adjustCollector
+                * sun.absorbedWPerM2(interval.hour())
+                * circuit.collector().areaM2();
+        if (circuit.collector().windAndSky().isNone()) {
+            absorbed.set(fromSunW);
+        } else {
+            enterWindAndSky(interval, fromSunW);
+        }
+        plane.set(sun.totalWPerM2(interval.hour()));
+    }
+
+    private void enterWindAndSky(Interval interval, double fromSunW) {
         double windMPerS = surroundings.windMPerS(interval.middleS());
-        absorbed.set(adjustCollector
-                        * sun.absorbedWPerM2(interval.hour())
-                        * circuit.collector().areaM2()
-                + collector.takenByWindW(windMPerS, sun.totalWPerM2(interval.hour())));
+        absorbed.set(fromSunW + collector.takenByWindW(windMPerS, sun.totalWPerM2(interval.hour())));
         sky.set(collector.skyW(
                 sun.skyFactor(),
-                surroundings.weather().airC().at(interval.middleS()),
+                surroundings.airC(interval.middleS()),
                 surroundings.weather().skyC(interval.hour(), interval.middleS())));
-        plane.set(sun.totalWPerM2(interval.hour()));
     }
 }

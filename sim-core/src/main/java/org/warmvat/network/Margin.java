@@ -6,9 +6,10 @@ package org.warmvat.network;
 public final class Margin {
 
     private double constant;
-    private int node = Network.NOWHERE;
+    // a node of no weight is read all the same, which is cheaper than to ask
+    private int node;
     private double weight;
-    private int other = Network.NOWHERE;
+    private int other;
     private double otherWeight;
     private int stock = Network.NOWHERE;
     private double stockWeight;
@@ -37,10 +38,10 @@ public final class Margin {
 
     /** Adds a weight times a node's temperature; no more than two nodes. */
     public Margin plus(double byWeight, int ofNode) {
-        if (node < 0 || node == ofNode) {
+        if (weight == 0 || node == ofNode) {
             node = ofNode;
             weight += byWeight;
-        } else if (other < 0 || other == ofNode) {
+        } else if (otherWeight == 0 || other == ofNode) {
             other = ofNode;
             otherWeight += byWeight;
         } else {
@@ -56,13 +57,7 @@ public final class Margin {
 
     /** The margin at a state. */
     public double at(State state) {
-        double sum = constant;
-        if (node >= 0) {
-            sum += weight * state.nodeC(node);
-        }
-        if (other >= 0) {
-            sum += otherWeight * state.nodeC(other);
-        }
+        double sum = constant + weight * state.nodeC(node) + otherWeight * state.nodeC(other);
         return stock < 0 ? sum : sum + stockWeight * state.stock(stock);
     }
 
@@ -73,6 +68,6 @@ public final class Margin {
 
     /** Whether it looks at a node. */
     public boolean looksAt(int ofNode) {
-        return node == ofNode || other == ofNode;
+        return (node == ofNode && weight != 0) || (other == ofNode && otherWeight != 0);
     }
 }

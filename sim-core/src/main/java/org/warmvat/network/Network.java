@@ -198,18 +198,22 @@ public final class Network {
 
         /** Adds a watch that always looks. */
         public int watch(Watched watched, Margin margin) {
-            return watch(watched, Gate.OPEN, margin::at, UNMETERED);
+            return watch(watched, Gate.OPEN, margin, UNMETERED);
         }
 
         /** Adds a watch that looks while a gate is open. */
         public int watch(Watched watched, Gate gate, ToDoubleFunction<State> margin) {
-            return watch(watched, gate, margin, UNMETERED);
+            return watch(watched, new Watch(watched.key(), gate, margin), UNMETERED);
         }
 
         /** Adds a watch whose margin a meter integrates while it holds. */
-        public int watch(Watched watched, Gate gate, ToDoubleFunction<State> margin, int depthMeter) {
+        public int watch(Watched watched, Gate gate, Margin margin, int depthMeter) {
+            return watch(watched, new Watch(watched.key(), gate, margin), depthMeter);
+        }
+
+        private int watch(Watched watched, Watch watch, int depthMeter) {
             declarations.watched(watched);
-            watches.add(new Watch(watched.key(), gate, margin));
+            watches.add(watch);
             depthMeters.add(depthMeter);
             return watches.size() - 1;
         }

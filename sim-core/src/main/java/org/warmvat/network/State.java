@@ -25,6 +25,11 @@ public final class State {
         System.arraycopy(other.on, 0, on, 0, on.length);
     }
 
+    /** Takes over the positions of the switches alone. */
+    public void setSwitches(State other) {
+        System.arraycopy(other.on, 0, on, 0, on.length);
+    }
+
     /** Temperature of a node, °C. */
     public double nodeC(int node) {
         return nodeC[node];

@@ -12,6 +12,7 @@ import org.warmvat.weather.Weather;
 public final class Surroundings implements Part {
 
     private static final double DAY_S = 86_400;
+    private static final double HOUR_S = 3600;
 
     private final Weather weather;
     private final DoubleUnaryOperator groundC;
@@ -87,6 +88,18 @@ public final class Surroundings implements Part {
 
     /** Second of the local day, 0 up to but not including 86 400. */
     public double secondOfDay(double timeS) {
-        return (startSecondOfDay + timeS) % DAY_S;
+        return rest(startSecondOfDay + timeS, DAY_S);
+    }
+
+    /** Second of the local clock hour, 0 up to but not including 3600. */
+    public double secondOfHour(double timeS) {
+        return rest(startSecondOfDay + timeS, HOUR_S);
+    }
+
+    /** What {@code %} gives, exactly; Java's operator leaves compiled code, and every hour asks several times. */
+    private static double rest(double seconds, double of) {
+        double whole = Math.floor(seconds / of);
+        double rest = seconds - whole * of;
+        return rest < 0 ? seconds - (whole - 1) * of : rest;
     }
 }

@@ -15,6 +15,9 @@ public final class Switch {
     private Gate mayStart = Gate.SHUT;
     private Gate mayStop = Gate.SHUT;
     private Gate mustBeOff = Gate.SHUT;
+    private boolean isHeldOff;
+    private boolean alwaysStarts;
+    private boolean alwaysStops;
     private Margin[] start = {};
     private Margin[] stop = {};
 
@@ -26,6 +29,7 @@ public final class Switch {
     /** When it starts: all margins are reached while the gate is open. */
     public Switch startsWhen(Gate gate, Margin... all) {
         mayStart = gate;
+        alwaysStarts = gate.equals(Gate.OPEN);
         start = all.clone();
         return this;
     }
@@ -33,6 +37,7 @@ public final class Switch {
     /** When it stops: any margin is reached while the gate is open. */
     public Switch stopsWhen(Gate gate, Margin... any) {
         mayStop = gate;
+        alwaysStops = gate.equals(Gate.OPEN);
         stop = any.clone();
         return this;
     }
@@ -40,6 +45,7 @@ public final class Switch {
     /** While this gate is open it stands off whatever its margins. */
     public Switch offWhile(Gate gate) {
         mustBeOff = gate;
+        isHeldOff = true;
         return this;
     }
 
@@ -55,7 +61,13 @@ public final class Switch {
 
     /** Whether margins can move it as the switches stand. */
     public boolean canMove(State state) {
-        return state.isOn(number) ? mayStop.isOpen(state) : !mustBeOff.isOpen(state) && mayStart.isOpen(state);
+        return state.isOn(number)
+                ? alwaysStops || mayStop.isOpen(state)
+                : !mustBeOff(state) && (alwaysStarts || mayStart.isOpen(state));
+    }
+
+    private boolean mustBeOff(State state) {
+        return isHeldOff && mustBeOff.isOpen(state);
     }
 
     /** The margins that would move it from its position: all of them to start, any of them to stop. Shared: read only. */
@@ -66,7 +78,7 @@ public final class Switch {
     /** How far it is from leaving its position: negative while it stays, zero or more when it must move. */
     public double margin(State state) {
         boolean on = state.isOn(number);
-        if (on && mustBeOff.isOpen(state)) {
+        if (on && mustBeOff(state)) {
             return MUST;
         }
         if (!canMove(state)) {

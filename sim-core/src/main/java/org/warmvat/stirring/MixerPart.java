@@ -74,7 +74,7 @@ public final class MixerPart implements Part {
         if (run <= 0 || run >= HOUR_S) {
             return Double.POSITIVE_INFINITY;
         }
-        double secondOfHour = surroundings.secondOfDay(timeS) % HOUR_S;
+        double secondOfHour = surroundings.secondOfHour(timeS);
         double untilStopS = run - secondOfHour;
         return timeS + (untilStopS > SAME_S ? untilStopS : HOUR_S - secondOfHour);
     }
@@ -88,7 +88,7 @@ public final class MixerPart implements Part {
     }
 
     private double byItsTimes(Interval interval) {
-        double secondOfHour = surroundings.secondOfDay(interval.middleS()) % HOUR_S;
+        double secondOfHour = surroundings.secondOfHour(interval.middleS());
         return secondOfHour < season.mixerSecondsPerHour(interval.middleS()) ? 1 : 0;
     }
 }

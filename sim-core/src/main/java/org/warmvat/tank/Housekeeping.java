@@ -185,7 +185,7 @@ public final class Housekeeping implements Part {
                                 "The slurry stood below the minimum temperature of " + Watched.degrees(floorC)
                                         + " for %s; the lowest was %.1f °C."),
                 state -> hasMinimum() && !season.isGrace(),
-                belowFloor::at,
+                belowFloor,
                 assembly.meter(SHORTFALL));
         if (season.changes()) {
             int warming = assembly.watch(

@@ -20,6 +20,8 @@ import org.warmvat.sun.SunTrack;
  * <p>Hours are counted from 0; times are seconds since {@link #start()}.
  */
 public final class Weather {
+    private static final double DAY_S = 86_400;
+    private static final double HOUR_S = 3600;
     private static final double SECONDS_PER_HOUR = 3600;
     private static final int HOURS_PER_YEAR = 8760;
 
@@ -33,6 +35,7 @@ public final class Weather {
     private final List<String> assumptions;
     private final Once<Sunlight> sunlight;
     private final Once<Optional<KusudaAchenbach1965>> ground;
+    private final Once<double[]> dayBeforeC;
 
     /** Takes complete columns; what is absent is assumed as equation 4.1 says and told in {@link #assumptions()}. */
     public Weather(HourlyTable table) {
@@ -55,6 +58,7 @@ public final class Weather {
         this.assumptions = List.copyOf(told);
         this.sunlight = new Once<>(() -> Sunlight.of(table, meanPressureHPa(), conventions));
         this.ground = new Once<>(this::fitGround);
+        this.dayBeforeC = new Once<>(this::meansOfDayBefore);
     }
 
     private Linear linear(double[] values) {
@@ -160,6 +164,20 @@ public final class Weather {
     /** From where the sun is seen. */
     public Observer observer() {
         return Sunlight.observer(table, meanPressureHPa(), conventions);
+    }
+
+    /** Mean air temperature of the 24 hours before an hour begins; of the first 24 hours for those of the first day. */
+    public double meanAirOfDayBeforeC(int hour) {
+        return dayBeforeC.get()[hour];
+    }
+
+    private double[] meansOfDayBefore() {
+        double[] means = new double[hours()];
+        for (int hour = 0; hour < means.length; hour++) {
+            double endS = Math.max(DAY_S, hour * HOUR_S);
+            means[hour] = airC.mean(endS - DAY_S, endS);
+        }
+        return means;
     }
 
     private double meanPressureHPa() {

@@ -61,7 +61,7 @@ final class EventLocation {
      *
      * @param beginning state at the beginning
      * @param left longest time
-     * @param end the state at the time found, written
+     * @param end slurry, circuits and stocks at the time found, written; deviations of the segment are integrated up to it
      * @return the time, the longest where nothing moves
      */
     double first(State beginning, double left, State end) {
@@ -70,9 +70,7 @@ final class EventLocation {
         mover = null;
         firstS = left;
         endSpeedKnown = false;
-        seen.set(beginning);
-        end.set(beginning);
-        look(left, end);
+        finish(left, end);
         boolean startSpeedKnown = false;
         for (Switch one : switches) {
             if (one.canMove(beginning)) {
@@ -93,13 +91,18 @@ final class EventLocation {
             corners(circuit, end);
         }
         if (firstS < left) {
-            look(firstS, end);
+            finish(firstS, end);
         }
         return firstS;
     }
 
     private void look(double s, State into) {
         segment.look(s, into);
+        stocks.look(s, into);
+    }
+
+    private void finish(double s, State into) {
+        segment.finish(s, into);
         stocks.look(s, into);
     }
 
@@ -232,7 +235,7 @@ final class EventLocation {
         }
         boolean bent = rate * withinS > BENT;
         double low = 0;
-        double high = bent ? -Math.expm1(-rate * withinS) : withinS;
+        double high = bent ? 1 - Math.exp(-rate * withinS) : withinS;
         double lowK = Math.min(sign * margin.at(begin), -Double.MIN_NORMAL);
         double highK = Math.max(atEnd, Double.MIN_NORMAL);
         double highS = withinS;
@@ -243,7 +246,7 @@ final class EventLocation {
             if (!(x > low && x < high) || i > MOST_FALSE_POSITIONS) {
                 x = 0.5 * (low + high);
             }
-            double at = bent ? -Math.log1p(-x) / rate : x;
+            double at = bent ? -Math.log(1 - x) / rate : x;
             look(at, seen);
             double k = sign * margin.at(seen);
             if (k < 0) {

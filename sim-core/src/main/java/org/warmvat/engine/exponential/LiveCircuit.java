@@ -40,6 +40,8 @@ final class LiveCircuit {
 
     double aroundStartC;
     double aroundKPerS;
+    /** Where it was last gone to by itself. */
+    double endC;
 
     private final Exchange[] exchanges;
     private final Source[] sources;
@@ -163,12 +165,15 @@ final class LiveCircuit {
         return startC + t * (phi.phi1 * heatW + t * phi.phi2 * heatWPerS) / capacityJPerK;
     }
 
-    /** Integral of its deviation from the beginning, K s. */
-    double aloneKs(double t, PhiFunctions phi) {
+    /** Goes to a time: its temperature there is {@link #endC}; returns the integral of its deviation from the beginning, K s. */
+    double finishAlone(double t, PhiFunctions phi) {
         if (byRiccati) {
-            return (aroundStartC - startC) * t + 0.5 * aroundKPerS * t * t + riccati.integral(t, phi);
+            double integralKs = riccati.finish(t, phi);
+            endC = aroundStartC + aroundKPerS * t + riccati.endK;
+            return (aroundStartC - startC) * t + 0.5 * aroundKPerS * t * t + integralKs;
         }
         phi.at(lossWPerK / capacityJPerK * t);
+        endC = startC + t * (phi.phi1 * heatW + t * phi.phi2 * heatWPerS) / capacityJPerK;
         return t * t * (phi.phi2 * heatW + t * phi.phi3 * heatWPerS) / capacityJPerK;
     }
 

@@ -203,6 +203,7 @@ final class LiveSubsystem {
             one.begin(state, around, stepS);
         }
         fed.begin(state, slurryC - askedC, record.meters());
+        end.setSwitches(state);
         double s = closedForm(state, leftS);
         count(state, s, slurryC - askedC);
         lay(now + s, end);
@@ -218,7 +219,6 @@ final class LiveSubsystem {
     private double closedForm(State state, double leftS) {
         segment.prepare();
         double s = events.first(state, leftS, end);
-        segment.integrate(s);
         boolean again = true;
         for (int pass = 0; again && pass < MOST_LINEARISATIONS; pass++) {
             again = false;
@@ -236,7 +236,6 @@ final class LiveSubsystem {
             if (again) {
                 segment.prepare();
                 s = events.first(state, leftS, end);
-                segment.integrate(s);
             }
         }
         return s;

@@ -20,6 +20,12 @@ final class RiccatiSolution {
     private double w0;
     private double capacityJPerK;
     private boolean linear;
+    /** Of the time last gone to: the difference, what is left of w0, and how much the denominator has grown, as a logarithm. */
+    double endK;
+
+    private double endW;
+
+    private double logarithm;
 
     /** Sets the problem: drive S in W, loss k in W/K, a in W/K2, capacity in J/K, beginning in K. */
     void set(double driveW, double linearLossWPerK, double quadraticWPerK2, double capacity, double beginK) {
@@ -54,25 +60,27 @@ final class RiccatiSolution {
         return goalK + spanK * w / (1 - w);
     }
 
-    /** Integral of the difference over a time, K s. */
-    double integral(double t, PhiFunctions phi) {
+    /** Goes to a time: the difference there is {@link #endK}; returns its integral, K s. */
+    double finish(double t, PhiFunctions phi) {
         if (linear) {
             phi.at(ratePerS * t);
+            endK = startK + t * phi.phi1 * goalK;
             return startK * t + t * t * phi.phi2 * goalK;
         }
-        double w = w0 * Math.exp(-ratePerS * t);
-        return goalK * t + capacityJPerK / signedWPerK2 * Math.log1p((w0 - w) / (1 - w0));
+        endW = w0 * Math.exp(-ratePerS * t);
+        endK = goalK + spanK * endW / (1 - endW);
+        // not log1p, which leaves compiled code; what cancels is 1e-16 of a time constant
+        logarithm = Math.log((1 - endW) / (1 - w0));
+        return goalK * t + capacityJPerK / signedWPerK2 * logarithm;
     }
 
-    /** Integral of the quadratic loss over a time, J. */
+    /** Integral of the quadratic loss over the time last gone to, J. */
     double quadraticLossJ(double t) {
         if (linear) {
             return 0;
         }
-        double w = w0 * Math.exp(-ratePerS * t);
-        double logarithm = Math.log1p((w0 - w) / (1 - w0));
         double ofFirst = logarithm / ratePerS;
-        double ofSecond = -((w - w0) / ((1 - w) * (1 - w0)) + logarithm) / ratePerS;
+        double ofSecond = -((endW - w0) / ((1 - endW) * (1 - w0)) + logarithm) / ratePerS;
         return signedWPerK2 * (goalK * goalK * t + 2 * goalK * spanK * ofFirst + spanK * spanK * ofSecond);
     }
 }

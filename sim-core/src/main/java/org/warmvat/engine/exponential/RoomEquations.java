@@ -113,8 +113,14 @@ final class RoomEquations {
         int i = holder[node];
         if (i >= 0) {
             ownWPerK[i] += wPerK;
-            add(drive[i], other, wPerK, 0);
-            add(driveRise[i], other, 0, wPerK);
+            int at = column[other];
+            if (at >= 0) {
+                drive[i][at] += wPerK;
+                driveRise[i][at + 1] += wPerK;
+            } else {
+                drive[i][unknowns] += wPerK * meanC[other];
+                driveRise[i][unknowns] += wPerK * riseK[other];
+            }
         }
     }
 

@@ -35,6 +35,7 @@ final class StarSegment {
     private final double[] drive;
     private final double[] driveRise;
     private final double[] sum;
+    private final double[] integral;
     private int modes;
 
     StarSegment(LiveCircuit[] circuits) {
@@ -52,6 +53,7 @@ final class StarSegment {
         drive = new double[n];
         driveRise = new double[n];
         sum = new double[n];
+        integral = new double[n];
     }
 
     /** Works out the closed form from what has been said. */
@@ -131,21 +133,12 @@ final class StarSegment {
 
     /** Looks at a time after the beginning. */
     void look(double s, State seen) {
-        for (int i = 0; i < modes; i++) {
-            sum[i] = 0;
-        }
+        clear(sum);
         for (int m = 0; m < modes; m++) {
             phi.at(ratePerS[m] * s);
-            double y = s * (phi.phi1 * force[m] + s * phi.phi2 * slope[m]);
-            for (int i = 0; i < modes; i++) {
-                sum[i] += shape[m][i] * y;
-            }
+            add(sum, m, s * (phi.phi1 * force[m] + s * phi.phi2 * slope[m]));
         }
-        seen.setNodeC(Network.SLURRY, slurryC + sum[0]);
-        for (int i = 1; i < modes; i++) {
-            LiveCircuit one = circuits[coupled[i] - 1];
-            seen.setNodeC(one.node, one.startC + sum[i]);
-        }
+        write(seen);
         for (LiveCircuit one : circuits) {
             if (one.isAlone()) {
                 seen.setNodeC(one.node, one.aloneC(s, phi));
@@ -153,25 +146,45 @@ final class StarSegment {
         }
     }
 
-    /** Integrates deviations up to a time after the beginning. */
-    void integrate(double s) {
-        for (int i = 0; i < modes; i++) {
-            sum[i] = 0;
-        }
+    /** Looks at a time after the beginning and integrates deviations up to it. */
+    void finish(double s, State seen) {
+        clear(sum);
+        clear(integral);
         for (int m = 0; m < modes; m++) {
             phi.at(ratePerS[m] * s);
-            double z = s * s * (phi.phi2 * force[m] + s * phi.phi3 * slope[m]);
-            for (int i = 0; i < modes; i++) {
-                sum[i] += shape[m][i] * z;
-            }
+            add(sum, m, s * (phi.phi1 * force[m] + s * phi.phi2 * slope[m]));
+            add(integral, m, s * s * (phi.phi2 * force[m] + s * phi.phi3 * slope[m]));
         }
+        write(seen);
         for (int i = 0; i < modes; i++) {
-            integralKs[coupled[i]] = sum[i];
+            integralKs[coupled[i]] = integral[i];
         }
         for (int i = 0; i < circuits.length; i++) {
             if (circuits[i].isAlone()) {
-                integralKs[i + 1] = circuits[i].aloneKs(s, phi);
+                integralKs[i + 1] = circuits[i].finishAlone(s, phi);
+                seen.setNodeC(circuits[i].node, circuits[i].endC);
             }
+        }
+    }
+
+    private void clear(double[] sums) {
+        for (int i = 0; i < modes; i++) {
+            sums[i] = 0;
+        }
+    }
+
+    private void add(double[] into, int mode, double amount) {
+        double[] of = shape[mode];
+        for (int i = 0; i < modes; i++) {
+            into[i] += of[i] * amount;
+        }
+    }
+
+    private void write(State seen) {
+        seen.setNodeC(Network.SLURRY, slurryC + sum[0]);
+        for (int i = 1; i < modes; i++) {
+            LiveCircuit one = circuits[coupled[i] - 1];
+            seen.setNodeC(one.node, one.startC + sum[i]);
         }
     }
 
@@ -190,15 +203,10 @@ final class StarSegment {
 
     /** How fast everything moves at a time after the beginning, where it has just been looked at, K/s. */
     void speeds(double s, State seen, State perS) {
-        for (int i = 0; i < modes; i++) {
-            sum[i] = 0;
-        }
+        clear(sum);
         for (int m = 0; m < modes; m++) {
             phi.at(ratePerS[m] * s);
-            double speed = force[m] + s * phi.phi1 * (slope[m] - ratePerS[m] * force[m]);
-            for (int i = 0; i < modes; i++) {
-                sum[i] += shape[m][i] * speed;
-            }
+            add(sum, m, force[m] + s * phi.phi1 * (slope[m] - ratePerS[m] * force[m]));
         }
         perS.setNodeC(Network.SLURRY, sum[0]);
         for (int i = 1; i < modes; i++) {

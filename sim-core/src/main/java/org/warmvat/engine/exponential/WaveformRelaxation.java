@@ -47,7 +47,7 @@ final class WaveformRelaxation {
         linear = new LinearSubsystem(network);
         for (int level = 0; level <= HALVINGS; level++) {
             lengths[level] = linear.length(Hours.HOUR_S / (1 << level));
-            checkpoints[level] = new Checkpoint(network, state, record, linear.content.length);
+            checkpoints[level] = new Checkpoint(network, state, record, linear.content.length, level == 0);
         }
         linear.enter(state);
         live = new LiveSubsystem(network, record, linear);
