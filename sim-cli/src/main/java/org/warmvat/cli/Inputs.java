@@ -68,6 +68,13 @@ record Inputs(Optional<DesignDocument> given, List<Weather> weathers, List<Input
         return new Inputs(design, weathers, files, invented);
     }
 
+    /** The same with a further file, which stands behind the design. */
+    Inputs with(InputFile file) {
+        List<InputFile> all = new ArrayList<>(files);
+        all.add(1, file);
+        return new Inputs(given, weathers, all, invented);
+    }
+
     /** Reads a design alone. */
     static Inputs designOnly(Optional<Path> designFile) {
         List<InputFile> files = new ArrayList<>();

@@ -45,6 +45,7 @@ public final class Warmvat implements Runnable {
         COMMANDS.put("holder", HolderCommand.class);
         COMMANDS.put("vary", VaryCommand.class);
         COMMANDS.put("sizes", SizesCommand.class);
+        COMMANDS.put("choose", ChooseCommand.class);
         COMMANDS.put("new", NewCommand.class);
         COMMANDS.put("schema", SchemaCommand.class);
         COMMANDS.put("weather", WeatherCommand.class);

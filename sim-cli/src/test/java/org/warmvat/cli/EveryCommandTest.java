@@ -20,6 +20,7 @@ import picocli.CommandLine;
 class EveryCommandTest {
 
     private static final int DAYS = 28;
+    private static final String CHOICES = "src/test/resources/few-choices.yaml";
 
     @TempDir
     Path folder;
@@ -59,10 +60,13 @@ class EveryCommandTest {
                 List.of("hold", "--from", "01-10"),
                 List.of("vary", "--set", "solar.area_m2=2"),
                 List.of("sizes", "--litres", "900"),
+                List.of("choose"),
                 List.of("check"));
         List<String> expected = new ArrayList<>();
         for (List<String> command : commands) {
-            String[] words = Stream.of(List.of(command.get(0)), inputs, command.subList(1, command.size()))
+            boolean choose = command.get(0).equals("choose");
+            List<String> files = choose ? List.of(inputs.get(0), CHOICES, inputs.get(1)) : inputs;
+            String[] words = Stream.of(List.of(command.get(0)), files, command.subList(1, command.size()))
                     .flatMap(List::stream)
                     .toArray(String[]::new);
             Document told = document(words);
@@ -79,7 +83,7 @@ class EveryCommandTest {
                 expected.addAll(now);
             }
             assertEquals(String.join("\n", expected), String.join("\n", now), command.toString());
-            assertEquals(2, told.grounds().inputs().size(), command.toString());
+            assertEquals(files.size(), told.grounds().inputs().size(), command.toString());
             assertTrue(told.grounds().cautions().size() > 8, command.toString());
             String but = String.join(" ", told.verdict().but());
             assertTrue(but.contains("sun"), command + ": " + but);

@@ -27,6 +27,7 @@ class OutputsPageTest {
                 "hold --month 1",
                 "vary --set solar.area_m2=1,3",
                 "sizes --litres 300,600",
+                "choose ../docs/examples/warm-south.yaml src/test/resources/few-choices.yaml",
                 "check",
                 "weather look"
             })

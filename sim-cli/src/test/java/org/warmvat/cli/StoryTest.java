@@ -35,6 +35,7 @@ class StoryTest {
     void theStoryTellsWhatTheProgramPrints(String story, int leastCommands, int leastNumbers) throws IOException {
         Files.copy(WEATHER, folder.resolve("hills.csv"));
         Files.copy(DOCS.resolve("examples/polytunnel-winter-rest.yaml"), folder.resolve("tunnel.yaml"));
+        Files.copy(DOCS.resolve("examples/choices.yaml"), folder.resolve("choices.yaml"));
         List<BigDecimal> printed = new ArrayList<>();
         List<String> untrue = new ArrayList<>();
         int commands = 0;
@@ -88,7 +89,7 @@ class StoryTest {
         List<String> words = new ArrayList<>(List.of(command.split(" ")));
         words.remove(0);
         for (int i = 0; i < words.size(); i++) {
-            boolean file = words.get(i).matches("(hollow\\.yaml|tunnel\\.yaml|hills\\.csv)");
+            boolean file = words.get(i).matches("(hollow\\.yaml|choices\\.yaml|tunnel\\.yaml|hills\\.csv)");
             if (file || (i > 0 && words.get(i - 1).equals("--out"))) {
                 words.set(i, folder.resolve(words.get(i)).toString());
             }

@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.IntToLongFunction;
 
 /**
  * Does many tasks on some threads and hands their results over in the order of the tasks, so that nothing depends on how many
@@ -24,6 +25,9 @@ public final class Parallel implements AutoCloseable {
     private final ExecutorService threads;
     private final int ahead;
     private final Progress progress;
+    private final Kept kept;
+    private int before;
+    private int expected;
 
     /** Is told how far the tasks of one call have come, on the calling thread. */
     @FunctionalInterface
@@ -42,7 +46,19 @@ public final class Parallel implements AutoCloseable {
      * @param progress told after each task
      */
     public Parallel(int threads, Progress progress) {
+        this(threads, progress, Kept.NOTHING);
+    }
+
+    /**
+     * Starts the threads.
+     *
+     * @param threads how many, at least 1
+     * @param progress told after each task
+     * @param kept knows numbered runs that were done before, and keeps those that are done
+     */
+    public Parallel(int threads, Progress progress, Kept kept) {
         this.progress = progress;
+        this.kept = kept;
         ahead = AHEAD_PER_THREAD * threads;
         AtomicInteger count = new AtomicInteger();
         this.threads = Executors.newFixedThreadPool(threads, work -> {
@@ -50,6 +66,12 @@ public final class Parallel implements AutoCloseable {
             thread.setDaemon(true);
             return thread;
         });
+    }
+
+    /** Says how many tasks all calls together will have, so that progress can be told of the whole. */
+    public void expect(int tasks) {
+        expected = tasks;
+        before = 0;
     }
 
     /** All results, in the order of the tasks. */
@@ -77,11 +99,29 @@ public final class Parallel implements AutoCloseable {
                     waiting.add(threads.submit(() -> work.apply(index)));
                 }
                 inOrder.accept(result(waiting.remove()));
-                progress.reached(done + 1, count);
+                progress.reached(before + done + 1, Math.max(expected, before + count));
             }
+            before = expected == 0 ? 0 : before + count;
         } finally {
             waiting.forEach(future -> future.cancel(true));
         }
+    }
+
+    /**
+     * Does numbered runs, those that are kept not again, and hands over what they gave one by one.
+     *
+     * @param count how many runs
+     * @param number number of a run by its index
+     * @param work the run of an index
+     * @param inOrder receives what they gave in order of the index, on the calling thread
+     * @throws CancellationException when the calling thread is interrupted
+     */
+    public void runs(int count, IntToLongFunction number, IntFunction<Figures> work, Consumer<Figures> inOrder) {
+        AtomicInteger next = new AtomicInteger();
+        each(count, index -> kept.of(number.applyAsLong(index)).orElseGet(() -> work.apply(index)), figures -> {
+            kept.keep(number.applyAsLong(next.getAndIncrement()), figures);
+            inOrder.accept(figures);
+        });
     }
 
     private <B> B result(Future<B> future) {

@@ -62,11 +62,19 @@ public final class GridSearch {
     /** Tries every point, easiest first, so that what is barred need not be tried. */
     public void exhaust() {
         TreeMap<Integer, List<List<Integer>>> waves = new TreeMap<>();
+        every().forEach(point -> waves.computeIfAbsent(hardness(point), hard -> new ArrayList<>())
+                .add(point));
+        waves.values().forEach(this::judgeNew);
+    }
+
+    /** Every point of the grid, the last axis running fastest. */
+    public List<List<Integer>> every() {
+        List<List<Integer>> every = new ArrayList<>();
         List<Integer> point = new ArrayList<>(Collections.nCopies(sizes.length, 0));
         do {
-            waves.computeIfAbsent(hardness(point), hard -> new ArrayList<>()).add(List.copyOf(point));
+            every.add(List.copyOf(point));
         } while (advance(point));
-        waves.values().forEach(this::judgeNew);
+        return every;
     }
 
     /** Steps away from the easiest options. */
@@ -113,11 +121,7 @@ public final class GridSearch {
     private List<Integer> alongAxes(List<Integer> from, double... weights) {
         List<Integer> here = from;
         for (int axis = 0; axis < sizes.length; axis++) {
-            List<List<Integer>> line = new ArrayList<>();
-            for (int option = 0; option < sizes[axis]; option++) {
-                line.add(with(here, axis, option));
-            }
-            here = better(here, line, weights);
+            here = better(here, line(here, axis), weights);
         }
         return here;
     }
@@ -132,6 +136,15 @@ public final class GridSearch {
             }
         }
         return best;
+    }
+
+    /** The points along an axis through a point, itself among them. */
+    public List<List<Integer>> line(List<Integer> through, int axis) {
+        List<List<Integer>> line = new ArrayList<>();
+        for (int option = 0; option < sizes[axis]; option++) {
+            line.add(with(through, axis, option));
+        }
+        return line;
     }
 
     /** Neighbours one step away in one axis. */
@@ -165,12 +178,20 @@ public final class GridSearch {
 
     /** Judges the points that are not known yet and not barred by an easier neighbour. */
     public void judgeNew(List<List<Integer>> points) {
-        List<List<Integer>> fresh = new ArrayList<>();
-        for (List<Integer> point : new LinkedHashSet<>(points)) {
-            if (!known.containsKey(point) && !barredByEasier(point)) {
-                fresh.add(point);
-            }
-        }
+        judge(points.stream()
+                .filter(point -> known.containsKey(point) || !barredByEasier(point))
+                .toList());
+    }
+
+    /** Judges the points that are not known yet, those too that were passed over. */
+    public void judgeAll(List<List<Integer>> points) {
+        judge(points);
+        points.forEach(skipped::remove);
+    }
+
+    private void judge(List<List<Integer>> points) {
+        List<List<Integer>> fresh = new LinkedHashSet<>(points)
+                .stream().filter(point -> !known.containsKey(point)).toList();
         List<Judgement> judged = judge.apply(fresh);
         for (int i = 0; i < fresh.size(); i++) {
             known.put(fresh.get(i), judged.get(i));

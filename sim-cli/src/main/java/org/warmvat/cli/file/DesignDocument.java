@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,6 +16,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.warmvat.design.Design;
 import org.warmvat.design.Gas;
+import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.design.keys.Shown;
 
@@ -32,12 +34,14 @@ public final class DesignDocument {
     private static final double FAR = 0.02;
 
     private final String name;
+    private final ObjectNode tree;
     private final Design design;
     private final List<String> assumed;
     private final List<String> cautions;
 
-    private DesignDocument(String name, Design design, List<String> assumed, List<String> cautions) {
+    private DesignDocument(String name, ObjectNode tree, Design design, List<String> assumed, List<String> cautions) {
         this.name = name;
+        this.tree = tree;
         this.design = design;
         this.assumed = List.copyOf(assumed);
         this.cautions = List.copyOf(cautions);
@@ -86,7 +90,7 @@ public final class DesignDocument {
         faults.refuseIfAny();
         List<String> cautions = new ArrayList<>(doubts(design));
         cautions.addAll(findings.cautions());
-        return new DesignDocument(name, design, findings.assumed(), cautions);
+        return new DesignDocument(name, tree, design, findings.assumed(), cautions);
     }
 
     private static ObjectNode tree(String name, String text, Map<String, Integer> lines, Faults faults) {
@@ -222,9 +226,30 @@ public final class DesignDocument {
         return with(numbers, name + " with " + String.join(", ", changes));
     }
 
+    /**
+     * The design of the file with some of its keys set: words in the file itself, which is then read anew, and numbers in what was read.
+     *
+     * @param set numbers and words by the paths of their keys
+     * @throws Refused when there is no such number or word, or the design is not allowed with them
+     */
+    Design set(Map<String, Object> set) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        ObjectNode changed = tree.deepCopy();
+        set.forEach((path, value) -> {
+            if (value instanceof Number number) {
+                numbers.put(path, number.doubleValue());
+            } else {
+                PlainTree.put(changed, path, (String) value);
+            }
+        });
+        Design base = changed.equals(tree) ? design : Design.of(texts(PlainTree.of(changed)), Findings.strict());
+        return numbers.isEmpty() ? base : base.with(numbers);
+    }
+
     /** The same under a name for messages. */
     DesignDocument with(Map<String, Double> numbers, String changedName) {
-        return new DesignDocument(changedName, told(name, changedName, () -> design.with(numbers)), assumed, cautions);
+        return new DesignDocument(
+                changedName, tree, told(name, changedName, () -> design.with(numbers)), assumed, cautions);
     }
 
     private static <T> T told(String name, String changedName, Supplier<T> asked) {

@@ -22,6 +22,7 @@ import org.warmvat.question.Prolonged;
 import org.warmvat.question.ShortHours;
 import org.warmvat.question.Threshold;
 import org.warmvat.question.Variations;
+import org.warmvat.question.hold.ColdFill;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.question.hold.HoldStudy;
 import org.warmvat.question.hold.WarmingUp;
@@ -80,8 +81,8 @@ public final class BackupStudy {
      */
     public record WarmUp(double fillC, int days) {}
 
-    /** A weather file with its runners: the file itself, and the same prolonged for the warm-up. */
-    private record Site(Design design, Runner year, Runner warmUp, Hours warmUpHours) {}
+    /** A weather file with its runner and its cold fill. */
+    private record Site(Design design, Runner year, ColdFill fill) {}
 
     private BackupStudy(Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel) {
         this.question = question;
@@ -98,21 +99,11 @@ public final class BackupStudy {
 
     private Site site(Weather file, Engine engine) {
         Weather weather = ColdSpell.colder(file, question.coldSpellK());
-        int hours = question.warmUp().days() * HOURS_PER_DAY;
-        Weather longer = Prolonged.weather(weather, weather.isWholeYear() ? hours : 0);
-        int from = ColdSpell.coldestWeekFrom(weather, warmUpWeekEnds(weather, hours));
+        int days = question.warmUp().days();
         return new Site(
                 Prolonged.design(design, weather),
                 new Runner(weather, engine),
-                new Runner(longer, engine),
-                new Hours(from, Math.min(longer.hours(), from + hours)));
-    }
-
-    /** A file that cannot be prolonged must leave the warm-up its days after the beginning of its coldest week. */
-    private static int warmUpWeekEnds(Weather weather, int warmUpHours) {
-        return weather.isWholeYear()
-                ? weather.hours()
-                : Math.min(weather.hours(), weather.hours() - warmUpHours + 7 * HOURS_PER_DAY);
+                ColdFill.of(weather, days, days, engine));
     }
 
     private BackupResult.Handbook handbook(Site site) {
@@ -256,8 +247,7 @@ public final class BackupStudy {
     }
 
     private boolean warmsUp(Site site, Design some) {
-        return WarmingUp.hours(site.warmUp(), some, question.warmUp().fillC(), site.warmUpHours())
-                .isPresent();
+        return site.fill().hours(some, question.warmUp().fillC()).isPresent();
     }
 
     /** The smallest power that meets a demand, from the ladder or above it; absent when not even an unlimited one does. */
@@ -332,10 +322,10 @@ public final class BackupStudy {
     private List<HoldResult.WarmUp> warmUps(double power) {
         boolean sun = design.solar().isPresent();
         return parallel.map(sites, site -> {
-            int from = site.warmUpHours().first();
-            int most = Math.min(site.warmUp().file().hours(), from + HoldStudy.MOST_DAYS * HOURS_PER_DAY);
+            int from = site.fill().hours().first();
+            int most = Math.min(site.fill().runner().file().hours(), from + HoldStudy.MOST_DAYS * HOURS_PER_DAY);
             return WarmingUp.of(
-                    site.warmUp(), with(site, power), question.warmUp().fillC(), new Hours(from, most), sun);
+                    site.fill().runner(), with(site, power), question.warmUp().fillC(), new Hours(from, most), sun);
         });
     }
 

@@ -1,0 +1,84 @@
+package org.warmvat.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.choose.ChooseAnswer;
+import org.warmvat.cli.file.ChoicesDocument;
+import org.warmvat.question.choose.Aim;
+import org.warmvat.question.choose.ChooseResult;
+import org.warmvat.question.choose.ChooseStudy;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code choose}: the design found among what can be bought. */
+@Command(
+        name = "choose",
+        sortOptions = false,
+        description = {
+            "Finds the design that costs least a year, or gives most net energy, or buys least energy for heat, among what can be bought"
+                    + " and within limits; tells the runner-up, the five that come next, which choice matters most, and what is saved"
+                    + " against the design as drawn.",
+            "Prices are inputs: docs/examples/choices.yaml is an invented list to begin with. No advice to invest.",
+            "Without weather the built-in invented demonstration's is used."
+        })
+final class ChooseCommand extends RunningCommand {
+
+    @Parameters(index = "0", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
+    private Path designFile;
+
+    @Parameters(
+            index = "1",
+            paramLabel = "CHOICES",
+            description = "What can be bought, at what prices, within what limits; YAML or JSON.")
+    private Path choicesFile;
+
+    @Parameters(index = "2..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly.")
+    private List<Path> weatherFiles = List.of();
+
+    @Mixin
+    private WeatherOptions weather;
+
+    @Option(
+            names = "--by",
+            paramLabel = "AIM",
+            description = "What is to be best: cost, net or bought; wins over the file of choices.")
+    private Optional<String> by = Optional.empty();
+
+    @Override
+    public Document document() throws Exception {
+        Optional<Aim> aim = by.map(this::aim);
+        byte[] bytes = Inputs.bytes(choicesFile);
+        List<ChoicesDocument.Choices> read = new ArrayList<>();
+        Inputs inputs = Inputs.read(
+                        Optional.of(designFile),
+                        weatherFiles,
+                        weather.way(),
+                        design -> read.add(ChoicesDocument.read(choicesFile.toString(), bytes, design)))
+                .with(InputFile.of("choices", choicesFile.getFileName().toString(), bytes));
+        ChoicesDocument.Choices choices = read.get(0);
+        ChooseResult result = run().parallel(
+                        "runs",
+                        parallel -> ChooseStudy.run(
+                                choices.catalogue(),
+                                aim.orElse(choices.by()),
+                                inputs.weathers(),
+                                run().engine(),
+                                ChooseStudy.Way.USUAL,
+                                parallel));
+        return ChooseAnswer.of(result, choices.catalogue(), inputs.asked(run()), choices.assumed());
+    }
+
+    private Aim aim(String word) {
+        if (!word.matches("cost|net|bought")) {
+            throw run().wrong("--by " + word + ", expected cost, net or bought");
+        }
+        return Aim.valueOf(word.toUpperCase(Locale.ROOT));
+    }
+}

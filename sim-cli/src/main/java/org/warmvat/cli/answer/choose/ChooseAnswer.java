@@ -1,0 +1,304 @@
+package org.warmvat.cli.answer.choose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.PointChart;
+import org.warmvat.cli.plot.Points;
+import org.warmvat.cli.plot.RankedBars;
+import org.warmvat.design.Design;
+import org.warmvat.question.choose.Aim;
+import org.warmvat.question.choose.Candidate;
+import org.warmvat.question.choose.Catalogue;
+import org.warmvat.question.choose.ChooseResult;
+import org.warmvat.question.choose.Yearly;
+
+/** The answer to {@code choose}. */
+public final class ChooseAnswer {
+
+    private static final int RUNNER_UP = 1;
+
+    private final ChooseResult result;
+    private final Catalogue catalogue;
+    private final String currency;
+    private final ChooseWords words;
+
+    private ChooseAnswer(ChooseResult result, Catalogue catalogue) {
+        this.result = result;
+        this.catalogue = catalogue;
+        currency = catalogue.drawn().prices().currency();
+        words = new ChooseWords(result, currency);
+    }
+
+    /**
+     * Tells what was found; the design told of is the best.
+     *
+     * @param asked what the command was asked about, with the design as drawn
+     * @param assumed what the file of choices leaves to defaults
+     */
+    public static Document of(ChooseResult result, Catalogue catalogue, Asked asked, List<String> assumed) {
+        Design chosen = catalogue.design(result.best().point());
+        return new ChooseAnswer(result, catalogue)
+                .told(new Asked(
+                        asked.command(), Optional.of(chosen), asked.weathers(), asked.engine(), asked.reading()))
+                .assume(assumed.toArray(new String[0]))
+                .done();
+    }
+
+    /** A part of the runs, which a merge joins. */
+    public static Document part(Asked asked, int shard, int shards, int runs) {
+        return Draft.of(asked, "chosen, in part")
+                .verdict("Part " + shard + " of " + shards + " is done: " + runs + " runs.", List.of())
+                .paragraph(
+                        "What was done?",
+                        List.of("warmvat merge joins the folders of all parts into the whole answer."))
+                .figure("shard", shard)
+                .figure("shards", shards)
+                .figure("runs_here", runs)
+                .done();
+    }
+
+    private Draft told(Asked asked) {
+        Draft draft = Draft.of(asked, "chosen")
+                .verdict(words.verdict(), words.but())
+                .paragraph("What was tried?", words.effort())
+                .paragraph("What else?", words.others())
+                .paragraph("Which choice matters most?", words.influence())
+                .table(table())
+                .figure("choose", figures())
+                .csv("designs.csv", Csv.ofRows(designs()))
+                .pictures(this::pictures)
+                .warn(result.best().warnings())
+                .assume(
+                        "The tank drawn, its defaults and its warnings are those of the design that is named best.",
+                        "Energies and money are means of the weather files, a file shorter than a year counting in money as a piece of one;"
+                                + " limits hold in every file.",
+                        "Yearly cost is the annuity of the prices over "
+                                + Words.number(catalogue.terms().years())
+                                + " years at " + Words.percent(catalogue.terms().interest())
+                                + " interest, energy and electricity bought and upkeep, less the worth of the gas.");
+        if (result.best().allowed()) {
+            draft.key("Yearly cost", words.money(result.best().cost().perYear()))
+                    .key("To buy", words.money(result.best().cost().outlay()))
+                    .key("Net energy", Words.kWh(result.best().yearly().net().meanKWh()));
+        }
+        return draft;
+    }
+
+    private Map<String, Object> figures() {
+        List<Candidate> named = result.named();
+        ChooseResult.Effort effort = result.effort();
+        Map<String, Object> figures = new LinkedHashMap<>();
+        figures.put("by", result.by().name().toLowerCase(Locale.ROOT));
+        figures.put("limits_met", result.best().allowed());
+        figures.put("best", row(result.best()));
+        figures.put("runner_up", named.size() > RUNNER_UP ? row(named.get(RUNNER_UP)) : null);
+        figures.put("nearest", rows(named.subList(Math.min(named.size(), RUNNER_UP + 1), named.size())));
+        figures.put("matters_most", result.mattersMost().choice());
+        figures.put(
+                "influence", result.influence().stream().map(ChooseAnswer::row).toList());
+        figures.put("ties", rows(result.ties()));
+        figures.put("front", rows(result.front().designs()));
+        ChooseResult.Drawn drawn = result.drawn();
+        figures.put("as_drawn", Draft.row("figures", figures(drawn.yearly(), drawn.outlay()), "cost", drawn.perYear()));
+        figures.put("barred_by", effort.barredBy());
+        figures.put("combinations", effort.points());
+        figures.put("designs", effort.designs());
+        figures.put("passed_over", effort.skipped());
+        figures.put("runs", effort.runs());
+        figures.put("exhaustive", effort.exhaustive());
+        return figures;
+    }
+
+    private static List<Map<String, Object>> rows(List<Candidate> designs) {
+        return designs.stream().map(ChooseAnswer::row).toList();
+    }
+
+    private static Map<String, Object> row(ChooseResult.Influence one) {
+        return Draft.row(
+                "choice", one.choice(),
+                "change", one.change(),
+                "worst", one.worst(),
+                "options", one.options(),
+                "options_barred", one.barred());
+    }
+
+    private static Map<String, Object> row(Candidate one) {
+        return Draft.row(
+                "choices",
+                one.chosen(),
+                "figures",
+                figures(one.yearly(), one.cost().outlay()),
+                "cost",
+                one.cost().perYear(),
+                "breaks",
+                one.broken().stream()
+                        .map(limit ->
+                                Draft.row("limit", limit.key(), "found", limit.found(), "allowed", limit.allowed()))
+                        .toList());
+    }
+
+    private static Map<String, Object> figures(Yearly yearly, double outlay) {
+        Map<String, Object> figures = Draft.row(
+                "net_energy_kwh", yearly.net().meanKWh(),
+                "net_energy_kwh_worst_file", yearly.net().worstKWh(),
+                "net_energy_kwh_worst_month", yearly.net().worstMonthKWh(),
+                "energy_bought_kwh", yearly.energy().boughtKWh(),
+                "backup_bought_kwh", yearly.energy().backupKWh(),
+                "electricity_total_kwh", yearly.energy().electricityKWh(),
+                "gas_energy_kwh", yearly.energy().gasKWh(),
+                "solar_heat_kwh", yearly.energy().solarKWh(),
+                "hours_below_floor", yearly.hoursBelowMinimum(),
+                "slurry_least_c", yearly.leastC(),
+                "outlay", outlay,
+                "energy_cost", yearly.money().energy(),
+                "gas_worth", yearly.money().gasWorth());
+        yearly.warmUpDays().ifPresent(days -> figures.putAll(Draft.row("warm_up_days", days)));
+        return figures;
+    }
+
+    /** All designs that keep to the limits, else those that come nearest. */
+    private List<Map<String, Object>> designs() {
+        List<Candidate> all =
+                result.front().all().isEmpty() ? result.named() : result.front().all();
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (Candidate one : all) {
+            Map<String, Object> row = new LinkedHashMap<>();
+            for (int i = 0; i < catalogue.choices().size(); i++) {
+                // a label is the user's text: its place in the file stands for it
+                Object shown = catalogue
+                        .choices()
+                        .get(i)
+                        .options()
+                        .get(one.point().get(i))
+                        .shown();
+                row.put(
+                        "choice_" + (i + 1),
+                        shown instanceof Double ? shown : one.point().get(i) + 1);
+            }
+            row.put("yearly_cost", one.cost().perYear());
+            row.putAll(figures(one.yearly(), one.cost().outlay()));
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private Table table() {
+        List<String> header = new ArrayList<>(List.of(""));
+        catalogue.choices().forEach(choice -> header.add(choice.name()));
+        header.addAll(List.of(
+                "yearly cost, " + currency,
+                "to buy, " + currency,
+                "net energy, kWh",
+                "bought for heat, kWh",
+                "hours below minimum",
+                "lowest, °C"));
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < result.named().size(); i++) {
+            Candidate one = result.named().get(i);
+            List<String> cells = new ArrayList<>(List.of(i == 0 ? "best" : i == 1 ? "runner-up" : "next " + (i - 1)));
+            catalogue
+                    .choices()
+                    .forEach(
+                            choice -> cells.add(Optional.ofNullable(one.chosen().get(choice.name()))
+                                    .map(ChooseWords::shown)
+                                    .orElse("–")));
+            cells.add(Words.number(one.cost().perYear()));
+            cells.addAll(figureCells(one.yearly(), one.cost().outlay()));
+            rows.add(cells);
+        }
+        List<String> drawn = new ArrayList<>(List.of("as drawn"));
+        catalogue.choices().forEach(choice -> drawn.add(""));
+        drawn.add(Words.number(result.drawn().perYear()));
+        drawn.addAll(figureCells(result.drawn().yearly(), result.drawn().outlay()));
+        rows.add(drawn);
+        return new Table("The best, and what comes next", header, rows);
+    }
+
+    private static List<String> figureCells(Yearly yearly, double outlay) {
+        return List.of(
+                Words.number(outlay),
+                Words.number(yearly.net().meanKWh()),
+                Words.number(yearly.energy().boughtKWh()),
+                Words.hours(yearly.hoursBelowMinimum()),
+                Words.fixed(yearly.leastC(), 1));
+    }
+
+    private List<Drawing> pictures() {
+        List<Drawing> pictures = new ArrayList<>();
+        if (!result.front().all().isEmpty()) {
+            pictures.add(front());
+        }
+        if (result.mattersMost().change() > 0) {
+            pictures.add(influence());
+        }
+        return pictures;
+    }
+
+    private Drawing front() {
+        Aim across = result.front().first();
+        Aim up = result.front().second();
+        PointChart chart = PointChart.of(
+                        "front",
+                        ChooseWords.name(up, currency) + " against " + ChooseWords.name(across, currency),
+                        ChooseWords.name(across, currency),
+                        ChooseWords.name(up, currency))
+                .caption(
+                        "Each mark is a design that keeps to the limits; along the line none is beaten by another in both figures.")
+                .points("keeps to the limits", Look.SIXTH, points(result.front().all(), across, up))
+                .front(
+                        "beaten by none in both",
+                        Look.OTHER_SLURRY,
+                        points(result.front().designs(), across, up))
+                .mark("best", figure(result.best(), across), figure(result.best(), up));
+        if (Double.isFinite(result.drawn().perYear())) {
+            chart.mark("as drawn", drawn(across), drawn(up));
+        }
+        return chart.drawing();
+    }
+
+    private static double figure(Candidate one, Aim aim) {
+        return aim == Aim.NET ? -one.aim(aim) : one.aim(aim);
+    }
+
+    private double drawn(Aim aim) {
+        return switch (aim) {
+            case COST -> result.drawn().perYear();
+            case NET -> result.drawn().yearly().net().meanKWh();
+            case BOUGHT -> result.drawn().yearly().energy().boughtKWh();
+        };
+    }
+
+    private static Points points(List<Candidate> designs, Aim across, Aim up) {
+        return new Points(
+                designs.stream().mapToDouble(one -> figure(one, across)).toArray(),
+                designs.stream().mapToDouble(one -> figure(one, up)).toArray());
+    }
+
+    private Drawing influence() {
+        String unit = result.by() == Aim.COST ? currency + " a year" : "kWh";
+        RankedBars bars = RankedBars.of("influence", "What a wrong choice costs, " + unit)
+                .caption(
+                        "By how much the best design gets worse when one choice alone is taken at the worst of its options that keeps to"
+                                + " the limits.");
+        result.influence().stream()
+                .sorted((a, b) -> Double.compare(b.change(), a.change()))
+                .forEach(one -> bars.bar(
+                        one.choice(),
+                        Look.FIRST,
+                        one.change(),
+                        Words.number(one.change()) + " at " + ChooseWords.shown(one.worst())));
+        return bars.drawing();
+    }
+}

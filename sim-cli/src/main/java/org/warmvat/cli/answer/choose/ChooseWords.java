@@ -1,0 +1,200 @@
+package org.warmvat.cli.answer.choose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.question.choose.Aim;
+import org.warmvat.question.choose.Candidate;
+import org.warmvat.question.choose.ChooseResult;
+
+/** What {@code choose} says, in sentences. */
+final class ChooseWords {
+
+    private static final Map<String, String> LIMITS = Map.of(
+            "hours_below_floor", "hours below the minimum temperature",
+            "warm_up_days", "days of a warm-up from 10 °C",
+            "net_energy_kwh_least", "kWh of net energy",
+            "net_energy_kwh_least_month", "kWh of net energy in the worst month",
+            "budget", "to buy");
+
+    private final ChooseResult result;
+    private final String currency;
+
+    ChooseWords(ChooseResult result, String currency) {
+        this.result = result;
+        this.currency = currency;
+    }
+
+    /** An aim as an axis or a column is named. */
+    static String name(Aim aim, String currency) {
+        return switch (aim) {
+            case COST -> "yearly cost, " + currency;
+            case NET -> "net energy, kWh";
+            case BOUGHT -> "bought for heat, kWh";
+        };
+    }
+
+    String money(double sum) {
+        return Words.number(sum) + " " + currency;
+    }
+
+    private String aim(Candidate one) {
+        return switch (result.by()) {
+            case COST -> "costs " + money(one.cost().perYear()) + " a year";
+            case NET -> "gives a net energy of " + Words.kWh(one.yearly().net().meanKWh());
+            case BOUGHT -> "buys " + Words.kWh(one.yearly().energy().boughtKWh()) + " for heat";
+        };
+    }
+
+    private String difference(double worse) {
+        String more = Words.number(Math.abs(worse));
+        return switch (result.by()) {
+            case COST -> more + " " + currency + " a year " + (worse < 0 ? "less" : "more");
+            case NET -> more + " kWh " + (worse < 0 ? "more" : "less") + " of net energy";
+            case BOUGHT -> more + " kWh " + (worse < 0 ? "less" : "more") + " bought";
+        };
+    }
+
+    static String shown(Object value) {
+        return value instanceof Double number ? Numerals.exact(number) : String.valueOf(value);
+    }
+
+    static String chosen(Candidate one) {
+        return Words.list(one.chosen().entrySet().stream()
+                .map(entry -> entry.getKey() + " " + shown(entry.getValue()))
+                .toList());
+    }
+
+    String verdict() {
+        Candidate best = result.best();
+        if (!best.allowed()) {
+            return "None of the " + result.effort().designs()
+                    + " designs that were run keeps to the limits. What comes nearest is " + chosen(best) + ": it has "
+                    + broken(best.broken()) + ".";
+        }
+        return "The best of what can be bought is " + chosen(best) + ": it " + aim(best)
+                + (result.by() == Aim.COST ? ", " : " and costs ")
+                + money(best.cost().outlay()) + " to buy.";
+    }
+
+    private String broken(List<Candidate.Broken> broken) {
+        return Words.list(broken.stream()
+                .map(one -> (one.key().equals("budget") ? money(one.found()) : Words.number(one.found())) + " "
+                        + LIMITS.get(one.key()) + ", where "
+                        + (one.key().equals("budget") ? money(one.allowed()) : Words.number(one.allowed()))
+                        + (one.key().startsWith("net") ? " are the least" : " are the most"))
+                .toList());
+    }
+
+    List<String> but() {
+        List<String> but = new ArrayList<>();
+        if (result.best().allowed()) {
+            but.add(againstDrawn());
+        }
+        but.add(
+                "The prices are those of the file of choices; labour and what it leaves out is not counted, and this is no advice to"
+                        + " invest.");
+        return but;
+    }
+
+    /** The saving against the design as drawn. */
+    private String againstDrawn() {
+        ChooseResult.Drawn drawn = result.drawn();
+        Candidate best = result.best();
+        String breaks = drawn.broken().isEmpty() ? "" : "; as drawn it has " + broken(drawn.broken());
+        return switch (result.by()) {
+            case COST ->
+                Double.isNaN(drawn.perYear())
+                        ? "What the design as drawn costs to buy is not told by these prices: in energy and electricity less the worth of the"
+                                + " gas it costs " + money(running(drawn.yearly())) + " a year, the best "
+                                + money(running(best.yearly())) + breaks + "."
+                        : "Against the design as drawn, which costs " + money(drawn.perYear()) + " a year and "
+                                + money(drawn.outlay()) + " to buy, it "
+                                + saves(drawn.perYear() - best.cost().perYear()) + breaks + ".";
+            case NET ->
+                "The design as drawn gives " + Words.kWh(drawn.yearly().net().meanKWh()) + breaks + ".";
+            case BOUGHT ->
+                "The design as drawn buys " + Words.kWh(drawn.yearly().energy().boughtKWh()) + " for heat" + breaks
+                        + ".";
+        };
+    }
+
+    private String saves(double sum) {
+        return (sum < 0 ? "costs " + money(-sum) + " more" : "saves " + money(sum)) + " a year";
+    }
+
+    private static double running(org.warmvat.question.choose.Yearly yearly) {
+        return yearly.money().energy() - yearly.money().gasWorth();
+    }
+
+    List<String> effort() {
+        ChooseResult.Effort effort = result.effort();
+        List<String> sentences = new ArrayList<>();
+        sentences.add("There are " + effort.points() + " combinations. "
+                + (effort.exhaustive()
+                        ? "All were looked at"
+                        : "They were searched along each choice and among neighbours, from several starts")
+                + ": " + effort.designs() + " designs were run in full, in " + effort.runs()
+                + " runs through the weather with the design as drawn"
+                + (effort.exhaustive() && effort.designs() + effort.skipped() < effort.points()
+                        ? "; combinations that differ only in parts of a circuit that is left out are one design."
+                        : "."));
+        if (effort.skipped() > 0) {
+            sentences.add(
+                    effort.skipped()
+                            + " were passed over: with less insulation or a smaller heater they cannot do what the same with more cannot.");
+        }
+        sentences.add(
+                "All neighbours of the designs named, one step away in each choice, were run too: none is better placed.");
+        effort.barredBy()
+                .forEach((limit, count) -> sentences.add(count + " of the designs run break the limit " + limit + "."));
+        return sentences;
+    }
+
+    List<String> others() {
+        List<String> sentences = new ArrayList<>();
+        List<Candidate> named = result.named();
+        if (named.size() > 1 && result.best().allowed()) {
+            sentences.add("The runner-up has " + instead(named.get(1)) + ": "
+                    + difference(named.get(1).aim(result.by()) - result.best().aim(result.by())) + ".");
+        }
+        if (!result.ties().isEmpty()) {
+            sentences.add(result.ties().size() + " other" + (result.ties().size() == 1 ? " does" : "s do")
+                    + " exactly as well, among them " + chosen(result.ties().get(0))
+                    + "; named as best is the one with the earlier options.");
+        }
+        return sentences;
+    }
+
+    /** How a design differs from the best. */
+    String instead(Candidate other) {
+        List<String> differences = new ArrayList<>();
+        other.chosen().forEach((choice, value) -> {
+            Object best = result.best().chosen().get(choice);
+            if (!Objects.equals(best, value)) {
+                differences.add(choice + " " + shown(value) + (best == null ? "" : " instead of " + shown(best)));
+            }
+        });
+        return differences.isEmpty() ? "nothing else" : Words.list(differences);
+    }
+
+    List<String> influence() {
+        ChooseResult.Influence most = result.mattersMost();
+        List<String> sentences = new ArrayList<>();
+        if (most.change() > 0) {
+            sentences.add("The choice that matters most is " + most.choice() + ": with " + shown(most.worst())
+                    + ", all else as in the best, it is " + difference(most.change()) + ".");
+        } else {
+            sentences.add("No choice alone can be made worse within the limits.");
+        }
+        result.influence().stream()
+                .filter(one -> one.barred() > 0)
+                .map(one -> one.choice() + ": " + one.barred() + " of its " + one.options() + " options "
+                        + (one.barred() == 1 ? "breaks" : "break") + " a limit, all else as in the best.")
+                .forEach(sentences::add);
+        return sentences;
+    }
+}
