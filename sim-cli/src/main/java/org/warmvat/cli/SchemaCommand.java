@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.LayoutDocument;
+import org.warmvat.cli.file.LogLayoutDocument;
 import org.warmvat.design.FeedMaterial;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,8 +12,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** {@code schema}: prints the JSON Schema of the design file or the layout file, for editors that complete and check keys. */
-@Command(name = "schema", description = "Prints the JSON Schema of the design file, or of the layout file.")
+/** {@code schema}: prints the JSON Schema of the design file or of a layout file, for editors that complete and check keys. */
+@Command(name = "schema", description = "Prints the JSON Schema of the design file, or of a layout file.")
 final class SchemaCommand implements Callable<Integer> {
 
     @Spec
@@ -22,8 +23,11 @@ final class SchemaCommand implements Callable<Integer> {
     @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
     private CommonOptions common;
 
-    @Option(names = "--layout", description = "Print the schema of layout files instead.")
+    @Option(names = "--layout", description = "Print the schema of layout files of weather instead.")
     private boolean layout;
+
+    @Option(names = "--log-layout", description = "Print the schema of layout files of logs instead.")
+    private boolean logLayout;
 
     @Option(
             names = "--feedstocks",
@@ -32,7 +36,8 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String schema = layout ? LayoutDocument.schema() : DesignDocument.schema();
+        String schema =
+                layout ? LayoutDocument.schema() : logLayout ? LogLayoutDocument.schema() : DesignDocument.schema();
         spec.commandLine().getOut().println(feedstocks ? catalogue() : schema.strip());
         spec.commandLine().getOut().flush();
         return ExitCode.DONE.number();

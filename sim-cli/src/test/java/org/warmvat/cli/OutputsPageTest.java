@@ -29,6 +29,9 @@ class OutputsPageTest {
                 "sizes --litres 300,600",
                 "choose ../docs/examples/warm-south.yaml src/test/resources/few-choices.yaml",
                 "check",
+                "spring --from 03-01 ../docs/examples/polytunnel-winter-rest.yaml",
+                "holder ../docs/examples/polytunnel-winter-rest.yaml",
+                "fit ../docs/examples/smallest.yaml ../docs/examples/log.txt --log-layout ../docs/examples/log-layout.yaml",
                 "weather look"
             })
     void everyFileAndKeyStandsOnThePage(String command) throws Exception {

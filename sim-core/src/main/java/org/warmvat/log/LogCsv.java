@@ -24,7 +24,11 @@ final class LogCsv {
     private static final String MARK = "# warmvat log";
     private static final String TIME = "time";
     private static final List<TimeForm> ISO = List.of(
-            new TimeForm("YYYY-MM-DDThh:mm:ss"), new TimeForm("YYYY-MM-DDThh:mm"), new TimeForm("YYYY-MM-DD hh:mm:ss"));
+            new TimeForm("YYYY-MM-DDThh:mm:ss"),
+            new TimeForm("YYYY-MM-DDThh:mm"),
+            new TimeForm("YYYY-MM-DD hh:mm:ss"),
+            new TimeForm("YYYY-MM-DD hh:mm"));
+    private static final String OTHERS = "; any other text is read with --log-layout";
     private static final double LEAST_SLURRY_C = -20;
     private static final double MOST_SLURRY_C = 110;
 
@@ -44,6 +48,7 @@ final class LogCsv {
         OptionalDouble utcOffsetH = OptionalDouble.empty();
         int lines = 0;
         if (text.startsWith("#")) {
+            refuseOtherKinds();
             LeadIn lead = LeadIn.read(text, MARK, List.of("utc_offset_h", "origin", "note"), faults);
             lines = lead.lines();
             utcOffsetH = lead.entry("utc_offset_h").isPresent()
@@ -52,11 +57,32 @@ final class LogCsv {
         }
         CsvText csv = new CsvText(text, lines, ',', faults);
         CsvRecord heading = heading(csv, lines);
-        CsvText.refuseSemicolons(heading, faults);
+        refuseWhatIsNoHeading(heading);
         Map<String, LogLayout.Column> columns = ownColumns(heading);
         Layout.Text own = new Layout.Text(lines, true, ',', '.');
         LogLayout layout = new LogLayout(own, List.of(new Layout.ByHeading(TIME)), ISO, utcOffsetH, columns, Set.of());
         return rows(csv, names(heading), layout);
+    }
+
+    private void refuseOtherKinds() throws WeatherRefused {
+        String first = text.lines().findFirst().orElse("");
+        if (!first.startsWith(MARK)) {
+            throw faults.refusedAt(
+                    1, FileFaults.quoted(first) + ", expected \"" + MARK + " 1\" or a line of column names" + OTHERS);
+        }
+    }
+
+    private void refuseWhatIsNoHeading(CsvRecord heading) throws WeatherRefused {
+        long line = heading.getStartingLineNumber();
+        if (heading.getFieldCount() == 1 && heading.getField(0).indexOf(';') >= 0) {
+            throw faults.refusedAt(
+                    line, "semicolons between the names, expected commas, and points in the numbers" + OTHERS);
+        }
+        String first = heading.getField(0).strip();
+        if (ISO.stream().anyMatch(form -> form.seconds(first).isPresent())) {
+            throw faults.refusedAt(
+                    line, "a row of values, expected a line of column names before it, such as time,slurry_c,air_c");
+        }
     }
 
     /** Any delimited text. */
@@ -97,7 +123,7 @@ final class LogCsv {
             faults.add(line, "no column time, which is required");
         }
         if (columns.keySet().stream().noneMatch(Sensors::isSensor)) {
-            faults.add(line, "no column slurry_c (or slurry_NAME_c for several sensors), which is required");
+            faults.add(line, "no column slurry_c (or slurry_NAME_c for several sensors), which is required" + OTHERS);
         }
         faults.refuseIfAny();
         return columns;

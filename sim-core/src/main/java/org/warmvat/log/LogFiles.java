@@ -25,9 +25,9 @@ public final class LogFiles {
      */
     public record Source(String name, String text) {
 
-        /** The file of some bytes, UTF-8 with or without a byte-order mark. */
+        /** The file of some bytes, UTF-8 with or without a byte-order mark, or Latin-1. */
         public static Source of(String name, byte[] bytes) throws WeatherRefused {
-            return new Source(name, TextFile.decode(name, bytes));
+            return new Source(name, TextFile.decode(name, bytes, !TextFile.isUtf8(bytes)));
         }
     }
 

@@ -3,6 +3,7 @@ package org.warmvat.cli.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
 import org.warmvat.question.plausible.Plausibility;
@@ -34,6 +35,8 @@ public record Grounds(
         List<String> assumed,
         List<String> defaults,
         List<String> cautions) {
+
+    private static final String ADJUST = "adjust.";
 
     /** Warnings that belong beside any verdict, the gravest first. */
     private static final List<String> GRAVE = List.of(
@@ -94,6 +97,13 @@ public record Grounds(
                     "The contents were taken to hold %.1f %% of total solids: those of the feed less the volatile solids"
                             + " digested at steady state.",
                     100 * design.totalSolidsFraction()));
+        }
+        String factors = design.numbers().entrySet().stream()
+                .filter(number -> number.getKey().startsWith(ADJUST) && number.getValue() != 1)
+                .map(number -> number.getKey().substring(ADJUST.length()) + " " + Numerals.three(number.getValue()))
+                .collect(Collectors.joining(", "));
+        if (!factors.isEmpty()) {
+            assumed.add("Factors of adjust multiply what is drawn: " + factors + ".");
         }
         weathers.forEach(weather -> assumed.addAll(Notices.of(design, weather)));
     }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ public final class AdjustedText {
     private static final String BLOCK = "adjust";
     private static final List<String> FACTORS =
             List.of("envelope", "fittings", "capacity", "solar_coil", "backup_coil", "collector");
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
     private static final MathContext FOUR_DIGITS = new MathContext(4);
 
     private AdjustedText() {}
@@ -36,14 +38,16 @@ public final class AdjustedText {
                 factors.put(factor, new BigDecimal(value).round(FOUR_DIGITS).stripTrailingZeros());
             }
         }
-        return text.stripLeading().startsWith("{") ? json(text, factors) : yaml(text, factors);
+        String own = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        return own.stripLeading().startsWith("{") ? json(own, factors) : yaml(own, factors);
     }
 
+    /** JSON is YAML, so that braces are read as both. */
     private static String json(String text, Map<String, BigDecimal> factors) {
         ObjectMapper mapper = new ObjectMapper();
+        ObjectNode tree = YamlText.read(text, new HashMap<>(), new Faults("design", Map.of()));
+        tree.set(BLOCK, mapper.valueToTree(factors));
         try {
-            ObjectNode tree = (ObjectNode) mapper.readTree(text);
-            tree.set(BLOCK, mapper.valueToTree(factors));
             return mapper.writerWithDefaultPrettyPrinter().writeValueAsString(tree) + "\n";
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException("a design that was read before", impossible);
@@ -53,15 +57,24 @@ public final class AdjustedText {
     /** All lines but those of the block, which stands at the end then. */
     private static String yaml(String text, Map<String, BigDecimal> factors) {
         List<String> lines = new ArrayList<>();
+        List<String> between = new ArrayList<>();
         boolean within = false;
         for (String line : text.lines().toList()) {
-            boolean opens = line.matches("[\"']?" + BLOCK + "[\"']?\\s*:.*");
-            boolean continues = within && (line.isBlank() || line.startsWith(" ") || line.startsWith("#"));
-            within = opens || continues;
-            if (!within) {
-                lines.add(line);
+            if (line.matches("[\"']?" + BLOCK + "[\"']?\\s*:.*")) {
+                within = true;
+            } else if (within && (line.isBlank() || line.startsWith("#"))) {
+                // of the block where it goes on, else of what follows it
+                between.add(line);
+            } else {
+                within &= line.startsWith(" ") || line.startsWith("}");
+                if (!within) {
+                    lines.addAll(between);
+                    lines.add(line);
+                }
+                between.clear();
             }
         }
+        lines.addAll(between);
         lines.add("");
         lines.add(BLOCK + ": # found by fit");
         factors.forEach((factor, value) -> lines.add("  " + factor + ": " + value.toPlainString()));

@@ -16,8 +16,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.warmvat.design.keys.Shown;
+import org.warmvat.log.LogColumn;
 import org.warmvat.log.LogFiles;
 import org.warmvat.log.LogLayout;
+import org.warmvat.weather.Quantity;
 import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.layout.TimeForm;
 
@@ -155,20 +157,55 @@ public final class LogLayoutDocument {
         return columns;
     }
 
-    private static LogLayout.Column column(String name, JsonNode node) {
+    private LogLayout.Column column(String name, JsonNode node) {
         if (!node.isObject()) {
             return LogLayout.Column.of(new Layout.Column(place(node), 1, 0));
         }
-        boolean fahrenheit =
-                name.endsWith("_c") && node.path("unit").asText("c").equals("f");
-        double scale = fahrenheit ? 5.0 / 9 : 1;
-        double shift = fahrenheit ? -32 : 0;
+        Map<String, ColumnUnit> units = units(name);
+        String word = node.path("unit").asText(units.keySet().iterator().next());
+        if (!units.containsKey(word)) {
+            faults.add(
+                    "columns." + name + ".unit",
+                    Shown.quoted(word) + ", expected one of " + String.join(", ", units.keySet()));
+        }
+        ColumnUnit unit = units.getOrDefault(word, ColumnUnit.SAME);
         double factor = node.path("factor").asDouble(1);
         double offset = node.path("offset").asDouble(0);
         return new LogLayout.Column(
-                new Layout.Column(place(node.path("column")), scale * factor, scale * (offset + shift)),
+                new Layout.Column(
+                        place(node.path("column")), unit.factor() * factor, unit.factor() * offset + unit.offset()),
                 node.path("least").asDouble(Double.NEGATIVE_INFINITY),
                 node.path("most").asDouble(Double.POSITIVE_INFINITY));
+    }
+
+    /** The units a column of a log may be in, our own first. */
+    private static Map<String, ColumnUnit> units(String column) {
+        if (column.endsWith("_c")) {
+            return ColumnUnit.of(Quantity.AIR);
+        }
+        Map<String, ColumnUnit> units = new LinkedHashMap<>();
+        switch (LogColumn.ofKey(column).orElseThrow()) {
+            case WIND -> units.putAll(ColumnUnit.of(Quantity.WIND));
+            case GLOBAL -> {
+                units.put("w/m2", ColumnUnit.SAME);
+                units.put("kw/m2", new ColumnUnit(1000, 0));
+            }
+            case FEED -> units.put("kg", ColumnUnit.SAME);
+            case MIXER -> {
+                units.put("fraction", ColumnUnit.SAME);
+                units.put("percent", new ColumnUnit(0.01, 0));
+            }
+            default -> {
+                units.put("w", ColumnUnit.SAME);
+                units.put("kw", new ColumnUnit(1000, 0));
+            }
+        }
+        return units;
+    }
+
+    /** The schema, for editors that complete and check keys. */
+    public static String schema() {
+        return schemaTree().toPrettyString();
     }
 
     private Set<String> missing() {

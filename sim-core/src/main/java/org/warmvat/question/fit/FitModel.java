@@ -15,8 +15,8 @@ import org.warmvat.regression.Parameter;
 /** A log as a series to be fitted: factors of the design first, then the starting temperature of each stretch. */
 final class FitModel {
 
-    private static final double LEAST = 0.1;
-    private static final double MOST = 10;
+    static final double LEAST = 0.1;
+    static final double MOST = 10;
 
     /** Moves the slurry by a tenth of a kelvin and more, where the everyday engine's own error is a few ten-thousandths. */
     private static final double FACTOR_STEP = 0.02;

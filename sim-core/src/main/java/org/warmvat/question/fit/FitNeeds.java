@@ -45,7 +45,7 @@ final class FitNeeds {
             faults.add(String.format(
                     Locale.ROOT,
                     "the log is too short: %d readings over %.1f h, expected at least %d over %.0f h (a twentieth of the time"
-                            + " constant of %.0f h as drawn, and 3 h); a night of cooling, better several days, would do",
+                            + " constant of %.0f h as drawn, and 3 h); let the tank cool for longer, better for several days",
                     readings,
                     hours,
                     FEWEST_READINGS,

@@ -21,6 +21,7 @@ import org.warmvat.network.Warning;
  * @param suspects parts that alone could explain the difference, the least strained first
  * @param year what it means for a year; empty without a year of weather or without a finding
  * @param clock a clock that does not go with the weather file's
+ * @param units temperatures that look like degrees Fahrenheit
  * @param notes what was assumed on the way, one sentence each
  */
 public record FitResult(
@@ -34,7 +35,11 @@ public record FitResult(
         List<Suspect> suspects,
         Optional<Year> year,
         Optional<ClockDoubt> clock,
+        UnitDoubt units,
         List<String> notes) {
+
+    private static final double NEAR_LEAST = 1.01 * FitModel.LEAST;
+    private static final double NEAR_MOST = 0.99 * FitModel.MOST;
 
     /** Copies. */
     public FitResult {
@@ -49,7 +54,14 @@ public record FitResult(
      * @param estimate its value
      * @param held whether it was held as the design has it, since the log cannot tell it
      */
-    public record Found(FittedFigure estimate, boolean held) {}
+    public record Found(FittedFigure estimate, boolean held) {
+
+        /** Whether it stands at the end of what is tried, 0.1 to 10: the log then does not go with the design. */
+        public boolean isAtTheEnd() {
+            double value = estimate.value();
+            return !held && (value <= NEAR_LEAST || value >= NEAR_MOST);
+        }
+    }
 
     /**
      * What follows from the factors.

@@ -79,6 +79,7 @@ public final class FitStudy {
                 Suspect.of(tanks.conductances(sure.model.drawn()), sure.moreWPerK(tanks)),
                 found ? years.of(sure.model, sure.fitted) : Optional.empty(),
                 tanks.clock(),
+                tanks.units(),
                 tanks.notes());
     }
 

@@ -29,19 +29,16 @@ final class LoggedTanks {
     private final List<Log> stretches;
     private final List<LoggedTank> tanks;
     private final List<String> notes;
-    private final Optional<ClockDoubt> clock;
+    private final Doubts doubts;
 
-    private LoggedTanks(
-            Design design,
-            List<Log> stretches,
-            List<LoggedTank> tanks,
-            List<String> notes,
-            Optional<ClockDoubt> clock) {
+    private record Doubts(Optional<ClockDoubt> clock, UnitDoubt units) {}
+
+    private LoggedTanks(Design design, List<Log> stretches, List<LoggedTank> tanks, List<String> notes, Doubts doubts) {
         this.design = design;
         this.stretches = stretches;
         this.tanks = tanks;
         this.notes = notes;
-        this.clock = clock;
+        this.doubts = doubts;
     }
 
     /**
@@ -62,11 +59,15 @@ final class LoggedTanks {
             StudyRefused.check(design, weather);
             tanks.add(new LoggedTank(stretch, design, weather, engine));
         }
-        Optional<ClockDoubt> clock =
-                file.isPresent() ? ClockDoubt.of(log, FileAlong.of(file.get(), log)) : Optional.empty();
-        LoggedTanks all = new LoggedTanks(design, stretches, tanks, notes(tanks, log), clock);
+        LoggedTanks all =
+                new LoggedTanks(design, stretches, tanks, notes(design, tanks, log), doubts(design, log, file));
         FitNeeds.check(stretches, all.aroundC(), all.timeConstantH(design));
         return all;
+    }
+
+    private static Doubts doubts(Design design, Log log, Optional<Weather> file) throws FitRefused {
+        Optional<FileAlong> along = file.isPresent() ? Optional.of(FileAlong.of(file.get(), log)) : Optional.empty();
+        return new Doubts(along.flatMap(there -> ClockDoubt.of(log, there)), UnitDoubt.of(design, log, along));
     }
 
     private static Optional<DoubleUnaryOperator> ground(Design design, Optional<Weather> file) {
@@ -74,8 +75,23 @@ final class LoggedTanks {
                 .map(weather -> GroundTemperature.of(design, weather));
     }
 
-    private static List<String> notes(List<LoggedTank> tanks, Log log) {
-        return tanks.isEmpty() ? log.notes() : tanks.get(0).weather().assumptions();
+    private static List<String> notes(Design design, List<LoggedTank> tanks, Log log) {
+        List<String> notes = new ArrayList<>(
+                tanks.isEmpty() ? log.notes() : tanks.get(0).weather().assumptions());
+        List<String> goOn = new ArrayList<>();
+        if (design.feed().totalKgPerDay() > 0 && log.steps(LogColumn.FEED).isEmpty()) {
+            goOn.add("feed");
+        }
+        if (design.backup().isPresent()
+                && log.steps(LogColumn.BACKUP_HEAT).isEmpty()
+                && log.steps(LogColumn.BACKUP_ELECTRIC).isEmpty()) {
+            goOn.add("backup heater");
+        }
+        if (design.solar().isPresent() && log.steps(LogColumn.SOLAR_HEAT).isEmpty()) {
+            goOn.add("solar circuit");
+        }
+        goOn.forEach(part -> notes.add("The log says nothing of the " + part + ": the design's goes on."));
+        return notes;
     }
 
     private static void refuseWhatIsMissing(Design design, Log log, Optional<Weather> file) throws FitRefused {
@@ -103,7 +119,11 @@ final class LoggedTanks {
     }
 
     Optional<ClockDoubt> clock() {
-        return clock;
+        return doubts.clock();
+    }
+
+    UnitDoubt units() {
+        return doubts.units();
     }
 
     /** Whether the log says nothing of the design's heater, and the slurry was cooler than a heater would have let it. */
@@ -122,7 +142,7 @@ final class LoggedTanks {
         List<String> more = new ArrayList<>(notes);
         more.add(note);
         return new LoggedTanks(
-                design, stretches, tanks.stream().map(LoggedTank::withoutHeater).toList(), more, clock);
+                design, stretches, tanks.stream().map(LoggedTank::withoutHeater).toList(), more, doubts);
     }
 
     /** What is around the tank at each reading. */

@@ -86,6 +86,16 @@ final class FitWords {
 
     private List<String> but() {
         List<String> but = new ArrayList<>();
+        if (result.units().any()) {
+            but.add(units());
+        }
+        result.factors().forEach((factor, found) -> {
+            if (found.isAtTheEnd()) {
+                but.add("The factor " + factor.key()
+                        + " stands at the end of what is tried, 0.1 to 10: log and design do not go"
+                        + " together. Look for a wrong unit, a heat that was not logged, a design of another tank.");
+            }
+        });
         if (!result.toldApart()) {
             but.add(
                     "This log cannot tell them apart: a tank that only cools shows how fast it does, not how much heat that is.");
@@ -100,6 +110,13 @@ final class FitWords {
                     + " K (standard deviation): something went on that neither log nor design tells.");
         }
         return but;
+    }
+
+    private String units() {
+        String which = result.units().slurry() ? result.units().air() ? "slurry and air" : "slurry" : "air";
+        return "The temperatures of the log's " + which
+                + " look like degrees Fahrenheit, and were taken as °C: a layout"
+                + " (--log-layout) with unit: f turns them.";
     }
 
     private static String clock(ClockDoubt doubt) {
@@ -155,7 +172,9 @@ final class FitWords {
             case COLLECTOR -> "The collector takes up";
         };
         if (found.held()) {
-            return name + " " + Numerals.three(found.estimate().value()) + " times what is drawn: held, not found.";
+            double value = found.estimate().value();
+            return name + (value == 1 ? "" : " " + Numerals.three(value) + " times")
+                    + " what is drawn: held, not found.";
         }
         if (found.estimate().wider().isEmpty()) {
             return name + " what this log cannot tell by itself (factor " + factor.key() + ").";
