@@ -18,7 +18,7 @@ import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Course;
+import org.warmvat.network.KnownRate;
 import org.warmvat.network.Node;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
@@ -31,8 +31,8 @@ class AdjustTest {
         return List.of(new ReferenceEngine(), new ExponentialEngine());
     }
 
-    private static Course constant(double watts) {
-        return new Course() {
+    private static KnownRate constant(double watts) {
+        return new KnownRate() {
             @Override
             public double at(double timeS) {
                 return watts;

@@ -19,7 +19,7 @@ import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.heating.BackupPart;
-import org.warmvat.network.Course;
+import org.warmvat.network.KnownRate;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.stirring.MixerPart;
@@ -37,7 +37,7 @@ class SuppliedTest {
     }
 
     /** A rate from one hour to another. */
-    private record Between(double rate, double fromH, double toH) implements Course {
+    private record Between(double rate, double fromH, double toH) implements KnownRate {
 
         @Override
         public double at(double timeS) {
@@ -53,7 +53,7 @@ class SuppliedTest {
         }
     }
 
-    private static Optional<Course> between(double rate, double fromH, double toH) {
+    private static Optional<KnownRate> between(double rate, double fromH, double toH) {
         return Optional.of(new Between(rate, fromH, toH));
     }
 
@@ -77,9 +77,9 @@ class SuppliedTest {
         }
     }
 
-    private static Supplied heats(Optional<Course> solarW, Optional<Course> backupW) {
+    private static Supplied heats(Optional<KnownRate> solarW, Optional<KnownRate> backupW) {
         return new Supplied(
-                solarW, backupW, Optional.empty(), Optional.of(Course.NONE), Optional.of(Course.NONE), false);
+                solarW, backupW, Optional.empty(), Optional.of(KnownRate.NONE), Optional.of(KnownRate.NONE), false);
     }
 
     @ParameterizedTest
@@ -89,7 +89,7 @@ class SuppliedTest {
         Design design = new TankPlan().build().with("adjust.capacity", 10);
         Supplied both = heats(between(10_000, 0, 2.5), between(40_000, 1, 3));
         Day none =
-                Day.of(design, heats(Optional.of(Course.NONE), Optional.of(Course.NONE)), engine, MixerPart.SHAFT_HEAT);
+                Day.of(design, heats(Optional.of(KnownRate.NONE), Optional.of(KnownRate.NONE)), engine, MixerPart.SHAFT_HEAT);
         Day with = Day.of(design, both, engine, MixerPart.SHAFT_HEAT);
         double kelvinPerJ = 1 / design.contentsHeatCapacityJPerK();
         double[] expectedJ = {10_000, 60_000, 105_000, 105_000};
