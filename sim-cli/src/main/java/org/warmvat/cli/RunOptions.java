@@ -26,6 +26,8 @@ final class RunOptions extends AnswerOptions {
             description = "On how many threads to run (one for each processor); the results are the same.")
     private Optional<Integer> threads = Optional.empty();
 
+    private Optional<Parallel.Progress> elsewhere = Optional.empty();
+
     /** Tanks at work. */
     interface Work<T> {
         T on(Parallel parallel) throws Exception;
@@ -41,12 +43,17 @@ final class RunOptions extends AnswerOptions {
         return super.place().or(() -> Optional.of(Path.of("warmvat-" + spec().name())));
     }
 
+    /** Has progress told elsewhere than on a terminal. */
+    void tellProgress(Parallel.Progress told) {
+        elsewhere = Optional.of(told);
+    }
+
     /** Works on as many threads as asked for, with progress on a terminal. */
     <T> T parallel(String what, Work<T> work) throws Exception {
         int count = threads.orElse(Runtime.getRuntime().availableProcessors());
         within("--threads", count, 1, MOST_THREADS);
-        try (Parallel parallel =
-                new Parallel(count, quiet() || !onTerminal() ? Parallel.Progress.SILENT : shown(what))) {
+        Parallel.Progress terminal = quiet() || !onTerminal() ? Parallel.Progress.SILENT : shown(what);
+        try (Parallel parallel = new Parallel(count, elsewhere.orElse(terminal))) {
             return work.on(parallel);
         }
     }

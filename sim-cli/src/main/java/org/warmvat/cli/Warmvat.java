@@ -46,6 +46,7 @@ public final class Warmvat implements Runnable {
         COMMANDS.put("vary", VaryCommand.class);
         COMMANDS.put("sizes", SizesCommand.class);
         COMMANDS.put("choose", ChooseCommand.class);
+        COMMANDS.put("page", PageCommand.class);
         COMMANDS.put("new", NewCommand.class);
         COMMANDS.put("schema", SchemaCommand.class);
         COMMANDS.put("weather", WeatherCommand.class);

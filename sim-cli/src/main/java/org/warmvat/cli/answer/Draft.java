@@ -97,6 +97,10 @@ public final class Draft {
         } catch (CannotDraw cannotDraw) {
             notDrawn = Optional.of(cannotDraw.getMessage());
         }
+        return body(pictures, notDrawn);
+    }
+
+    private Document.Body body(List<Picture> pictures, Optional<String> notDrawn) {
         return new Document.Body(
                 List.copyOf(keyFigures), List.copyOf(paragraphs), List.copyOf(tables), pictures, notDrawn);
     }
@@ -171,6 +175,15 @@ public final class Draft {
 
     /** The whole answer. */
     public Document done() {
+        return document(body());
+    }
+
+    /** The answer without pictures, for who draws himself: many times faster. */
+    public Document inWords() {
+        return document(body(List.of(), Optional.empty()));
+    }
+
+    private Document document(Document.Body body) {
         Grounds grounds = Grounds.of(asked, warnings, assumed);
         List<String> but = new ArrayList<>(grounds.gravest());
         verdict.but().stream().filter(sentence -> !but.contains(sentence)).forEach(but::add);
@@ -178,7 +191,7 @@ public final class Draft {
         return new Document(
                 new Document.Heading(asked.command(), title, asked.subtitle()),
                 new Verdict(verdict.sentence(), List.copyOf(but)),
-                body(),
+                body,
                 new Document.Data(figures, csv, texts),
                 grounds);
     }

@@ -131,7 +131,7 @@ public final class ResultsFolder {
     }
 
     /** The files of an answer by name; the same answer gives the same bytes. */
-    static Map<String, byte[]> files(Document document) {
+    public static Map<String, byte[]> files(Document document) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(PAGE, Page.bytes(document));
         files.put(SUMMARY, SummaryWriter.bytes(document));

@@ -93,9 +93,17 @@ public final class DesignDocument {
         return new DesignDocument(name, tree, design, findings.assumed(), cautions);
     }
 
+    /**
+     * Whether a text is read as JSON.
+     *
+     * @param name its name, which decides where it ends in {@code .json}
+     */
+    public static boolean isJson(String name, String text) {
+        return name.endsWith(".json") || text.stripLeading().matches("(?s)\\{\\s*\".*");
+    }
+
     private static ObjectNode tree(String name, String text, Map<String, Integer> lines, Faults faults) {
-        boolean json = name.endsWith(".json") || text.stripLeading().matches("(?s)\\{\\s*\".*");
-        return json ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
+        return isJson(name, text) ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
     }
 
     @SuppressWarnings("unchecked") // keys of a file are texts
@@ -170,11 +178,16 @@ public final class DesignDocument {
 
     /** The keys of a design's text as JSON that reads back as the same design; comments are lost. */
     public static String json(String name, String text) {
+        return PlainTree.pretty(tree(name, text));
+    }
+
+    /** The keys and values of a text, be the values allowed or not. */
+    static ObjectNode tree(String name, String text) {
         Map<String, Integer> lines = new HashMap<>();
         Faults faults = new Faults(name, lines);
         ObjectNode tree = tree(name, text, lines, faults);
         faults.refuseIfAny();
-        return PlainTree.pretty(tree);
+        return tree;
     }
 
     /** The file's name, with the exchanged numbers where there are any. */

@@ -45,7 +45,19 @@ public final class YearAnswer {
      * @param asked what it is about
      */
     public static Document of(YearResult run, Optional<YearPayback> payback, Asked asked) {
-        return new YearAnswer(run, asked).told(payback).done();
+        YearAnswer answer = new YearAnswer(run, asked);
+        return answer.told(payback)
+                .csv("hourly.csv", Csv.hourly(run.hourly().start(), hourly(run.hourly())))
+                .csv("daily.csv", csv("day", run.days()))
+                .csv("monthly.csv", csv("month", run.months()))
+                .pictures(() -> YearPictures.of(run))
+                .pictures(answer::sunPaths)
+                .done();
+    }
+
+    /** The same without pictures, files of tables and payback, for who draws himself. */
+    public static Document inWords(YearResult run, Asked asked) {
+        return new YearAnswer(run, asked).told(Optional.empty()).inWords();
     }
 
     private Draft told(Optional<YearPayback> payback) {
@@ -56,13 +68,7 @@ public final class YearAnswer {
         BalanceTables.of(run).forEach(draft::table);
         starts().ifPresent(draft::table);
         figures(draft, payback);
-        return draft.csv("hourly.csv", Csv.hourly(run.hourly().start(), hourly(run.hourly())))
-                .csv("daily.csv", csv("day", run.days()))
-                .csv("monthly.csv", csv("month", run.months()))
-                .pictures(() -> YearPictures.of(run))
-                .pictures(this::sunPaths)
-                .warn(run.warnings())
-                .assume(runIn());
+        return draft.warn(run.warnings()).assume(runIn());
     }
 
     /** The sun's paths over what stands in the collector's sky, where anything does. */

@@ -1,0 +1,345 @@
+package org.warmvat.cli.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.warmvat.design.keys.KeyPath;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/**
+ * The text of a design in which single values are exchanged, put in or taken out while all else stays as it was written, comments and
+ * the order of keys too. What is taken out goes with the comments in its own lines; any other change that would lose one is refused.
+ */
+public final class DesignText {
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z0-9_]*");
+    private static final Pattern READ_OTHERWISE = Pattern.compile("(?i)true|false|yes|no|on|off|null|y|n");
+
+    private static final Pattern REMARK = Pattern.compile("(^|\\s)#");
+
+    private DesignText() {}
+
+    /**
+     * The text with one value exchanged, or put in where the key is not there.
+     *
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param text a design that can be read, be its values allowed or not
+     * @param path the key's path; the position behind the last entry of a list adds one
+     * @param value the value as JSON; empty takes the key or entry out
+     * @throws InputRefused when the text cannot be read, or cannot take the change without losing something
+     */
+    public static String with(String name, String text, String path, String value) {
+        ObjectNode wanted = DesignDocument.tree(name, text);
+        List<String> steps = steps(name, path);
+        JsonNode node = value.isEmpty() ? null : json(name, value);
+        if (!changed(wanted, steps, node)) {
+            throw refused(name, path + " is no place of this design");
+        }
+        if (DesignDocument.isJson(name, text)) {
+            return PlainTree.pretty(wanted);
+        }
+        String edited = new Edit(text).with(steps, node);
+        if (same(wanted, DesignDocument.tree(name, edited))) {
+            return edited;
+        }
+        throw refused(
+                name,
+                path
+                        + " cannot be changed here without losing something of the text, expected the change in the text itself");
+    }
+
+    /** The keys and values of a text as JSON in one line, be its values allowed or not. */
+    public static String tree(String name, String text) {
+        return DesignDocument.tree(name, text).toString();
+    }
+
+    private static boolean same(JsonNode wanted, JsonNode found) {
+        return wanted.equals(DesignText::unequal, found);
+    }
+
+    /** Numbers are the same with and without a decimal point. */
+    private static int unequal(JsonNode one, JsonNode other) {
+        boolean same = (one.isNumber() && other.isNumber())
+                ? one.decimalValue().compareTo(other.decimalValue()) == 0
+                : one.equals(other);
+        return same ? 0 : 1;
+    }
+
+    private static List<String> steps(String name, String path) {
+        try {
+            return KeyPath.steps(path);
+        } catch (IllegalArgumentException noPath) {
+            throw refused(name, noPath.getMessage());
+        }
+    }
+
+    private static JsonNode json(String name, String value) {
+        try {
+            return JSON.readTree(value);
+        } catch (IOException noJson) {
+            throw refused(name, "a value is no JSON");
+        }
+    }
+
+    private static InputRefused refused(String name, String fact) {
+        return new InputRefused(List.of(name + ": " + fact));
+    }
+
+    /** Makes the change in a tree, a null value takes out; whether there is such a place. */
+    private static boolean changed(JsonNode root, List<String> steps, JsonNode value) {
+        JsonNode at = root;
+        for (int i = 0; i < steps.size() - 1; i++) {
+            JsonNode next = at.isArray() ? at.get(index(steps.get(i))) : at.get(steps.get(i));
+            if (next == null || !next.isContainerNode()) {
+                next = steps.get(i + 1).startsWith("[") ? NODES.arrayNode() : NODES.objectNode();
+                if (!put(at, steps.get(i), next)) {
+                    return false;
+                }
+            }
+            at = next;
+        }
+        return put(at, steps.get(steps.size() - 1), value);
+    }
+
+    private static boolean put(JsonNode at, String step, JsonNode value) {
+        if (at instanceof ObjectNode block && !step.startsWith("[")) {
+            if (value == null) {
+                block.remove(step);
+            } else {
+                block.set(step, value);
+            }
+            return true;
+        }
+        return at instanceof ArrayNode list && put(list, index(step), value);
+    }
+
+    /** The place behind the last entry takes a new one. */
+    private static boolean put(ArrayNode list, int place, JsonNode value) {
+        if (place < 0 || place > list.size() || (value == null && place == list.size())) {
+            return false;
+        }
+        if (value == null) {
+            list.remove(place);
+        } else if (place < list.size()) {
+            list.set(place, value);
+        } else {
+            list.add(value);
+        }
+        return true;
+    }
+
+    /** The number of an entry; negative where the step is none. */
+    private static int index(String step) {
+        return step.matches("\\[[0-9]{1,4}]") ? Integer.parseInt(step.substring(1, step.length() - 1)) : -1;
+    }
+
+    /** One line of YAML. */
+    private static String written(JsonNode value) {
+        if (value.isObject()) {
+            StringBuilder block = new StringBuilder();
+            value.properties()
+                    .forEach(entry -> block.append(block.isEmpty() ? "" : ", ")
+                            .append(word(entry.getKey()))
+                            .append(": ")
+                            .append(written(entry.getValue())));
+            return "{" + block + "}";
+        }
+        if (value.isArray()) {
+            StringBuilder list = new StringBuilder();
+            value.forEach(entry -> list.append(list.isEmpty() ? "" : ", ").append(written(entry)));
+            return "[" + list + "]";
+        }
+        if (value.isNumber()) {
+            return value.decimalValue().stripTrailingZeros().toPlainString();
+        }
+        return value.isTextual() ? word(value.textValue()) : value.toString();
+    }
+
+    private static String word(String text) {
+        boolean plain =
+                WORD.matcher(text).matches() && !READ_OTHERWISE.matcher(text).matches();
+        return plain ? text : NODES.textNode(text).toString();
+    }
+
+    /** A change of one text. */
+    private static final class Edit {
+
+        private final String text;
+        private final int[] at;
+
+        Edit(String text) {
+            this.text = text;
+            // marks count code points
+            this.at = new int[text.codePointCount(0, text.length()) + 1];
+            for (int i = 0, offset = 0; i < at.length; i++) {
+                at[i] = offset;
+                offset += offset < text.length() ? Character.charCount(text.codePointAt(offset)) : 0;
+            }
+        }
+
+        /** The changed text, or the same text where it cannot be changed. */
+        String with(List<String> steps, JsonNode value) {
+            Node node = new Yaml(new LoaderOptions()).compose(new StringReader(text));
+            for (int i = 0; i < steps.size(); i++) {
+                boolean last = i == steps.size() - 1;
+                Node next = next(node, steps.get(i));
+                if (last && next != null && value != null) {
+                    boolean remarked = !(next instanceof ScalarNode) && hasRemark(start(next), end(next));
+                    return remarked ? text : cut(start(next), end(next), space(start(next)) + written(value));
+                }
+                if (last && next != null) {
+                    return without(node, steps.get(i), next);
+                }
+                if (next == null || next instanceof ScalarNode) {
+                    return value == null ? text : added(node, next, steps.subList(i, steps.size()), value);
+                }
+                node = next;
+            }
+            return text;
+        }
+
+        private String cut(int from, int to, String put) {
+            return text.substring(0, from) + put + text.substring(to);
+        }
+
+        private String space(int from) {
+            return from > 0 && text.charAt(from - 1) == ':' ? " " : "";
+        }
+
+        private int start(Node node) {
+            return at[node.getStartMark().getIndex()];
+        }
+
+        /** The end of what is written; the parser's end of a block lies behind the comments that follow it. */
+        private int end(Node node) {
+            if (node instanceof MappingNode map
+                    && !isFlow(map)
+                    && !map.getValue().isEmpty()) {
+                return end(map.getValue().get(map.getValue().size() - 1).getValueNode());
+            }
+            if (node instanceof SequenceNode list
+                    && !isFlow(list)
+                    && !list.getValue().isEmpty()) {
+                return end(list.getValue().get(list.getValue().size() - 1));
+            }
+            return at[node.getEndMark().getIndex()];
+        }
+
+        private boolean isFlow(Node node) {
+            char first = text.charAt(start(node));
+            return first == '{' || first == '[';
+        }
+
+        private Node next(Node node, String step) {
+            if (node instanceof SequenceNode list && step.startsWith("[")) {
+                return index(step) >= 0 && index(step) < list.getValue().size()
+                        ? list.getValue().get(index(step))
+                        : null;
+            }
+            return node instanceof MappingNode map ? valueOf(map, step) : null;
+        }
+
+        private static Node valueOf(MappingNode map, String key) {
+            NodeTuple tuple = tuple(map, key);
+            return tuple == null ? null : tuple.getValueNode();
+        }
+
+        private static NodeTuple tuple(MappingNode map, String key) {
+            return map.getValue().stream()
+                    .filter(tuple -> tuple.getKeyNode() instanceof ScalarNode name
+                            && name.getValue().equals(key))
+                    .findFirst()
+                    .orElse(null);
+        }
+
+        /** Puts a key or entry that is not there, with all that it stands in. */
+        private String added(Node into, Node word, List<String> steps, JsonNode value) {
+            ObjectNode holder = NODES.objectNode();
+            if (steps.size() > 1) {
+                JsonNode root = steps.get(1).startsWith("[") ? NODES.arrayNode() : NODES.objectNode();
+                changed(root, steps.subList(1, steps.size()), value);
+                holder.set("value", root);
+            } else {
+                holder.set("value", value);
+            }
+            String line = written(holder.get("value"));
+            if (word != null) {
+                return cut(start(word), end(word), space(start(word)) + line);
+            }
+            String entry = into instanceof SequenceNode ? line : word(steps.get(0)) + ": " + line;
+            boolean empty = into instanceof MappingNode map
+                    ? map.getValue().isEmpty()
+                    : ((SequenceNode) into).getValue().isEmpty();
+            if (isFlow(into)) {
+                int end = at[into.getEndMark().getIndex()] - 1;
+                return cut(end, end, (empty ? "" : ", ") + entry);
+            }
+            String lead = " ".repeat(into.getStartMark().getColumn()) + (into instanceof SequenceNode ? "- " : "");
+            int end = endOfLine(end(into));
+            return cut(end, end, "\n" + lead + entry);
+        }
+
+        private int endOfLine(int from) {
+            int end = from > 0 && text.charAt(from - 1) == '\n' ? from - 1 : text.indexOf('\n', from);
+            return end < 0 ? text.length() : end;
+        }
+
+        /** Takes a key or entry out with its lines; the last one leaves an empty block or list. */
+        private String without(Node from, String step, Node value) {
+            List<? extends Node> entries = from instanceof SequenceNode list ? list.getValue() : List.of();
+            MappingNode map = from instanceof MappingNode some ? some : null;
+            int count = map == null ? entries.size() : map.getValue().size();
+            if (count == 1) {
+                return cut(start(from), end(from), space(start(from)) + (map == null ? "[]" : "{}"));
+            }
+            int place = map == null ? index(step) : map.getValue().indexOf(tuple(map, step));
+            int begin = map == null ? start(value) : start(tuple(map, step).getKeyNode());
+            if (isFlow(from)) {
+                int cutFrom = place == 0 ? begin : lastBefore(from, place);
+                int cutTo = place == 0 ? first(from, 1) : end(value);
+                return hasRemark(cutFrom, cutTo) ? text : cut(cutFrom, cutTo, "");
+            }
+            if (map != null && place == 0 && begin == start(from) && !isFirstOfLine(begin)) {
+                return cut(begin, first(from, 1), "");
+            }
+            int lineBegin = text.lastIndexOf('\n', begin - 1) + 1;
+            int lineEnd = endOfLine(end(value));
+            return cut(lineBegin, Math.min(text.length(), lineEnd + 1), "");
+        }
+
+        private boolean hasRemark(int from, int to) {
+            return REMARK.matcher(text.substring(from, to)).find();
+        }
+
+        private boolean isFirstOfLine(int offset) {
+            return text.substring(text.lastIndexOf('\n', offset - 1) + 1, offset)
+                    .isBlank();
+        }
+
+        private int first(Node of, int place) {
+            return of instanceof MappingNode map
+                    ? start(map.getValue().get(place).getKeyNode())
+                    : start(((SequenceNode) of).getValue().get(place));
+        }
+
+        private int lastBefore(Node of, int place) {
+            return of instanceof MappingNode map
+                    ? end(map.getValue().get(place - 1).getValueNode())
+                    : end(((SequenceNode) of).getValue().get(place - 1));
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package org.warmvat.cli.page;
+
+import com.fasterxml.jackson.databind.util.RawValue;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.warmvat.account.Hourly;
+import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.SummaryWriter;
+import org.warmvat.cli.answer.year.YearAnswer;
+import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.file.DesignText;
+import org.warmvat.design.Design;
+import org.warmvat.design.Layer;
+import org.warmvat.design.Shape;
+import org.warmvat.engine.HourSink;
+import org.warmvat.network.Line;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.question.year.YearStudy;
+import org.warmvat.tank.StudyRefused;
+
+/**
+ * The year of a design as the page draws it, in one piece: the length of a JSON text in four bytes, the text, padded to a multiple of
+ * four bytes, and then single-precision numbers, little end first: the columns of the hours, the days and the months. The text holds
+ * {@code summary}, the very answer of the command {@code year}, and what the page needs beside it.
+ */
+final class LiveYear {
+
+    private static final List<String> HOURLY =
+            List.of("slurry_c", "setpoint_c", "solar_heat_w", "backup_heat_w", "loss_w", "feed_w");
+
+    private LiveYear() {}
+
+    /**
+     * Runs a design.
+     *
+     * @param name name of its text for messages
+     * @param text its text
+     * @throws org.warmvat.cli.file.InputRefused with every fault of the design
+     * @throws StudyRefused when design and weather do not go together
+     * @throws java.util.concurrent.CancellationException when the thread is interrupted
+     */
+    static byte[] of(String name, String text, Weathers.Kept weather) throws StudyRefused {
+        DesignDocument design = DesignDocument.parse(name, text);
+        Told told = document(design, name, text, weather);
+        YearResult run = told.run();
+        Document document = told.document();
+        List<double[]> columns = new ArrayList<>();
+        Map<String, Object> head = new LinkedHashMap<>();
+        head.put("summary", new RawValue(new String(SummaryWriter.bytes(document), StandardCharsets.UTF_8)));
+        head.put("card", card(document));
+        head.put("weather", weather.id());
+        head.put("start", run.hourly().start().toString());
+        head.put("hours", hours(run.hourly(), columns));
+        head.put("days", periods(run.days(), columns));
+        head.put("months", periods(run.months(), columns));
+        head.putAll(design(name, text, design.design()));
+        return packed(Reply.jsonBytes(head), columns);
+    }
+
+    /** A run and what the command {@code year} says of it. */
+    record Told(YearResult run, Document document) {}
+
+    static Told document(DesignDocument design, String name, String text, Weathers.Kept weather) throws StudyRefused {
+        YearResult run = YearStudy.run(design.design(), weather.runner(), HourSink.IGNORE);
+        InputFile file = InputFile.of("design", name, text.getBytes(StandardCharsets.UTF_8));
+        Asked asked = new Asked(
+                "year",
+                Optional.of(design.design()),
+                List.of(weather.weather()),
+                run.engine(),
+                new Asked.InputReading(List.of(file, weather.file()), List.of(), design.assumed(), design.cautions()));
+        return new Told(run, YearAnswer.inWords(run, asked));
+    }
+
+    /** What the page needs of a design that can be run. */
+    static Map<String, Object> design(String name, String text, Design design) {
+        return Draft.row(
+                "text", text,
+                "tree", new RawValue(DesignText.tree(name, text)),
+                "numbers", design.numbers(),
+                "sliders", Sliders.of(design),
+                "tank", tank(design));
+    }
+
+    private static Map<String, Object> card(Document document) {
+        return Draft.row(
+                "title", document.heading().title(),
+                "subtitle", document.heading().subtitle(),
+                "sentence", document.verdict().sentence(),
+                "but", document.verdict().but(),
+                "figures",
+                        document.body().keyFigures().stream()
+                                .map(figure -> List.of(figure.name(), figure.value()))
+                                .toList(),
+                "warnings", document.grounds().warnings().size(),
+                "cautions", document.grounds().cautions());
+    }
+
+    private static Map<String, Object> hours(Hourly hourly, List<double[]> columns) {
+        List<String> names = new ArrayList<>();
+        for (String name : HOURLY) {
+            hourly.column(name).ifPresent(values -> {
+                names.add(name);
+                columns.add(values);
+            });
+        }
+        return Draft.row("count", hourly.hours(), "columns", names);
+    }
+
+    private static Map<String, Object> periods(List<Period> periods, List<double[]> columns) {
+        List<Line> lines = periods.get(0).books().lines();
+        lines.forEach(line -> columns.add(
+                periods.stream().mapToDouble(period -> period.of(line)).toArray()));
+        return Draft.row(
+                "count", periods.size(),
+                "labels", periods.stream().map(Period::label).toList(),
+                "columns", lines.stream().map(Line::column).toList());
+    }
+
+    /** Sizes of the tank for a drawing to scale, m. */
+    private static Map<String, Object> tank(Design design) {
+        Shape shape = design.tank().shape();
+        double width = shape instanceof Shape.Box box
+                ? Math.max(box.innerLengthM(), box.innerWidthM())
+                : ((Shape.UprightCylinder) shape).innerDiameterM();
+        return Draft.row(
+                "width_m", width,
+                "depth_m", design.tank().liquidDepthM(),
+                "headspace_m", design.tank().headspaceHeightM(),
+                "wall_m", thickness(design.envelope().wall()),
+                "lid_m", thickness(design.envelope().lid()),
+                "base_m", thickness(design.envelope().floor()),
+                "collector_m2",
+                        design.solar().map(solar -> solar.collector().areaM2()).orElse(0.0),
+                "tilt_deg",
+                        design.solar()
+                                .map(solar -> solar.collector().plane().tiltDeg())
+                                .orElse(0.0),
+                "backup", design.backup().isPresent(),
+                "setpoint_c", design.control().setpointC(),
+                "minimum_c", design.control().minimumC());
+    }
+
+    private static double thickness(List<Layer> layers) {
+        return layers.stream().mapToDouble(Layer::thicknessM).sum();
+    }
+
+    private static byte[] packed(byte[] head, List<double[]> columns) {
+        int length = (head.length + 3) / 4 * 4;
+        int numbers = columns.stream().mapToInt(column -> column.length).sum();
+        ByteBuffer all = ByteBuffer.allocate(4 + length + 4 * numbers).order(ByteOrder.LITTLE_ENDIAN);
+        byte[] padding = new byte[length - head.length];
+        Arrays.fill(padding, (byte) ' ');
+        all.putInt(length).put(head).put(padding);
+        for (double[] column : columns) {
+            for (double value : column) {
+                all.putFloat((float) value);
+            }
+        }
+        return all.array();
+    }
+}

@@ -1,0 +1,138 @@
+package org.warmvat.cli.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.InputFile;
+import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.tank.Runner;
+import org.warmvat.weather.MonthSummary;
+import org.warmvat.weather.Weather;
+import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.doubt.Doubt;
+import org.warmvat.weather.doubt.Doubts;
+import org.warmvat.weather.file.NormalsFile;
+import org.warmvat.weather.file.Reading;
+import org.warmvat.weather.file.WarmvatCsvText;
+import org.warmvat.weather.file.WeatherFiles;
+import org.warmvat.weather.made.MadeYear;
+import org.warmvat.weather.made.Normals;
+
+/** The weather files that the open pages work with: the samples, what was given at the start, and the last few that were dropped. */
+final class Weathers {
+
+    /** Largest file that a page may send, bytes. */
+    static final int MOST_BYTES = 64 << 20;
+
+    private static final int MOST_KEPT = 4;
+    private static final List<String> SAMPLES =
+            List.of("cool-maritime-hills", "cold-continental", "cool-southern", "sunny-high-valley");
+
+    private final Map<String, Kept> kept = new LinkedHashMap<>();
+
+    /**
+     * A weather file that was read.
+     *
+     * @param id what the page calls it
+     * @param bytes as it came
+     * @param runner starts tanks in it
+     */
+    record Kept(String id, byte[] bytes, Runner runner) {
+
+        Weather weather() {
+            return runner.file();
+        }
+
+        InputFile file() {
+            return InputFile.of("weather", "weather.csv", bytes);
+        }
+    }
+
+    /** Names of the samples, the first being the one a page starts with. */
+    static List<String> samples() {
+        return SAMPLES;
+    }
+
+    /** A weather file by what the page calls it; empty when it was dropped too long ago. */
+    synchronized Optional<Kept> of(String id) throws WeatherRefused {
+        if (!kept.containsKey(id) && SAMPLES.contains(id)) {
+            return Optional.of(keep(id, sample(id), Reading.USUAL));
+        }
+        return Optional.ofNullable(kept.get(id));
+    }
+
+    /**
+     * Takes a file in.
+     *
+     * @throws WeatherRefused with every fault found
+     */
+    Kept take(byte[] bytes, int fillHolesH) throws WeatherRefused {
+        String id = InputFile.of("weather", "", bytes).sha256().substring(0, 16) + "-" + fillHolesH;
+        Reading reading = new Reading(Optional.empty(), fillHolesH, Reading.USUAL.beside());
+        return keep(id, bytes, reading);
+    }
+
+    /**
+     * Takes twelve monthly means in, or a file of them, and makes a year of hours.
+     *
+     * @throws WeatherRefused with every fault found
+     */
+    Kept takeNormals(String text) throws WeatherRefused {
+        Normals normals = NormalsFile.parse("monthly means", text);
+        String made = WarmvatCsvText.of(MadeYear.of(normals), MadeYear.origin(normals));
+        return take(made.getBytes(StandardCharsets.UTF_8), 0);
+    }
+
+    /** Takes in the weather that the command was given. */
+    synchronized Kept take(byte[] bytes, Weather weather) {
+        return put(new Kept("given", bytes, new Runner(weather, new ExponentialEngine())));
+    }
+
+    private Kept keep(String id, byte[] bytes, Reading reading) throws WeatherRefused {
+        Weather weather = WeatherFiles.read("weather file", bytes, reading);
+        return put(new Kept(id, bytes, new Runner(weather, new ExponentialEngine())));
+    }
+
+    private synchronized Kept put(Kept one) {
+        kept.put(one.id(), one);
+        List<String> dropped = kept.keySet().stream()
+                .filter(id -> !SAMPLES.contains(id) && !id.equals("given"))
+                .toList();
+        dropped.stream().limit(Math.max(0, dropped.size() - MOST_KEPT)).forEach(kept::remove);
+        return one;
+    }
+
+    private static byte[] sample(String name) {
+        try (InputStream in = WeatherFiles.class.getResourceAsStream("/org/warmvat/weather/" + name + ".csv")) {
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** What the page says of a weather file: place, length, months, what was assumed and what is doubtful. */
+    static Map<String, Object> told(Kept one) {
+        Weather weather = one.weather();
+        List<Map<String, Object>> months = new ArrayList<>();
+        for (MonthSummary month : MonthSummary.of(weather)) {
+            months.add(Draft.row(
+                    "month", month.month(), "air_c", month.airC().mean(), "sun_kwh_m2_day", month.globalKWhPerM2Day()));
+        }
+        return Draft.row(
+                "id", one.id(),
+                "place", weather.site().name(),
+                "latitude_deg", weather.site().latitudeDeg(),
+                "hours", weather.hours(),
+                "start", weather.start(),
+                "months", months,
+                "assumed", weather.assumptions(),
+                "doubts", Doubts.of(weather).stream().map(Doubt::sentence).toList());
+    }
+}

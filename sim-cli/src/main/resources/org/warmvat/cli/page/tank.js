@@ -1,0 +1,107 @@
+/** The tank to scale, with its flows in W. */
+import {drawn, element, number} from './elements.js';
+
+const SIZE = {width: 420, height: 380};
+
+/** Mean flows over a month, W, by the columns of the month; out of the slurry with a minus. */
+export function flowsOfMonth(months, index) {
+  const column = name => months.columns[name]?.[index];
+  const watts = (name, sign) => column(name) === undefined ? null : sign * column(name) * 1000 / column('hours');
+  return [
+    ['sun, through its coil', 'sun', watts('solar_heat_kwh', 1)],
+    ['backup heater', 'backup', watts('backup_heat_kwh', 1)],
+    ["mixer's shaft", 'shaft', watts('shaft_heat_kwh', 1)],
+    ['reaction', 'reaction', watts('reaction_heat_kwh', 1)],
+    ['wall', 'wall', watts('envelope_loss_wall_kwh', -1)],
+    ['wall round the gas', 'dry', watts('envelope_loss_dry_wall_kwh', -1)],
+    ['lid', 'lid', watts('envelope_loss_lid_kwh', -1)],
+    ['base', 'base', watts('envelope_loss_floor_kwh', -1)],
+    ['fittings', 'fittings', watts('fittings_loss_kwh', -1)],
+    ['warming the feed', 'feed', watts('feed_heat_kwh', -1)],
+    ['vapour in the gas', 'gas', watts('gas_loss_kwh', -1)],
+  ].filter(flow => flow[2] !== null);
+}
+
+/** Flows of one hour, W: the hours tell the losses through envelope and fittings together. */
+export function flowsOfHour(hours, index) {
+  const column = (name, sign) => hours.columns[name] === undefined ? null : sign * hours.columns[name][index];
+  return [
+    ['sun, through its coil', 'sun', column('solar_heat_w', 1)],
+    ['backup heater', 'backup', column('backup_heat_w', 1)],
+    ['envelope and fittings', 'wall', column('loss_w', -1)],
+    ['warming the feed', 'feed', column('feed_w', -1)],
+  ].filter(flow => flow[2] !== null);
+}
+
+/** Draws it: what stands where is usual, sizes and thicknesses are those of the design. */
+export function drawTank(into, tank, flows, when, slurry) {
+  const outerWidth = tank.width_m + 2 * tank.wall_m;
+  const outerHeight = tank.depth_m + tank.headspace_m + tank.lid_m + tank.base_m;
+  const scale = Math.min(190 / outerWidth, 215 / outerHeight);
+  const x = (SIZE.width - outerWidth * scale) / 2 + 10, y = 95;
+  const px = metres => metres * scale;
+  const inner = {x: x + px(tank.wall_m), y: y + px(tank.lid_m), width: px(tank.width_m), height: px(tank.depth_m + tank.headspace_m)};
+  const surface = inner.y + px(tank.headspace_m), bottom = inner.y + inner.height, base = y + px(outerHeight);
+  const right = x + px(outerWidth), middle = x + px(outerWidth) / 2;
+  const places = {
+    lid: [middle - 30, y, 0, -1], gas: [middle + 45, y, 0, -1], dry: [right, inner.y + px(tank.headspace_m) / 2, 1, 0],
+    wall: [right, surface + 40, 1, 0], fittings: [right, bottom - 18, 1, 0], base: [middle, base, 0, 1],
+    sun: [x, bottom - 22, 1, 0], backup: [x, bottom - 62, 1, 0], feed: [x, surface + 18, -1, 0],
+  };
+  const most = Math.max(50, ...flows.map(flow => Math.abs(flow[2])));
+  const svg = drawn('svg', {viewBox: `0 0 ${SIZE.width} ${SIZE.height}`, role: 'img', 'aria-label':
+    `The tank to scale, ${number(tank.width_m)} m wide inside, ${number(tank.depth_m)} m deep; its flows of ${when} stand in the list beside.`},
+    drawn('rect', {x, y, width: px(outerWidth), height: px(outerHeight), fill: '#ece6d8', stroke: '#22262b', 'stroke-width': 1.5}),
+    drawn('rect', {...inner, fill: '#fff', stroke: '#22262b'}),
+    drawn('rect', {x: inner.x, y: surface, width: inner.width, height: px(tank.depth_m), fill: '#cfb48a', stroke: '#22262b'}),
+    coil(inner, bottom - 22), tank.backup ? coil(inner, bottom - 62) : null, collector(tank, px, base),
+    drawn('line', {x1: middle, y1: y - 12, x2: middle, y2: bottom - 12, stroke: '#22262b', 'stroke-width': 2}),
+    drawn('text', {x: middle + 6, y: surface + px(tank.depth_m) / 2 - 20, 'text-anchor': 'middle'}, slurry),
+    drawn('line', {x1: x, y1: base + 60, x2: x + px(0.5), y2: base + 60, stroke: '#22262b', 'stroke-width': 2}),
+    drawn('text', {x: x + px(0.5) + 6, y: base + 65}, '0.5 m'),
+    flows.filter(flow => places[flow[1]]).map(flow => arrow(flow, places[flow[1]], most)));
+  into.replaceChildren(element('div', {class: 'flows'}, svg, list(flows, when)));
+}
+
+function coil(inner, y) {
+  const width = inner.width * 0.36, turns = 5, step = width / turns;
+  let path = `M ${inner.x} ${y}`;
+  for (let i = 0; i < turns; i++) path += ` q ${step / 4} -12 ${step / 2} 0 q ${step / 4} 12 ${step / 2} 0`;
+  return drawn('path', {d: path, fill: 'none', stroke: '#22262b', 'stroke-width': 2});
+}
+
+/** The collector seen from the side, to scale as if it were square. */
+function collector(tank, px, base) {
+  if (tank.collector_m2 <= 0) return null;
+  const length = Math.min(130, px(Math.sqrt(tank.collector_m2))), angle = tank.tilt_deg * Math.PI / 180;
+  const x1 = 8, y1 = base;
+  const x2 = x1 + Math.max(6, length * Math.cos(angle)), y2 = y1 - length * Math.sin(angle);
+  return drawn('g', {}, drawn('line', {x1, y1, x2, y2, stroke: '#22262b', 'stroke-width': 5}),
+    drawn('text', {x: x1, y: base + 18}, `${number(tank.collector_m2)} m²`));
+}
+
+/** An arrow into the tank or out of it, the broader the stronger, with its W. */
+function arrow([name, , watts], [x, y, outX, outY], most) {
+  const length = 34, width = Math.max(1.5, 9 * Math.abs(watts) / most);
+  const inward = watts > 0 || (name === 'backup heater' || name.startsWith('sun'));
+  const direction = inward ? [Math.abs(outX), outY] : [outX, outY];
+  const from = inward ? [x - direction[0] * length, y] : [x, y];
+  const to = [from[0] + direction[0] * length, from[1] + direction[1] * length];
+  const head = 4 + width / 2, [dx, dy] = direction;
+  const tip = `${to[0]},${to[1]} ${to[0] - dx * head - dy * head},${to[1] - dy * head - dx * head} ${to[0] - dx * head + dy * head},${to[1] - dy * head + dx * head}`;
+  const colour = inward ? '#8e2a1e' : '#1b4965';
+  const label = outY !== 0
+    ? {x: to[0] + 8, y: to[1] + (outY > 0 ? 4 : 4), 'text-anchor': 'start'}
+    : {x: (inward ? from[0] - 4 : to[0] + outX * 5), y: to[1] + 4, 'text-anchor': inward || outX < 0 ? 'end' : 'start'};
+  return drawn('g', {}, drawn('line', {x1: from[0], y1: from[1], x2: to[0] - dx * head, y2: to[1] - dy * head, stroke: colour, 'stroke-width': width}),
+    drawn('polygon', {points: tip, fill: colour}),
+    drawn('text', label, `${number(Math.abs(watts))} W`));
+}
+
+function list(flows, when) {
+  return element('div', {}, element('table', {},
+    element('caption', {}, `Heat into the slurry (+) and out of it (−), ${when}`),
+    element('thead', {}, element('tr', {}, element('th', {scope: 'col'}, 'flow'), element('th', {scope: 'col'}, 'W'))),
+    element('tbody', {}, flows.map(flow => element('tr', {}, element('th', {scope: 'row'}, flow[0]),
+      element('td', {}, (flow[2] > 0 ? '+' : flow[2] < 0 ? '−' : '') + number(Math.abs(flow[2]))))))));
+}
