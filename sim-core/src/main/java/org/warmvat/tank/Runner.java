@@ -124,12 +124,26 @@ public final class Runner {
 
     /** A tank at the beginning of the file's first hour after its run-in (model section 10, year). */
     public TankRun runIn(Design design) {
-        Weather weather = weather(design);
-        int hours = runInDays(design, weather) * HOURS_PER_DAY;
-        int first = weather.isWholeYear() ? weather.hours() - hours : 0;
-        TankRun run = start(design, first < weather.hours() ? first : 0);
-        run.over(new Hours(first, first + hours), HourSink.IGNORE);
+        TankRun run = beforeRunIn(design);
+        runIn(design, run, HourSink.IGNORE);
         return run;
+    }
+
+    /** A tank at the beginning of its run-in. */
+    public TankRun beforeRunIn(Design design) {
+        int first = runInHours(design).first();
+        return start(design, first < file.hours() ? first : 0);
+    }
+
+    /** Runs a tank in that stands at the beginning of its run-in. */
+    public void runIn(Design design, TankRun run, HourSink sink) {
+        run.over(runInHours(design), sink);
+    }
+
+    private Hours runInHours(Design design) {
+        int hours = runInDays(design, weather(design)) * HOURS_PER_DAY;
+        int first = file.isWholeYear() ? file.hours() - hours : 0;
+        return new Hours(first, first + hours);
     }
 
     /** The lines, balances and columns that runs of a design have. */

@@ -5,6 +5,8 @@ import java.time.Month;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
 import org.warmvat.weather.Weather;
 
@@ -92,7 +94,20 @@ public record Asked(
     /** Whether the design leaves out a price that counts, so that sums of money are but examples. */
     public boolean pricesAreExamples() {
         return reading.assumed().stream()
-                .anyMatch(sentence -> sentence.matches("(?s)prices\\.(electricity|gas_worth)_per_kwh not given.*"));
+                .anyMatch(sentence -> sentence.matches("(?s)prices\\.(" + priced() + ")_per_kwh not given.*"));
+    }
+
+    private String priced() {
+        boolean fuel = design().backup()
+                .map(BackupCircuit::source)
+                .filter(BackupSource.FUEL::equals)
+                .isPresent();
+        return "electricity" + (fuel ? "|fuel" : "") + (design().gas().isPresent() ? "|gas_worth" : "");
+    }
+
+    /** Name of the money: the design's own, or a word that its prices are but examples. */
+    public String currency() {
+        return pricesAreExamples() ? "at example prices" : design().prices().currency();
     }
 
     /** A day in words, with its year where days of the year come more than once. */

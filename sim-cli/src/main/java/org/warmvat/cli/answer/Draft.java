@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Document.KeyFigure;
 import org.warmvat.cli.answer.Document.Verdict;
 import org.warmvat.cli.plot.CannotDraw;
@@ -15,6 +17,7 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
 import org.warmvat.network.Warning;
+import org.warmvat.question.GasRange;
 
 /** A {@link Document} in the making. Warnings, assumptions and cautions of the inputs come by themselves. */
 public final class Draft {
@@ -23,6 +26,7 @@ public final class Draft {
     private final String question;
     private Verdict verdict = new Verdict("", List.of());
     private final List<KeyFigure> keyFigures = new ArrayList<>();
+    private Optional<Function<List<Warning>, VerdictCard>> card = Optional.empty();
     private final List<Paragraph> paragraphs = new ArrayList<>();
     private final List<Table> tables = new ArrayList<>();
     private final List<Supplier<List<Drawing>>> drawings = new ArrayList<>();
@@ -60,6 +64,12 @@ public final class Draft {
     /** A figure beside the verdict, such as {@code Net energy: about 1230 kWh}. */
     public Draft key(String name, String value) {
         keyFigures.add(new KeyFigure(name, value));
+        return this;
+    }
+
+    /** The five lines of a year, beside the verdict; what to mend first follows from all warnings of the answer. */
+    public Draft card(Period run, Optional<GasRange> gas) {
+        card = Optional.of(warned -> VerdictCard.of(run, gas, warned, asked));
         return this;
     }
 
@@ -187,6 +197,10 @@ public final class Draft {
         Grounds grounds = Grounds.of(asked, warnings, assumed);
         List<String> but = new ArrayList<>(grounds.gravest());
         verdict.but().stream().filter(sentence -> !but.contains(sentence)).forEach(but::add);
+        card.map(drawn -> drawn.apply(grounds.warnings())).ifPresent(five -> {
+            keyFigures.addAll(0, five.lines());
+            figure("card", five.figures());
+        });
         String title = question.isEmpty() ? asked.title() : asked.title() + ": " + question;
         return new Document(
                 new Document.Heading(asked.command(), title, asked.subtitle()),

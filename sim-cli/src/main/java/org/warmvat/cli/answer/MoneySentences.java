@@ -2,7 +2,6 @@ package org.warmvat.cli.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
@@ -16,7 +15,7 @@ public final class MoneySentences {
 
     /** Cost, worth and carbon of a run. */
     public static List<String> of(YearResult run, Asked asked) {
-        String currency = run.design().prices().currency();
+        String currency = asked.currency();
         Money money = Money.of(run.design(), run.whole());
         List<String> sentences = new ArrayList<>(List.of(costs(run, money, currency)));
         if (run.design().gas().isPresent()) {
@@ -31,16 +30,8 @@ public final class MoneySentences {
         return sentences;
     }
 
-    /** What is left of a run in money, where the design has gas and prices of its own. */
-    public static Optional<String> balance(YearResult run, Asked asked) {
-        return run.design().gas().isPresent() && !asked.pricesAreExamples()
-                ? Optional.of(left(
-                        Money.of(run.design(), run.whole()).balance(),
-                        run.design().prices().currency()))
-                : Optional.empty();
-    }
-
-    private static String left(double balance, String currency) {
+    /** What is left in words: {@code a gain of about 12.0 EUR}. */
+    static String left(double balance, String currency) {
         String sign = balance > 0 ? "a gain of about " : balance < 0 ? "a loss of about " : "";
         return sign + sum(Math.abs(balance), currency);
     }

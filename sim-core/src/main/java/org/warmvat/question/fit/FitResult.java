@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
+import org.warmvat.question.GasRange;
 
 /**
  * What a log says of a tank.
@@ -88,10 +89,15 @@ public record FitResult(
      * What it means for a year.
      *
      * @param backupBoughtKWh energy bought for the backup heater
-     * @param netEnergyKWh net energy
+     * @param netEnergyKWh net energy; means nothing where no gas is computed
+     * @param gas the tank as fitted with low and high gas, where gas is computed
      * @param warnings what the year of the tank as fitted warns of
      */
-    public record Year(FittedFigure backupBoughtKWh, FittedFigure netEnergyKWh, List<Warning> warnings) {
+    public record Year(
+            FittedFigure backupBoughtKWh,
+            FittedFigure netEnergyKWh,
+            Optional<GasRange.Ends> gas,
+            List<Warning> warnings) {
 
         /** Copies. */
         public Year {

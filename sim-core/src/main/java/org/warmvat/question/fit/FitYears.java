@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.heating.BackupPart;
+import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.year.BriefYear;
 import org.warmvat.regression.Fitted;
@@ -48,8 +49,9 @@ final class FitYears {
         double[] net = years.stream()
                 .mapToDouble(year -> year.year().of(Housekeeping.NET))
                 .toArray();
-        return Optional.of(
-                new FitResult.Year(estimate(bought), estimate(net), years.get(1).warnings()));
+        BriefYear asFitted = years.get(1);
+        return Optional.of(new FitResult.Year(
+                estimate(bought), estimate(net), asFitted.gas().map(GasRange::whole), asFitted.warnings()));
     }
 
     private static FittedFigure estimate(double[] figures) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.warmvat.network.Warning;
+import org.warmvat.question.GasRange;
 
 /**
  * What becomes of a cold tank by the date of its start.
@@ -22,6 +23,7 @@ public record SpringResult(List<Start> starts) {
      * @param heatKWh heat of sun and backup until then; empty where it is not reached
      * @param boughtKWh energy bought for the backup until then
      * @param netKWh net energy of the 365 days from the start, useful net energy where uses of gas are given
+     * @param gas the same with low and high gas; empty where no gas is computed
      * @param warnings of the year with everything
      */
     public record Start(
@@ -31,6 +33,7 @@ public record SpringResult(List<Start> starts) {
             OptionalDouble heatKWh,
             OptionalDouble boughtKWh,
             double netKWh,
+            Optional<GasRange.Ends> gas,
             List<Warning> warnings) {
 
         /** Whether the year gives more than it takes, the heat to start included. */

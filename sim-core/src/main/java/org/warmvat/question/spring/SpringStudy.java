@@ -4,10 +4,12 @@ import java.time.LocalDateTime;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.warmvat.account.Account;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
+import org.warmvat.design.Estimate;
 import org.warmvat.design.SeasonTable;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourRecord;
@@ -15,6 +17,8 @@ import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Line;
+import org.warmvat.question.GasFollowed;
+import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.Prolonged;
 import org.warmvat.question.Variations;
@@ -79,9 +83,12 @@ public final class SpringStudy {
     private SpringResult.Start start(MonthDay date) {
         int first = hourOf(date);
         Reached alone = new Reached(first);
-        run(Variations.withoutBackup(design), first, alone, false);
+        run(runner.startCold(Variations.withoutBackup(design), first), first, alone, false, Optional.empty());
         Reached heated = new Reached(first);
-        Account account = run(design, first, heated, true);
+        TankRun cold = runner.startCold(design, first);
+        Optional<GasFollowed> followed =
+                GasFollowed.of(design, cold, file.start()).map(GasFollowed::fromEmpty);
+        Account account = run(cold, first, heated, true, followed);
         Period year = account.whole();
         boolean hasUses = design.gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
         Line net = hasUses ? Housekeeping.USEFUL_NET : Housekeeping.NET;
@@ -92,14 +99,25 @@ public final class SpringStudy {
                 heated.heatKWh(),
                 heated.boughtKWh(),
                 year.of(net),
+                followed.map(gas -> gas.range(account)).or(() -> ownRuns(first)).map(GasRange::whole),
                 account.warnings());
     }
 
-    private Account run(Design some, int first, Reached reached, boolean wholeYear) {
-        TankRun run = runner.startCold(some, first);
+    /** Low and high gas where they take runs of their own; empty without gas. */
+    private Optional<GasRange> ownRuns(int first) {
+        return design.gas().map(gas -> GasFollowed.ofRuns(alone(Estimate.LOW, first), alone(Estimate.HIGH, first)));
+    }
+
+    private Account alone(Estimate estimate, int first) {
+        TankRun cold = runner.startCold(design.at(estimate), first);
+        return run(cold, first, new Reached(first), true, Optional.empty());
+    }
+
+    private Account run(TankRun run, int first, Reached reached, boolean wholeYear, Optional<GasFollowed> followed) {
         reached.begin(run.slurryC());
         return run.account(new Hours(first, first + YEAR_H), Account.Keep.SUMS, file.start(), (account, hour) -> {
             reached.hour(account, hour, run.slurryC());
+            followed.ifPresent(gas -> gas.hour(hour));
             return wholeYear || !reached.isReached();
         });
     }

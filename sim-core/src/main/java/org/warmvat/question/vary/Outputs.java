@@ -3,9 +3,11 @@ package org.warmvat.question.vary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.warmvat.account.Books;
 import org.warmvat.design.Design;
 import org.warmvat.network.Line;
+import org.warmvat.question.GasRange;
 import org.warmvat.question.payback.Bought;
 import org.warmvat.question.year.BriefYear;
 import org.warmvat.tank.Money;
@@ -16,6 +18,10 @@ public final class Outputs {
     private static final List<String> MORE = List.of(
             "degree_hours_short",
             "worst_month_net_kwh",
+            "gas_energy_low_kwh",
+            "gas_energy_high_kwh",
+            "net_energy_low_gas_kwh",
+            "net_energy_high_gas_kwh",
             "litres",
             "retention_days",
             "loading_kg_vs_m3_day",
@@ -39,6 +45,10 @@ public final class Outputs {
             "slurry_least_c",
             "slurry_mean_c",
             "worst_month_net_kwh",
+            "gas_energy_low_kwh",
+            "gas_energy_high_kwh",
+            "net_energy_low_gas_kwh",
+            "net_energy_high_gas_kwh",
             "gas_worth",
             "money_balance");
 
@@ -81,6 +91,10 @@ public final class Outputs {
         double[] more = {
             run.degreeHoursShort(),
             run.worstMonthNetKWh(),
+            end(run, ends -> ends.low().gasKWh()),
+            end(run, ends -> ends.high().gasKWh()),
+            end(run, ends -> ends.low().netKWh()),
+            end(run, ends -> ends.high().netKWh()),
             design.tank().liquidVolumeM3() * 1000,
             design.retentionDays(),
             GasByVolume.loading(design),
@@ -95,5 +109,9 @@ public final class Outputs {
         };
         System.arraycopy(more, 0, values, lines.size(), more.length);
         return values;
+    }
+
+    private static double end(BriefYear run, ToDoubleFunction<GasRange.Ends> figure) {
+        return run.gas().map(range -> figure.applyAsDouble(range.whole())).orElse(Double.NaN);
     }
 }

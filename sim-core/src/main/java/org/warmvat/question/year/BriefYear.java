@@ -1,11 +1,14 @@
 package org.warmvat.question.year;
 
 import java.util.List;
+import java.util.Optional;
 import org.warmvat.account.Account;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
+import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
 import org.warmvat.network.Warning;
+import org.warmvat.question.GasRange;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -17,8 +20,9 @@ import org.warmvat.tank.StudyRefused;
  * @param year the whole weather file
  * @param months its calendar months in order
  * @param warnings what the user must know of it
+ * @param gas low and high gas, where gas is computed
  */
-public record BriefYear(Period year, List<Period> months, List<Warning> warnings) {
+public record BriefYear(Period year, List<Period> months, List<Warning> warnings, Optional<GasRange> gas) {
 
     /**
      * Runs a design.
@@ -37,10 +41,9 @@ public record BriefYear(Period year, List<Period> months, List<Warning> warnings
 
     /** The same for a design that is known to go with the weather. */
     public static BriefYear checked(Design design, Runner runner) {
-        Hours hours = new Hours(0, runner.file().hours());
-        Account account = runner.runIn(design)
-                .account(hours, Account.Keep.MONTHS, runner.file().start());
-        return new BriefYear(account.whole(), account.months(), account.warnings());
+        FileRun run = FileRun.of(design, runner, Account.Keep.MONTHS, HourSink.IGNORE);
+        Account account = run.account();
+        return new BriefYear(account.whole(), account.months(), account.warnings(), run.gas());
     }
 
     /** Integral of the shortfall below the minimum temperature, K h. */

@@ -1,11 +1,13 @@
 package org.warmvat.question.year;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.warmvat.account.Hourly;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
+import org.warmvat.question.GasRange;
 import org.warmvat.weather.Site;
 
 /**
@@ -20,6 +22,7 @@ import org.warmvat.weather.Site;
  * @param days calendar days in order
  * @param hourly hour by hour
  * @param warnings what the user must know
+ * @param gas low and high gas, where gas is computed
  * @param assumed every default and assumption that was used, one sentence each
  */
 public record YearResult(
@@ -32,6 +35,7 @@ public record YearResult(
         List<Period> days,
         Hourly hourly,
         List<Warning> warnings,
+        Optional<GasRange> gas,
         List<String> assumed) {
 
     /** The same run with the assumptions of its design file before its own, and with more to know. */
@@ -46,6 +50,7 @@ public record YearResult(
                 days,
                 hourly,
                 joined(warnings, moreWarnings),
+                gas,
                 joined(assumedBefore, assumed));
     }
 

@@ -7,7 +7,6 @@ import org.warmvat.account.Account;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourSink;
-import org.warmvat.engine.Hours;
 import org.warmvat.tank.Notices;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -45,12 +44,8 @@ public final class YearStudy {
     public static YearResult run(Design design, Runner runner, HourSink progress) throws StudyRefused {
         StudyRefused.check(design, runner.file());
         Weather weather = runner.weather(design);
-        Account account = runner.runIn(design)
-                .account(
-                        new Hours(0, weather.hours()),
-                        Account.Keep.HOURS,
-                        weather.start(),
-                        (soFar, hour) -> progress.accept(hour));
+        FileRun run = FileRun.of(design, runner, Account.Keep.HOURS, progress);
+        Account account = run.account();
         int runInDays = Runner.runInDays(design, weather);
         return new YearResult(
                 design,
@@ -62,6 +57,7 @@ public final class YearStudy {
                 account.days(),
                 account.hourly(),
                 account.warnings(),
+                run.gas(),
                 assumed(design, weather, runInDays));
     }
 

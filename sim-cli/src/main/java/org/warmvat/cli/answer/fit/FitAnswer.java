@@ -11,6 +11,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
@@ -78,9 +79,11 @@ public final class FitAnswer {
     }
 
     private static Map<String, Object> year(FitResult.Year year) {
-        return Draft.row(
+        Map<String, Object> row = Draft.row(
                 "backup_bought_kwh", figure(year.backupBoughtKWh(), true),
-                "net_energy_kwh", figure(year.netEnergyKWh(), true));
+                "net_energy_kwh", year.gas().map(gas -> figure(year.netEnergyKWh(), true)));
+        year.gas().ifPresent(ends -> row.putAll(GasWords.figures(ends)));
+        return row;
     }
 
     private static Map<String, Object> figure(FittedFigure estimate, boolean withDrawn) {
@@ -108,7 +111,7 @@ public final class FitAnswer {
         result.derived().ratio().ifPresent(ratio -> rows.add(FitWords.row("envelope over capacity", ratio, "")));
         result.year().ifPresent(year -> {
             rows.add(FitWords.row("backup heater, bought in a year", year.backupBoughtKWh(), "kWh"));
-            rows.add(FitWords.row("net energy of a year", year.netEnergyKWh(), "kWh"));
+            year.gas().ifPresent(gas -> rows.add(FitWords.row("net energy of a year", year.netEnergyKWh(), "kWh")));
         });
         return new Table(
                 "The tank as drawn and as fitted, with 95 % intervals",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.fit.ClockDoubt;
@@ -205,7 +206,15 @@ final class FitWords {
         return result.year()
                 .map(year -> List.of(
                         "The backup heater buys " + both(year.backupBoughtKWh()) + " in the year of the weather file.",
-                        "The net energy of that year is " + both(year.netEnergyKWh()) + "."))
+                        year.gas()
+                                .map(ends -> "The net energy of that year is " + both(year.netEnergyKWh())
+                                        + "; as fitted it is "
+                                        + GasWords.three(
+                                                ends.low().netKWh(),
+                                                year.netEnergyKWh().value(),
+                                                ends.high().netKWh())
+                                        + ".")
+                                .orElse("No gas is computed, so that its net energy cannot be judged.")))
                 .orElse(List.of());
     }
 

@@ -11,6 +11,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
@@ -149,7 +150,14 @@ public final class SizesAnswer {
                         + Words.percent(size.output("electricity_total_kwh") / gasKWh(size))
                 : "heater and machinery take " + Words.kWh(-size.netKWh());
         double hours = size.output("hours_below_floor");
-        return litres(size.litres()) + ": " + eaten
+        String three = gasKWh(size) > 0
+                ? "; net energy is "
+                        + GasWords.three(
+                                size.output("net_energy_low_gas_kwh"),
+                                size.netKWh(),
+                                size.output("net_energy_high_gas_kwh"))
+                : "";
+        return litres(size.litres()) + ": " + eaten + three
                 + (hours > 0 ? "; below its minimum for " + Words.hours(hours) + " hours" : "") + ".";
     }
 

@@ -13,6 +13,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
@@ -59,6 +60,9 @@ public final class SpringAnswer {
     }
 
     private static String verdict(SpringResult result, boolean useful) {
+        if (result.starts().stream().anyMatch(start -> start.gas().isEmpty())) {
+            return "No gas is computed for this design, so that no start can be said to pay back its heat.";
+        }
         String what = useful ? "useful gas" : "gas";
         return result.earliestThatPays()
                 .map(start -> "A cold start on " + said(start.date())
@@ -67,7 +71,15 @@ public final class SpringAnswer {
                         + start.daysBackup().stream()
                                 .mapToObj(days -> "; it is at the set-point after " + days(days) + ".")
                                 .findFirst()
-                                .orElse("; it does not reach the set-point within the year."))
+                                .orElse("; it does not reach the set-point within the year.")
+                        + start.gas()
+                                .map(ends -> " Its net energy over that year is "
+                                        + GasWords.three(
+                                                ends.low().leadingKWh(),
+                                                start.netKWh(),
+                                                ends.high().leadingKWh())
+                                        + ".")
+                                .orElse(""))
                 .orElse("From none of the dates does the tank give more " + what
                         + " within a year than it takes, the heat to start it included.");
     }
@@ -97,6 +109,7 @@ public final class SpringAnswer {
                         "heat to the set-point, kWh",
                         "bought for it, kWh",
                         useful ? "useful net of a year, kWh" : "net of a year, kWh",
+                        "the same with low and high gas, kWh",
                         "pays back"),
                 result.starts().stream()
                         .map(start -> List.of(
@@ -106,7 +119,11 @@ public final class SpringAnswer {
                                 cell(start.heatKWh(), Words::number),
                                 cell(start.boughtKWh(), Words::number),
                                 Words.number(start.netKWh()),
-                                start.paysBack() ? "yes" : "no"))
+                                start.gas()
+                                        .map(ends -> Words.number(ends.low().leadingKWh()) + " and "
+                                                + Words.number(ends.high().leadingKWh()))
+                                        .orElse("–"),
+                                start.gas().isEmpty() ? "–" : start.paysBack() ? "yes" : "no"))
                         .toList());
     }
 
@@ -127,7 +144,11 @@ public final class SpringAnswer {
                 "bought_kwh",
                 start.boughtKWh(),
                 "pays_back",
-                start.paysBack());
+                start.gas().map(gas -> start.paysBack()),
+                "net_energy_low_gas_kwh",
+                start.gas().map(gas -> gas.low().netKWh()),
+                "net_energy_high_gas_kwh",
+                start.gas().map(gas -> gas.high().netKWh()));
     }
 
     private static Drawing picture(SpringResult result) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.vary.Sweep;
@@ -14,6 +15,8 @@ import org.warmvat.question.vary.Sweep;
 final class VarySentences {
 
     private static final String NET = "net_energy_kwh";
+    private static final String LOW_GAS = "net_energy_low_gas_kwh";
+    private static final String HIGH_GAS = "net_energy_high_gas_kwh";
     private static final String SHORT = "hours_below_floor";
 
     private final Sweep sweep;
@@ -50,25 +53,37 @@ final class VarySentences {
         List<String> sentences = new ArrayList<>();
         int best = most(NET, run -> true).orElseThrow();
         int worst = most(NET, run -> true, -1).orElseThrow();
+        if (Double.isNaN(sweep.output(best, LOW_GAS))) {
+            return List.of(
+                    "No gas is computed for "
+                            + (sweep.runs() == 1 ? "this design" : "these designs")
+                            + ", so that net energy cannot be judged.",
+                    warmest());
+        }
         boolean alike = Words.kWh(sweep.output(best, NET)).equals(Words.kWh(sweep.output(worst, NET)));
         if (alike) {
             sentences.add("The net energy is " + Words.kWh(sweep.output(best, NET))
-                    + (sweep.runs() == 1 ? "." : " in every run, to three figures."));
+                    + (sweep.runs() == 1 ? "" : " in every run, to three figures") + "; it is " + three(best) + ".");
             sentences.add(warmest());
             return sentences;
         }
         sentences.add("The highest net energy is " + Words.kWh(sweep.output(best, NET)) + ", at " + sweep.named(best)
-                + "; there the tank is " + hours(best) + " below its minimum.");
+                + "; it is " + three(best) + "; there the tank is " + hours(best) + " below its minimum.");
         Optional<Integer> warm = most(NET, run -> sweep.output(run, SHORT) == 0);
         if (warm.isEmpty()) {
             sentences.add(warmest());
         } else if (warm.get() != best) {
             sentences.add("Of those never below their minimum the highest is "
-                    + Words.kWh(sweep.output(warm.get(), NET)) + ", at " + sweep.named(warm.get()) + ".");
+                    + Words.kWh(sweep.output(warm.get(), NET)) + ", at " + sweep.named(warm.get()) + "; it is "
+                    + three(warm.get()) + ".");
         }
         sentences.add(
                 "The lowest net energy is " + Words.kWh(sweep.output(worst, NET)) + ", at " + sweep.named(worst) + ".");
         return sentences;
+    }
+
+    private String three(int run) {
+        return GasWords.three(sweep.output(run, LOW_GAS), sweep.output(run, NET), sweep.output(run, HIGH_GAS));
     }
 
     /** How the runs stand to their minimum, by the one that is short for the fewest hours. */

@@ -14,6 +14,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
@@ -64,6 +65,7 @@ public final class YearAnswer {
         Draft draft = Draft.of(asked, "");
         new YearWords(run, findings, asked).tell(draft, payback);
         draft.table(MonthlyTable.of(run));
+        run.gas().ifPresent(range -> draft.table(GasWords.table(range, run.whole())));
         payback.ifPresent(more -> more.tables().forEach(draft::table));
         BalanceTables.of(run).forEach(draft::table);
         starts().ifPresent(draft::table);
@@ -110,10 +112,10 @@ public final class YearAnswer {
                 .figure("backup_source", design.backup().map(backup -> source(backup.source())))
                 .figure("gas_computed", design.gas().isPresent())
                 .figure("primary_energy_factor", design.prices().primaryEnergyFactor())
-                .figure("year", run.whole().figures())
+                .figure("year", year())
                 .figure("money", money());
         payback.ifPresent(more -> draft.figure("payback", more.figures()));
-        draft.figure("months", run.months().stream().map(YearAnswer::month).toList())
+        draft.figure("months", months())
                 .figure(
                         "seasons",
                         findings.seasons().stream().map(YearAnswer::season).toList())
@@ -146,10 +148,23 @@ public final class YearAnswer {
                 "co2_kg", money.co2Kg());
     }
 
-    private static Map<String, Object> month(Period month) {
-        Map<String, Object> row = Draft.row("month", month.label());
-        row.putAll(month.figures());
-        return row;
+    private Map<String, Object> year() {
+        Map<String, Object> year = run.whole().figures();
+        run.gas().ifPresent(range -> year.putAll(GasWords.figures(range.whole())));
+        return year;
+    }
+
+    private List<Map<String, Object>> months() {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (Period month : run.months()) {
+            Map<String, Object> row = Draft.row("month", month.label());
+            row.putAll(month.figures());
+            run.gas()
+                    .map(range -> range.months().get(rows.size()))
+                    .ifPresent(ends -> row.putAll(GasWords.figures(ends)));
+            rows.add(row);
+        }
+        return rows;
     }
 
     private static Map<String, Object> season(Season season) {

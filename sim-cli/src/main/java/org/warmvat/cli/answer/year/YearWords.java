@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.design.BackupSource;
@@ -16,6 +17,7 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Line;
 import org.warmvat.network.Meter;
+import org.warmvat.question.GasRange;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.stirring.MixerPart;
 import org.warmvat.tank.Housekeeping;
@@ -44,7 +46,7 @@ final class YearWords {
     void tell(Draft draft, Optional<YearPayback> payback) {
         LifeWords life = new LifeWords(design, year);
         draft.verdict(warmth() + " " + life.verdict().orElseGet(this::net), life.but());
-        keyFigures(draft);
+        draft.card(year, run.gas());
         draft.paragraph("How warm was the slurry?", List.of(range()))
                 .paragraph("What did the sun give, what the backup heater?", heat())
                 .paragraph("What did it take, and where did the heat go?", List.of(electricity(), heatLost()))
@@ -54,20 +56,6 @@ final class YearWords {
                 .paragraph("What did it cost, and what is the gas worth?", MoneySentences.of(run, asked));
         payback.ifPresent(more -> draft.paragraph("Would more insulation or collector pay?", more.sentences()));
         draft.paragraph("The worst week", worstWeek());
-    }
-
-    private void keyFigures(Draft draft) {
-        double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
-        draft.key("Warm", below == 0 ? span.throughout() : "but for " + Words.hours(below) + " hours");
-        if (year.has(Housekeeping.USEFUL_NET)) {
-            draft.key("Useful net energy", "about " + Words.kWh(year.of(Housekeeping.USEFUL_NET)));
-        }
-        if (design.gas().isPresent()) {
-            draft.key("Net energy", "about " + Words.kWh(year.of(Housekeeping.NET)));
-        }
-        draft.key("Bought", Words.kWh(bought() + year.of(Meter.ELECTRICITY)));
-        solarFraction().ifPresent(fraction -> draft.key("Solar fraction", fraction));
-        MoneySentences.balance(run, asked).ifPresent(balance -> draft.key("Money", balance));
     }
 
     private double bought() {
@@ -103,13 +91,12 @@ final class YearWords {
 
     /** No gas, no verdict on net energy. */
     private String net() {
-        double net = year.of(Housekeeping.NET);
-        if (!design.gas().isPresent()) {
-            return "No gas is computed for this design, so that its net energy cannot be judged.";
-        }
-        return net > 0
-                ? "It returns more energy than it takes."
-                : net < 0 ? "It takes more energy than it returns." : "It returns just the energy that it takes.";
+        return run.gas()
+                .map(range -> GasWords.verdict(
+                        range.whole().low().netKWh(),
+                        year.of(Housekeeping.NET),
+                        range.whole().high().netKWh()))
+                .orElse("No gas is computed for this design, so that its net energy cannot be judged.");
     }
 
     private String range() {
@@ -209,11 +196,19 @@ final class YearWords {
             return List.of("It takes " + taken + "; no gas is computed for this design.");
         }
         double net = year.of(Housekeeping.NET);
+        GasRange range = run.gas().orElseThrow();
         return List.of(
                 "The gas, about " + Words.number(year.of(GasPart.METHANE_MADE)) + " Nm³ of methane, holds about "
                         + Words.kWh(year.of(GasPart.GAS_ENERGY)) + "; less " + taken + ", the net energy is "
                         + signed(net)
                         + ".",
+                "It is "
+                        + GasWords.three(
+                                range.whole().low().netKWh(),
+                                net,
+                                range.whole().high().netKWh())
+                        + ".",
+                GasWords.how(range),
                 "With all electricity weighted by a primary-energy factor of "
                         + Words.number(design.prices().primaryEnergyFactor()) + " the net energy is "
                         + signed(year.of(Housekeeping.NET_WEIGHTED)) + ".",

@@ -228,8 +228,15 @@ class SentencesAgainstSummaryTest {
             return;
         }
         String sign = net > 0 ? "positive" : "negative";
-        String verdict = net > 0 ? "It returns more energy than it takes." : "It takes more energy than it returns.";
+        String verdict = net > 0
+                ? "It returns more energy than it takes, with low, middle and high gas."
+                : "It takes more energy than it returns, with low, middle and high gas.";
         assertTrue(facts.all().contains(verdict), facts.all());
+        facts.hold(
+                "It is " + sign + " with low, middle and high gas: about N, N and N kWh\\.",
+                "year/net_energy_low_gas_kwh",
+                "year/net_energy_kwh",
+                "year/net_energy_high_gas_kwh");
         facts.hold(
                 "The gas, about N Nm³ of methane, holds about N kWh; (?:.* and|less) N kWh of electricity, the net energy is "
                         + sign + " at about N kWh\\.",

@@ -23,7 +23,7 @@ final class Summary {
             InputFile.of("design", "tank.yaml", new byte[] {'a', 'b', 'c'}),
             InputFile.of("weather", "year.csv", new byte[0]));
     private static final Map<YearResult, Document> TOLD = Collections.synchronizedMap(new IdentityHashMap<>());
-    private static final Weather WEATHER = demonstration();
+    static final Weather WEATHER = demonstration();
 
     private final JsonNode root;
 

@@ -1,0 +1,130 @@
+package org.warmvat.question;
+
+import java.time.LocalDateTime;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.warmvat.account.Account;
+import org.warmvat.account.Period;
+import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.BackupSource;
+import org.warmvat.design.Design;
+import org.warmvat.design.Estimate;
+import org.warmvat.design.Gas;
+import org.warmvat.design.Hygienisation;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.engine.Hours;
+import org.warmvat.gas.GasAlong;
+import org.warmvat.gas.GasEnergy;
+import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.TankRun;
+
+/** Follows a run with low and with high gas: sums up gas anew along its temperatures (equation 19.4). For one thread. */
+public final class GasFollowed {
+
+    private static final double J_PER_KWH = 3.6e6;
+
+    private final Map<Estimate, GasAlong> along = new EnumMap<>(Estimate.class);
+    private final Map<Estimate, Map<YearMonth, Double>> kWh = new EnumMap<>(Estimate.class);
+    private final LocalDateTime fileStart;
+    private final int temperature;
+
+    private GasFollowed(Design design, TankRun run, LocalDateTime fileStart) {
+        this.fileStart = fileStart;
+        temperature = run.meter(Housekeeping.SLURRY_TEMPERATURE);
+        for (Estimate estimate : List.of(Estimate.LOW, Estimate.HIGH)) {
+            along.put(estimate, new GasAlong(design.at(estimate)));
+            kWh.put(estimate, new LinkedHashMap<>());
+        }
+    }
+
+    /**
+     * Follows a run from its very beginning; empty where there is no gas, or where low and high have to be run for themselves.
+     *
+     * @param design what runs
+     * @param run the run, which has just started
+     * @param fileStart beginning of the weather file
+     */
+    public static Optional<GasFollowed> of(Design design, TankRun run, LocalDateTime fileStart) {
+        return design.gas().isPresent() && !needsOwnRuns(design)
+                ? Optional.of(new GasFollowed(design, run, fileStart))
+                : Optional.empty();
+    }
+
+    /** Whether the gas made decides on heat or on gas put to use, so that low and high gas take runs of their own. */
+    public static boolean needsOwnRuns(Design design) {
+        boolean heats = design.backup()
+                .map(BackupCircuit::source)
+                .filter(BackupSource.OWN_GAS::equals)
+                .isPresent();
+        boolean hygienises = design.feed()
+                .hygienisation()
+                .map(Hygienisation::source)
+                .filter(BackupSource.OWN_GAS::equals)
+                .isPresent();
+        return heats || hygienises || design.gas().flatMap(Gas::holder).isPresent();
+    }
+
+    /** The run starts without biodegradable solids. */
+    public GasFollowed fromEmpty() {
+        along.values().forEach(GasAlong::empty);
+        return this;
+    }
+
+    /** Takes an hour; always goes on. */
+    public boolean hour(HourRecord hour) {
+        LocalDateTime start = fileStart.plusHours(hour.hour());
+        double slurryC = hour.meter(temperature) / Hours.HOUR_S;
+        along.forEach((estimate, gas) -> kWh.get(estimate)
+                .merge(
+                        YearMonth.from(start),
+                        gas.ofHour(start, slurryC) * GasEnergy.METHANE_J_PER_NM3 / J_PER_KWH,
+                        Double::sum));
+        return true;
+    }
+
+    /** Forgets what was summed up so far, as at the end of a run-in. */
+    public void forget() {
+        kWh.values().forEach(Map::clear);
+    }
+
+    /** What the run that was followed gives with low and with high gas. */
+    public GasRange range(Account account) {
+        List<GasRange.Ends> months = new ArrayList<>();
+        for (Period month : account.months()) {
+            YearMonth label = YearMonth.parse(month.label());
+            months.add(new GasRange.Ends(
+                    GasRange.Yield.withGas(month, kWh.get(Estimate.LOW).get(label)),
+                    GasRange.Yield.withGas(month, kWh.get(Estimate.HIGH).get(label))));
+        }
+        return new GasRange(
+                new GasRange.Ends(
+                        GasRange.Yield.withGas(account.whole(), sum(Estimate.LOW)),
+                        GasRange.Yield.withGas(account.whole(), sum(Estimate.HIGH))),
+                months,
+                false);
+    }
+
+    private double sum(Estimate estimate) {
+        return kWh.get(estimate).values().stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
+    }
+
+    /** The range of a design whose low and high gas were run for themselves. */
+    public static GasRange ofRuns(Account low, Account high) {
+        List<GasRange.Ends> months = new ArrayList<>();
+        for (int i = 0; i < low.months().size(); i++) {
+            months.add(ends(low.months().get(i), high.months().get(i)));
+        }
+        return new GasRange(ends(low.whole(), high.whole()), months, true);
+    }
+
+    private static GasRange.Ends ends(Period low, Period high) {
+        return new GasRange.Ends(GasRange.Yield.of(low), GasRange.Yield.of(high));
+    }
+}

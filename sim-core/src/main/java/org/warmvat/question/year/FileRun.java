@@ -1,0 +1,48 @@
+package org.warmvat.question.year;
+
+import java.util.Optional;
+import org.warmvat.account.Account;
+import org.warmvat.design.Design;
+import org.warmvat.design.Estimate;
+import org.warmvat.engine.HourSink;
+import org.warmvat.engine.Hours;
+import org.warmvat.question.GasFollowed;
+import org.warmvat.question.GasRange;
+import org.warmvat.tank.Runner;
+import org.warmvat.tank.TankRun;
+
+/**
+ * A run-in and the whole weather file, with low and high gas beside it.
+ *
+ * @param account what it added up to
+ * @param gas low and high gas, where gas is computed
+ */
+record FileRun(Account account, Optional<GasRange> gas) {
+
+    /** Runs a design that goes with the runner's weather. */
+    static FileRun of(Design design, Runner runner, Account.Keep keep, HourSink progress) {
+        TankRun run = runner.beforeRunIn(design);
+        Optional<GasFollowed> followed =
+                GasFollowed.of(design, run, runner.file().start());
+        runner.runIn(design, run, hour -> followed.map(gas -> gas.hour(hour)).orElse(true));
+        followed.ifPresent(GasFollowed::forget);
+        Account account = run.account(
+                new Hours(0, runner.file().hours()), keep, runner.file().start(), (soFar, hour) -> {
+                    followed.ifPresent(gas -> gas.hour(hour));
+                    return progress.accept(hour);
+                });
+        Optional<GasRange> range = GasFollowed.needsOwnRuns(design)
+                ? Optional.of(GasFollowed.ofRuns(
+                        alone(design.at(Estimate.LOW), runner), alone(design.at(Estimate.HIGH), runner)))
+                : followed.map(gas -> gas.range(account));
+        return new FileRun(account, range);
+    }
+
+    private static Account alone(Design design, Runner runner) {
+        return runner.runIn(design)
+                .account(
+                        new Hours(0, runner.file().hours()),
+                        Account.Keep.MONTHS,
+                        runner.file().start());
+    }
+}
