@@ -2,14 +2,18 @@ package org.warmvat.cli;
 
 import java.util.Optional;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.year.YearAnswer;
 import org.warmvat.cli.answer.year.YearPayback;
 import org.warmvat.design.Design;
 import org.warmvat.question.payback.PaybackStudy;
+import org.warmvat.question.sensitive.SensitiveResult;
+import org.warmvat.question.sensitive.SensitiveStudy;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.question.year.YearStudy;
 import org.warmvat.tank.Runner;
+import org.warmvat.weather.WeatherYear;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -44,7 +48,17 @@ final class YearCommand extends RunningCommand {
                 inputs.design().design(), runner, run().hours(inputs.weather().hours()));
         Optional<YearPayback> more =
                 payback ? Optional.of(payback(inputs.design().design(), runner, result.whole())) : Optional.empty();
-        return YearAnswer.of(result, more, inputs.asked(run()));
+        Asked asked = inputs.asked(run());
+        return YearAnswer.of(result, more, Optional.of(sensitive(asked)), asked);
+    }
+
+    /** The first year by the everyday engine: what a number moves is far more than what the engines differ by. */
+    private SensitiveResult sensitive(Asked asked) throws Exception {
+        Runner first = new Runner(
+                WeatherYear.of("", asked.weather()).get(0).weather(), EngineChoice.FAST.engine());
+        return run().parallel(
+                        "runs",
+                        parallel -> SensitiveStudy.run(asked.design(), asked.unstated(), first, parallel));
     }
 
     private YearPayback payback(Design design, Runner runner, Period year) throws Exception {

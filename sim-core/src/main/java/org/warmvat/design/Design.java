@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.warmvat.design.keys.Bounds;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Key;
 import org.warmvat.design.keys.Numbers;
@@ -273,6 +274,16 @@ public record Design(
     /** All numbers of the design, in the file's units, by the paths of their keys. */
     public Map<String, Double> numbers() {
         return Numbers.all(this);
+    }
+
+    /**
+     * What a number may be by its key alone.
+     *
+     * @param path path of the key as for {@link #number}
+     * @throws Refused when there is no such key, or it is no number
+     */
+    public static Bounds bounds(String path) {
+        return Numbers.bounds(Design.class, path);
     }
 
     /**

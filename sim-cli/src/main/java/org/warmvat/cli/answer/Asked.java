@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
@@ -23,6 +25,7 @@ public record Asked(
         String command, Optional<Design> given, List<Weather> weathers, String engine, InputReading reading) {
 
     private static final int LEAP_YEAR_HOURS = 8784;
+    private static final String NOT_GIVEN = " not given: ";
 
     /**
      * What the reading of the inputs said.
@@ -91,10 +94,17 @@ public record Asked(
                 .toList();
     }
 
+    /** Keys of the design file that are left to their defaults. */
+    public Set<String> unstated() {
+        return reading.assumed().stream()
+                .filter(sentence -> sentence.contains(NOT_GIVEN))
+                .map(sentence -> sentence.substring(0, sentence.indexOf(NOT_GIVEN)))
+                .collect(Collectors.toSet());
+    }
+
     /** Whether the design leaves out a price that counts, so that sums of money are but examples. */
     public boolean pricesAreExamples() {
-        return reading.assumed().stream()
-                .anyMatch(sentence -> sentence.matches("(?s)prices\\.(" + priced() + ")_per_kwh not given.*"));
+        return unstated().stream().anyMatch(key -> key.matches("prices\\.(" + priced() + ")_per_kwh"));
     }
 
     private String priced() {

@@ -35,6 +35,7 @@ public final class Draft {
     private final Map<String, String> texts = new LinkedHashMap<>();
     private final List<Warning> warnings = new ArrayList<>();
     private final List<String> assumed = new ArrayList<>();
+    private final List<String> weighty = new ArrayList<>();
 
     private Draft(Asked asked, String question) {
         this.asked = asked;
@@ -183,18 +184,24 @@ public final class Draft {
         return this;
     }
 
+    /** The defaults on which the answer hangs most, a sentence each. */
+    public Draft weighty(List<String> defaults) {
+        weighty.addAll(defaults);
+        return this;
+    }
+
     /** The whole answer. */
     public Document done() {
-        return document(body());
+        return document(this::body);
     }
 
     /** The answer without pictures, for who draws himself: many times faster. */
     public Document inWords() {
-        return document(body(List.of(), Optional.empty()));
+        return document(() -> body(List.of(), Optional.empty()));
     }
 
-    private Document document(Document.Body body) {
-        Grounds grounds = Grounds.of(asked, warnings, assumed);
+    private Document document(Supplier<Document.Body> body) {
+        Grounds grounds = Grounds.of(asked, warnings, assumed, weighty);
         List<String> but = new ArrayList<>(grounds.gravest());
         verdict.but().stream().filter(sentence -> !but.contains(sentence)).forEach(but::add);
         card.map(drawn -> drawn.apply(grounds.warnings())).ifPresent(five -> {
@@ -205,7 +212,7 @@ public final class Draft {
         return new Document(
                 new Document.Heading(asked.command(), title, asked.subtitle()),
                 new Verdict(verdict.sentence(), List.copyOf(but)),
-                body,
+                body.get(),
                 new Document.Data(figures, csv, texts),
                 grounds);
     }

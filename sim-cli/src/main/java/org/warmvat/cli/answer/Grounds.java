@@ -24,6 +24,7 @@ import org.warmvat.weather.doubt.SunCheck;
  * @param invented one sentence for each input that is the built-in demonstration
  * @param warnings what the user must know: of the runs, of the design, of the weather
  * @param assumed every assumption that was made
+ * @param weighty the defaults on which the answer hangs most, with what it becomes when they are lower or higher
  * @param defaults every default of the design file that was used
  * @param cautions what biogas, heat and machines can do
  */
@@ -33,6 +34,7 @@ public record Grounds(
         List<String> invented,
         List<Warning> warnings,
         List<String> assumed,
+        List<String> weighty,
         List<String> defaults,
         List<String> cautions) {
 
@@ -51,7 +53,7 @@ public record Grounds(
 
     private static final int MOST_BUT = 4;
 
-    static Grounds of(Asked asked, List<Warning> ofRuns, List<String> more) {
+    static Grounds of(Asked asked, List<Warning> ofRuns, List<String> more, List<String> weighty) {
         List<Warning> warnings = new ArrayList<>(ofRuns);
         List<String> assumed = new ArrayList<>(asked.reading().invented());
         asked.reading().cautions().forEach(sentence -> warnings.add(new Warning("design", sentence, 1, 0)));
@@ -71,6 +73,7 @@ public record Grounds(
                 asked.reading().invented(),
                 warnings.stream().distinct().toList(),
                 assumed.stream().distinct().toList(),
+                List.copyOf(weighty),
                 asked.reading().assumed(),
                 Cautions.of(asked.given()));
     }

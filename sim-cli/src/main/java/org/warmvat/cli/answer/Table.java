@@ -26,6 +26,11 @@ public record Table(String caption, List<String> header, List<List<String>> rows
         this(caption, header, rows, "", new Setting(false, false));
     }
 
+    /** The same for the page only. */
+    public Table onPageOnly(String explained) {
+        return new Table(caption, header, rows, explained, new Setting(false, true));
+    }
+
     /** The same with a total in its last row, for the page only. */
     public Table totalledOnPage(String explained) {
         return new Table(caption, header, rows, explained, new Setting(true, true));

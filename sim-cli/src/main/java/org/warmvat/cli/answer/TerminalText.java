@@ -67,6 +67,7 @@ public final class TerminalText {
     private List<String> assumed(Grounds grounds) {
         List<String> assumed = new ArrayList<>(grounds.assumed());
         assumed.removeAll(grounds.invented());
+        assumed.addAll(grounds.weighty());
         int defaults = grounds.defaults().size();
         assumed.add(
                 defaults == 0

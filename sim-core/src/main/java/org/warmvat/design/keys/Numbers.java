@@ -246,6 +246,28 @@ public final class Numbers {
         return number;
     }
 
+    /**
+     * What a number of a kind of record may be, by its key's range.
+     *
+     * @param type the kind of record
+     * @param path path of the number
+     * @throws Refused when no such key is known, or none that is a number
+     */
+    public static Bounds bounds(Class<? extends Record> type, String path) {
+        try {
+            Slot slot = Paths.last(Block.of(type), path, KeyPath.steps(path));
+            if (!slot.real() && !slot.whole() && !slot.aboutNumber()) {
+                throw new Refused.NoNumber(path, "is no number, expected the path of one");
+            }
+            Key key = slot.key().orElseThrow();
+            return new Bounds(key.least(), key.most(), slot.whole());
+        } catch (Refused refused) {
+            throw refused;
+        } catch (IllegalArgumentException noPath) {
+            throw new Refused.NoNumber("", noPath.getMessage());
+        }
+    }
+
     /** One and the same text for all paths of a number: entries of lists by their place. */
     public static String place(Record record, String path) {
         return Paths.placed(record, steps(path, record));

@@ -35,7 +35,13 @@ final class Paths {
      * @throws Refused with the nearest known key
      */
     static void check(Block root, String path, List<String> steps) {
+        last(root, path, steps);
+    }
+
+    /** The slot that a path leads to; of an entry its list's. The path is checked on the way. */
+    static Slot last(Block root, String path, List<String> steps) {
         List<Block> blocks = List.of(root);
+        Optional<Slot> slot = Optional.empty();
         String parent = "";
         boolean entryNext = false;
         for (String step : steps) {
@@ -44,7 +50,7 @@ final class Paths {
                 entryNext = false;
                 continue;
             }
-            Optional<Slot> slot = slot(blocks, step);
+            slot = slot(blocks, step);
             if (slot.isEmpty()) {
                 throw new Refused.NoNumber(path, "is not a known key, " + hint(blocks, step, parent));
             }
@@ -52,6 +58,7 @@ final class Paths {
             entryNext = slot.get().list() || slot.get().map();
             parent = KeyPath.key(parent, step);
         }
+        return slot.orElseThrow();
     }
 
     private static String hint(List<Block> blocks, String step, String parent) {

@@ -26,17 +26,39 @@ public record HoldResult(
     }
 
     /**
-     * A failure at the worst moment.
+     * A failure at the worst moments.
      *
      * @param cause what fails
-     * @param from the start from which the first temperature is reached soonest; the first of several
-     * @param startC slurry temperature then
-     * @param hours hours until each temperature, absent when it is not reached while the weather lasts or within the limit
+     * @param worst for each temperature the worst moment
      * @param usual over all starts asked for: how the hours until the first temperature are spread
-     * @param course hour by hour from the start
+     * @param course hour by hour from the worst moment of the first temperature
      */
-    public record Failure(
-            Cause cause, LocalDateTime from, double startC, List<OptionalDouble> hours, Usual usual, Course course) {}
+    public record Failure(Cause cause, List<Moment> worst, Usual usual, Course course) {
+
+        /** The worst moment of the first temperature. */
+        public LocalDateTime from() {
+            return worst.get(0).from();
+        }
+
+        /** Slurry temperature then. */
+        public double startC() {
+            return worst.get(0).startC();
+        }
+
+        /** Hours until each temperature from its worst moment, absent when it is not reached while followed. */
+        public List<OptionalDouble> hours() {
+            return worst.stream().map(Moment::hours).toList();
+        }
+    }
+
+    /**
+     * The worst moment for a temperature.
+     *
+     * @param from the start from which it is reached soonest; the first of several
+     * @param startC slurry temperature then
+     * @param hours hours until it is reached, absent when it is not while the weather lasts or within the limit
+     */
+    public record Moment(LocalDateTime from, double startC, OptionalDouble hours) {}
 
     /**
      * Hours until the first temperature over all starts.

@@ -165,22 +165,59 @@ public final class HoldStudy {
             limit = MOST_HOURS;
             first = firstReached(broken, starts, states, network, limit);
         }
-        int worst = worst(first);
-        int hour = starts.get(worst);
-        Hours hours = hours(hour, MOST_HOURS);
-        TankRun run = broken(broken, hour, states, network);
-        double startC = run.slurryC();
-        List<OptionalDouble> reached = temperaturesC.stream()
-                .map(goal -> reached(broken(broken, hour, states, network), goal, hours))
+        Broken from = new Broken(broken, starts, states, network);
+        List<HoldResult.Moment> worst = new ArrayList<>(List.of(moment(from, worst(first), 0)));
+        for (int i = 1; i < temperaturesC.size(); i++) {
+            double goalC = temperaturesC.get(i);
+            int soonest = new Soonest(
+                            starts,
+                            (start, most) -> reached(from.at(start), goalC, hours(starts.get(start), most)),
+                            MOST_HOURS)
+                    .of(parallel);
+            worst.add(moment(from, soonest, i));
+        }
+        int shown = worst(first);
+        TankRun run = from.at(shown);
+        List<OptionalDouble> fromFirst = temperaturesC.stream()
+                .map(goal -> reached(from.at(shown), goal, hours(starts.get(shown), MOST_HOURS)))
                 .toList();
-        Hours shown = hours(hour, shownHours(reached));
         return new HoldResult.Failure(
                 cause,
-                file.start().plusHours(hour),
-                startC,
-                reached,
+                List.copyOf(worst),
                 usual(starts, first, limit),
-                Course.of(run, runner.weather(broken), shown));
+                Course.of(run, runner.weather(broken), hours(starts.get(shown), shownHours(fromFirst))));
+    }
+
+    /** A tank that fails at one of its starts, from the state in which the healthy one is then. */
+    private final class Broken {
+        private final Design design;
+        private final List<Integer> starts;
+        private final List<State> states;
+        private final Network network;
+
+        Broken(Design design, List<Integer> starts, List<State> states, Network network) {
+            this.design = design;
+            this.starts = starts;
+            this.states = states;
+            this.network = network;
+        }
+
+        TankRun at(int start) {
+            return broken(design, starts.get(start), states, network);
+        }
+
+        int hour(int start) {
+            return starts.get(start);
+        }
+    }
+
+    private HoldResult.Moment moment(Broken from, int start, int temperature) {
+        TankRun run = from.at(start);
+        double startC = run.slurryC();
+        return new HoldResult.Moment(
+                file.start().plusHours(from.hour(start)),
+                startC,
+                reached(run, temperaturesC.get(temperature), hours(from.hour(start), MOST_HOURS)));
     }
 
     /** As many hours as the last temperature takes, a day more, at least two days. */

@@ -1,6 +1,7 @@
 package org.warmvat.question.hold;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.Parallel;
+import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -57,6 +59,41 @@ class HoldStudyTest {
                 worst.hours().get(0).orElseThrow(),
                 worst.usual().worstByMonth().get(3).orElseThrow());
         assertTrue(worst.usual().worstByMonth().get(0).isEmpty());
+    }
+
+    /** Each temperature is followed from the start from which it comes soonest: no start at a midnight is sooner. */
+    @Test
+    void eachTemperatureHasAWorstMomentOfItsOwn() throws StudyRefused {
+        Design design = StudyTank.outdoors(Optional.empty(), StudyTank.element(500));
+        Weather january = InventedWeather.days(2, 25);
+        List<Double> goals = List.of(35.0, 31.0, 27.0);
+        try (Parallel parallel = new Parallel(2, Parallel.Progress.SILENT)) {
+            List<HoldResult.Moment> worst = HoldStudy.run(
+                            design,
+                            january,
+                            new ExponentialEngine(),
+                            new HoldStudy.Question(new HoldStudy.Anytime(), goals, 10),
+                            parallel)
+                    .failures()
+                    .get(0)
+                    .worst();
+            assertFalse(worst.get(2).from().equals(worst.get(0).from()), worst.toString());
+            for (int day = 4; day < 24; day++) {
+                HoldResult.Failure one = HoldStudy.run(
+                                design,
+                                january,
+                                new ExponentialEngine(),
+                                new HoldStudy.Question(new HoldStudy.At(MonthDay.of(1, day)), goals, 10),
+                                parallel)
+                        .failures()
+                        .get(0);
+                for (int i = 0; i < goals.size(); i++) {
+                    assertTrue(
+                            one.hours().get(i).orElse(1e9)
+                                    >= worst.get(i).hours().orElseThrow());
+                }
+            }
+        }
     }
 
     @Test

@@ -51,7 +51,7 @@ public final class HoldAnswer {
         draft.figure(
                         "warm_up",
                         result.warmUps().stream().map(HoldAnswer::warmUp).toList())
-                .table(temperatures(result))
+                .table(temperatures(result, asked))
                 .csv("cooling.csv", Csv.counted(cooling(result)))
                 .csv("warm_up.csv", Csv.counted(warmUps(result)))
                 .csv("months.csv", Csv.ofRows(monthRows(result)));
@@ -71,7 +71,7 @@ public final class HoldAnswer {
                         "cooling", "When the heat fails at the worst moment", "hours since the failure", 0, longest)
                 .caption(
                         "The slurry from the failure on, for a failed heater and for a power cut, each from the moment from which"
-                                + " it reaches the highest of the temperatures soonest; below it the outdoor air in those hours.")
+                                + " it reaches the highest of the temperatures soonest (lower ones have worst moments of their own); below it the outdoor air in those hours.")
                 .strip("slurry, °C", 3);
         for (HoldResult.Failure failure : result.failures()) {
             chart.line(
@@ -127,17 +127,20 @@ public final class HoldAnswer {
         return name(failure.cause()).replace(' ', '_');
     }
 
-    private static Table temperatures(HoldResult result) {
+    private static Table temperatures(HoldResult result, Asked asked) {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < result.temperaturesC().size(); i++) {
             List<String> row =
                     new ArrayList<>(List.of(Words.celsius(result.temperaturesC().get(i))));
             for (HoldResult.Failure failure : result.failures()) {
                 row.add(cell(failure.hours().get(i)));
+                row.add(asked.day(failure.worst().get(i).from().toLocalDate()));
             }
             rows.add(row);
         }
-        return new Table("Hours from the worst moment", header(result, "until"), rows);
+        List<String> header = new ArrayList<>(List.of("until"));
+        result.failures().forEach(failure -> header.addAll(List.of(name(failure.cause()) + ", hours", "failing on")));
+        return new Table("Hours from the worst moment, which each temperature has of its own", header, rows);
     }
 
     private static List<String> header(HoldResult result, String first) {
@@ -178,7 +181,9 @@ public final class HoldAnswer {
                                 "temperature_c",
                                 result.temperaturesC().get(i),
                                 "hours",
-                                failure.hours().get(i)))
+                                failure.hours().get(i),
+                                "from",
+                                failure.worst().get(i).from()))
                         .toList(),
                 "starts",
                 failure.usual().starts(),

@@ -82,7 +82,7 @@ final class HoldWords {
             } else if (hours.getAsDouble() == 0) {
                 below.add(goal);
             } else {
-                reached.add(goal + " in " + Words.duration(hours.getAsDouble()));
+                reached.add(goal + " in " + Words.duration(hours.getAsDouble()) + ownMoment(failure, i));
             }
         }
         List<String> parts = new ArrayList<>();
@@ -97,6 +97,12 @@ final class HoldWords {
                     + " followed");
         }
         return String.join("; ", parts);
+    }
+
+    /** When it fails, where the worst moment of a temperature is not that of the first. */
+    private String ownMoment(HoldResult.Failure failure, int temperature) {
+        LocalDateTime own = failure.worst().get(temperature).from();
+        return own.equals(failure.from()) ? "" : " (failing at its own worst moment, " + moment(own) + ")";
     }
 
     /** How long a failure can be followed: up to the limit, or to the end of weather that is no whole year. */

@@ -22,6 +22,7 @@ import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.heating.ShadingLoss;
+import org.warmvat.question.sensitive.SensitiveResult;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Money;
 
@@ -43,17 +44,22 @@ public final class YearAnswer {
      *
      * @param run the run
      * @param payback whether more insulation or collector would pay, empty where it was not asked
+     * @param sensitive what numbers that are not known well do to it, empty where it was not asked
      * @param asked what it is about
      */
-    public static Document of(YearResult run, Optional<YearPayback> payback, Asked asked) {
+    public static Document of(
+            YearResult run, Optional<YearPayback> payback, Optional<SensitiveResult> sensitive, Asked asked) {
         YearAnswer answer = new YearAnswer(run, asked);
-        return answer.told(payback)
+        Draft draft = answer.told(payback)
                 .csv("hourly.csv", Csv.hourly(run.hourly().start(), hourly(run.hourly())))
                 .csv("daily.csv", csv("day", run.days()))
                 .csv("monthly.csv", csv("month", run.months()))
                 .pictures(() -> YearPictures.of(run))
-                .pictures(answer::sunPaths)
-                .done();
+                .pictures(answer::sunPaths);
+        sensitive.map(SensitiveWords::new).ifPresent(words -> draft.weighty(words.weighty())
+                .table(words.table())
+                .figure("sensitive", words.figures()));
+        return draft.done();
     }
 
     /** The same without pictures, files of tables and payback, for who draws himself. */
