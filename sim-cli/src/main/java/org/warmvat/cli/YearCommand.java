@@ -54,11 +54,9 @@ final class YearCommand extends RunningCommand {
 
     /** The first year by the everyday engine: what a number moves is far more than what the engines differ by. */
     private SensitiveResult sensitive(Asked asked) throws Exception {
-        Runner first = new Runner(
-                WeatherYear.of("", asked.weather()).get(0).weather(), EngineChoice.FAST.engine());
+        Runner first = new Runner(WeatherYear.of("", asked.weather()).get(0).weather(), EngineChoice.FAST.engine());
         return run().parallel(
-                        "runs",
-                        parallel -> SensitiveStudy.run(asked.design(), asked.unstated(), first, parallel));
+                        "runs", parallel -> SensitiveStudy.run(asked.design(), asked.unstated(), first, parallel));
     }
 
     private YearPayback payback(Design design, Runner runner, Period year) throws Exception {

@@ -72,8 +72,7 @@ public final class SensitiveStudy {
                     end(variants.get(low), figures.get(low)),
                     end(variants.get(low + 1), figures.get(low + 1))));
         }
-        entries.sort(
-                Comparator.comparingDouble(SensitiveResult.Entry::swing).reversed());
+        entries.sort(Comparator.comparingDouble(SensitiveResult.Entry::swing).reversed());
         return new SensitiveResult(figures.get(0), entries);
     }
 
@@ -110,8 +109,8 @@ public final class SensitiveStudy {
         Period year = account.whole();
         return new SensitiveResult.Figures(
                 some.gas().isPresent()
-                        ? OptionalDouble.of(year.of(
-                                year.has(Housekeeping.USEFUL_NET) ? Housekeeping.USEFUL_NET : Housekeeping.NET))
+                        ? OptionalDouble.of(
+                                year.of(year.has(Housekeeping.USEFUL_NET) ? Housekeeping.USEFUL_NET : Housekeeping.NET))
                         : OptionalDouble.empty(),
                 year.kWh(Energy.FUEL) + year.kWh(Energy.HEATING_ELECTRICITY) + year.kWh(Energy.MACHINERY),
                 year.of(Housekeeping.BELOW_FLOOR_HOURS),

@@ -88,9 +88,8 @@ class HoldStudyTest {
                         .failures()
                         .get(0);
                 for (int i = 0; i < goals.size(); i++) {
-                    assertTrue(
-                            one.hours().get(i).orElse(1e9)
-                                    >= worst.get(i).hours().orElseThrow());
+                    assertTrue(one.hours().get(i).orElse(1e9)
+                            >= worst.get(i).hours().orElseThrow());
                 }
             }
         }

@@ -15,8 +15,7 @@ import org.warmvat.question.Parallel;
 class SoonestTest {
 
     private static final int STARTS = 2000;
-    private static final List<Integer> ALL =
-            IntStream.range(0, STARTS).boxed().toList();
+    private static final List<Integer> ALL = IntStream.range(0, STARTS).boxed().toList();
 
     /** Whatever the courses, as long as an earlier failure never reaches the temperature later by the clock. */
     @Test

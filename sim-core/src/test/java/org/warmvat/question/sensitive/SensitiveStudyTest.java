@@ -90,8 +90,8 @@ class SensitiveStudyTest {
     /** An optimum of 45 cannot be 47 where digestion ends at 46; it goes as far as it may. */
     @Test
     void aNumberGoesNoFurtherThanTheRestOfTheDesignAllows() {
-        SensitiveResult.Entry best = entry(
-                run(DESIGN.with("gas.temperatures_c.best", 45), all()), "optimum temperature of digestion");
+        SensitiveResult.Entry best =
+                entry(run(DESIGN.with("gas.temperatures_c.best", 45), all()), "optimum temperature of digestion");
         assertTrue(best.high().held());
         assertEquals(45.5, best.high().values().get("gas.temperatures_c.best"), 0.5);
     }

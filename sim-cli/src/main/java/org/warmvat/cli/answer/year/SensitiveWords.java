@@ -29,9 +29,11 @@ final class SensitiveWords {
 
     private String sentence(SensitiveResult.Entry entry) {
         return "The " + entry.number().name() + " (" + key(entry) + ") was taken as "
-                + numbers(entry.taken()) + unit(entry) + ": at " + numbers(entry.low().values()) + said(entry.low())
+                + numbers(entry.taken()) + unit(entry) + ": at "
+                + numbers(entry.low().values()) + said(entry.low())
                 + " " + becomes(entry.low().figures()) + ", at "
-                + numbers(entry.high().values()) + said(entry.high()) + " " + becomes(entry.high().figures()) + ".";
+                + numbers(entry.high().values()) + said(entry.high()) + " "
+                + becomes(entry.high().figures()) + ".";
     }
 
     /** The one number that was moved, or what stands for several. */
@@ -50,8 +52,7 @@ final class SensitiveWords {
     }
 
     private static String numbers(Map<String, Double> values) {
-        return Words.list(
-                values.values().stream().distinct().map(Words::number).toList());
+        return Words.list(values.values().stream().distinct().map(Words::number).toList());
     }
 
     private String becomes(Figures figures) {
@@ -69,10 +70,14 @@ final class SensitiveWords {
         rows.add(row("as taken", "", result.base()));
         for (SensitiveResult.Entry entry : result.entries()) {
             String name = entry.number().name();
-            rows.add(row(name, numbers(entry.low().values()) + unit(entry) + star(entry.low()), entry.low()
-                    .figures()));
-            rows.add(row(name, numbers(entry.high().values()) + unit(entry) + star(entry.high()), entry.high()
-                    .figures()));
+            rows.add(row(
+                    name,
+                    numbers(entry.low().values()) + unit(entry) + star(entry.low()),
+                    entry.low().figures()));
+            rows.add(row(
+                    name,
+                    numbers(entry.high().values()) + unit(entry) + star(entry.high()),
+                    entry.high().figures()));
         }
         return new Table(
                         "Numbers that nobody knows well, which the design leaves to their defaults; those that matter most first",
@@ -84,8 +89,9 @@ final class SensitiveWords {
                                 "hours below minimum",
                                 "slurry mean, °C"),
                         rows)
-                .onPageOnly("Each was run a fifth lower and a fifth higher, temperatures 2 K, all else as it was. * as far as its"
-                        + " range or the rest of the design lets it go.");
+                .onPageOnly(
+                        "Each was run a fifth lower and a fifth higher, temperatures 2 K, all else as it was. * as far as its"
+                                + " range or the rest of the design lets it go.");
     }
 
     private static String star(SensitiveResult.End end) {
