@@ -3,6 +3,8 @@ package org.warmvat.design;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.physics.Require;
 
@@ -158,5 +160,18 @@ public record DailySchedule(List<Span> spans) {
             }
         }
         return next - secondOfDay;
+    }
+
+    /** As the file would write it: {@code 22:00-06:00, 12:00-14:00}. */
+    @Override
+    public String toString() {
+        return spans.stream()
+                .map(span -> clock(span.startS()) + "-" + clock(span.endS()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String clock(double secondOfDay) {
+        long minutes = Math.round(secondOfDay / 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
     }
 }

@@ -36,6 +36,7 @@ public final class Draft {
     private final List<Warning> warnings = new ArrayList<>();
     private final List<String> assumed = new ArrayList<>();
     private final List<String> weighty = new ArrayList<>();
+    private final Map<String, Grounds> each = new LinkedHashMap<>();
 
     private Draft(Asked asked, String question) {
         this.asked = asked;
@@ -190,6 +191,18 @@ public final class Draft {
         return this;
     }
 
+    /**
+     * One of several things that the answer is about, each with inputs and runs of its own.
+     *
+     * @param name by what it is told apart
+     * @param own its design and weather
+     * @param ofRuns what its runs warn of
+     */
+    public Draft each(String name, Asked own, List<Warning> ofRuns) {
+        each.put(name, Grounds.of(own, ofRuns, List.of(), List.of()));
+        return this;
+    }
+
     /** The whole answer. */
     public Document done() {
         return document(this::body);
@@ -201,8 +214,10 @@ public final class Draft {
     }
 
     private Document document(Supplier<Document.Body> body) {
-        Grounds grounds = Grounds.of(asked, warnings, assumed, weighty);
-        List<String> but = new ArrayList<>(grounds.gravest());
+        Grounds grounds = each.isEmpty()
+                ? Grounds.of(asked, warnings, assumed, weighty)
+                : Grounds.together(asked, each, assumed);
+        List<String> but = new ArrayList<>(each.isEmpty() ? grounds.gravest() : Grounds.gravest(each));
         verdict.but().stream().filter(sentence -> !but.contains(sentence)).forEach(but::add);
         card.map(drawn -> drawn.apply(grounds.warnings())).ifPresent(five -> {
             keyFigures.addAll(0, five.lines());

@@ -1,8 +1,11 @@
 package org.warmvat.cli.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
@@ -76,6 +79,66 @@ public record Grounds(
                 List.copyOf(weighty),
                 asked.reading().assumed(),
                 Cautions.of(asked.given()));
+    }
+
+    /**
+     * The grounds of an answer about several designs or weather files: what holds for all of them stands plain, anything else behind the
+     * names of those for which it holds.
+     *
+     * @param asked whose files they are
+     * @param each the grounds of each, by its name
+     * @param more what else was assumed
+     */
+    static Grounds together(Asked asked, Map<String, Grounds> each, List<String> more) {
+        List<String> assumed = new ArrayList<>(asked.reading().invented());
+        assumed.addAll(named(each, Grounds::assumed));
+        assumed.addAll(more);
+        return new Grounds(
+                Program.version(),
+                asked.reading().files(),
+                asked.reading().invented(),
+                warnings(each),
+                assumed.stream().distinct().toList(),
+                List.of(),
+                named(each, Grounds::defaults),
+                each.values().stream()
+                        .flatMap(grounds -> grounds.cautions().stream())
+                        .distinct()
+                        .toList());
+    }
+
+    private static List<Warning> warnings(Map<String, Grounds> each) {
+        Map<Warning, List<String>> whose = new LinkedHashMap<>();
+        each.forEach((name, grounds) -> grounds.warnings()
+                .forEach(warning -> whose.computeIfAbsent(warning, unused -> new ArrayList<>())
+                        .add(name)));
+        return whose.entrySet().stream()
+                .map(entry -> new Warning(
+                        entry.getKey().key(),
+                        of(entry.getValue(), each.size(), entry.getKey().sentence()),
+                        entry.getKey().count(),
+                        entry.getKey().worst()))
+                .toList();
+    }
+
+    /** The gravest sentences of each, in the order of the names. */
+    static List<String> gravest(Map<String, Grounds> each) {
+        return named(each, Grounds::gravest);
+    }
+
+    private static List<String> named(Map<String, Grounds> each, Function<Grounds, List<String>> told) {
+        Map<String, List<String>> whose = new LinkedHashMap<>();
+        each.forEach((name, grounds) -> told.apply(grounds).stream()
+                .distinct()
+                .forEach(sentence -> whose.computeIfAbsent(sentence, unused -> new ArrayList<>())
+                        .add(name)));
+        return whose.entrySet().stream()
+                .map(entry -> of(entry.getValue(), each.size(), entry.getKey()))
+                .toList();
+    }
+
+    private static String of(List<String> names, int all, String sentence) {
+        return names.size() == all ? sentence : Words.list(names) + ": " + sentence;
     }
 
     /** What in the design is unlikely; of several weather files by the first. */

@@ -1,0 +1,138 @@
+package org.warmvat.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.compare.CompareAnswer;
+import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.file.InputRefused;
+import org.warmvat.question.compare.CompareResult;
+import org.warmvat.question.compare.CompareStudy;
+import org.warmvat.weather.Weather;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code compare}: designs in weather files, side by side. */
+@Command(
+        name = "compare",
+        sortOptions = false,
+        description = {
+            "Runs every design through every weather file and holds them against each other: what differs in the inputs, key"
+                    + " figures with their differences, courses laid over each other, and which is better at what.",
+            "There must be at least two designs or two weather files. Without weather the built-in invented demonstration is used."
+        })
+final class CompareCommand extends RunningCommand {
+
+    private static final int MOST_COLUMNS = 24;
+
+    @Parameters(index = "0..*", arity = "0..*", paramLabel = "DESIGN", description = "Design files, YAML or JSON.")
+    private List<Path> designFiles = List.of();
+
+    @Option(names = "--weather", paramLabel = "W", description = "A weather file, hourly; may be given several times.")
+    private List<Path> weatherFiles = List.of();
+
+    @Mixin
+    private WeatherOptions reading;
+
+    /** What was read. */
+    private record Read(List<DesignDocument> designs, List<Weather> weathers, Asked.InputReading all) {}
+
+    @Override
+    public Document document() throws Exception {
+        int columns = Math.max(1, designFiles.size()) * Math.max(1, weatherFiles.size());
+        if (columns < 2) {
+            throw run().wrong("There is nothing to compare with, expected a second DESIGN or a second --weather");
+        }
+        if (columns > MOST_COLUMNS) {
+            throw run().wrong(columns + " columns, expected at most " + MOST_COLUMNS);
+        }
+        Read read = read();
+        CompareResult result = run().parallel(
+                        "runs",
+                        parallel -> CompareStudy.run(
+                                read.designs().stream()
+                                        .map(DesignDocument::design)
+                                        .toList(),
+                                read.weathers(),
+                                run().engine(),
+                                parallel));
+        String name = run().spec().name();
+        String engine = run().engine().name();
+        Asked asked = new Asked(name, Optional.empty(), read.weathers(), engine, read.all());
+        List<Asked> each = result.columns().stream()
+                .map(column -> new Asked(
+                        name,
+                        Optional.of(column.drawn()),
+                        List.of(read.weathers().get(column.file())),
+                        engine,
+                        reading(read, column.design())))
+                .toList();
+        return CompareAnswer.of(result, asked, each, names(read, result));
+    }
+
+    private static Asked.InputReading reading(Read read, int design) {
+        DesignDocument document = read.designs().get(design);
+        return new Asked.InputReading(List.of(), List.of(), document.assumed(), document.cautions());
+    }
+
+    private Read read() {
+        List<String> faults = new ArrayList<>();
+        List<InputFile> files = new ArrayList<>();
+        List<DesignDocument> designs = new ArrayList<>();
+        List<Optional<Path>> named = designFiles.isEmpty()
+                ? List.of(Optional.empty())
+                : designFiles.stream().map(Optional::of).toList();
+        for (Optional<Path> file : named) {
+            Inputs.tried(() -> Inputs.design(file, files), faults).ifPresent(designs::add);
+        }
+        List<Weather> weathers = Inputs.weathers(weatherFiles, reading.way(), files, faults);
+        if (!faults.isEmpty()) {
+            throw new InputRefused(faults);
+        }
+        List<String> invented = new ArrayList<>();
+        if (designFiles.isEmpty()) {
+            invented.add(Inputs.INVENTED_DESIGN);
+        }
+        if (weatherFiles.isEmpty()) {
+            invented.add(Inputs.INVENTED_WEATHER);
+        }
+        return new Read(designs, weathers, new Asked.InputReading(files, invented, List.of(), List.of()));
+    }
+
+    /** Each column by what tells it apart: its design's file, its weather file, or both. */
+    private List<String> names(Read read, CompareResult result) {
+        List<String> designs = apart(designFiles);
+        List<String> files = apart(weatherFiles);
+        return result.columns().stream()
+                .map(column -> read.weathers().size() == 1
+                        ? designs.get(column.design())
+                        : read.designs().size() == 1
+                                ? files.get(column.file())
+                                : designs.get(column.design()) + " in " + files.get(column.file()))
+                .toList();
+    }
+
+    /** Names that differ: those of the files without their endings, else whole, else numbered too. */
+    private static List<String> apart(List<Path> paths) {
+        List<String> names =
+                paths.stream().map(path -> path.getFileName().toString()).toList();
+        List<String> bare = names.stream()
+                .map(name -> name.replaceFirst("(?<=.)\\.[^.]*$", ""))
+                .toList();
+        List<String> whole = paths.stream().map(Path::toString).toList();
+        return Stream.of(bare, names, whole)
+                .filter(all -> all.stream().distinct().count() == all.size())
+                .findFirst()
+                .orElseGet(() -> IntStream.range(0, bare.size())
+                        .mapToObj(i -> bare.get(i) + " (" + (i + 1) + ")")
+                        .toList());
+    }
+}

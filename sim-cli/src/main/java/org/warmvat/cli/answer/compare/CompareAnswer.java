@@ -1,0 +1,203 @@
+package org.warmvat.cli.answer.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.network.Line;
+import org.warmvat.question.compare.CompareResult;
+import org.warmvat.question.compare.CompareResult.Column;
+import org.warmvat.question.compare.CompareResult.Difference;
+
+/** The answer to {@code compare}. */
+public final class CompareAnswer {
+
+    private final CompareResult result;
+    private final List<Asked> each;
+    private final List<String> names;
+
+    private CompareAnswer(CompareResult result, List<Asked> each, List<String> names) {
+        this.result = result;
+        this.each = each;
+        this.names = names;
+    }
+
+    /**
+     * Tells what was found.
+     *
+     * @param result what was found
+     * @param asked what it is about
+     * @param each the same for each column alone
+     * @param names names of the columns
+     */
+    public static Document of(CompareResult result, Asked asked, List<Asked> each, List<String> names) {
+        return new CompareAnswer(result, each, names).told(asked).done();
+    }
+
+    private Draft told(Asked asked) {
+        CompareWords words = new CompareWords(result, names);
+        Draft draft = Draft.of(asked, "which is better at what?")
+                .verdict(words.verdict(), List.of())
+                .paragraph("Which is better at what", words.sentences())
+                .paragraph("What differs in the inputs", differencesInWords())
+                .tables(tables())
+                .figure(
+                        "compare",
+                        Draft.row(
+                                "designs",
+                                designs(),
+                                "differences",
+                                result.differences().stream()
+                                        .map(this::difference)
+                                        .toList()))
+                .csv("compare.csv", csv())
+                .pictures(() -> ComparePictures.of(result.columns(), names));
+        for (int i = 0; i < names.size(); i++) {
+            draft.each(names.get(i), each.get(i), result.columns().get(i).warnings());
+        }
+        if (!pricesAreOwn()) {
+            draft.assume("Money is left out: not all of the designs give prices of their own in one currency.");
+        }
+        return draft;
+    }
+
+    private boolean pricesAreOwn() {
+        return each.stream().noneMatch(Asked::pricesAreExamples)
+                && result.columns().stream()
+                                .map(column -> column.drawn().prices().currency())
+                                .distinct()
+                                .count()
+                        == 1;
+    }
+
+    private List<String> differencesInWords() {
+        if (!result.differences().isEmpty()) {
+            return List.of();
+        }
+        boolean several = result.columns().stream().anyMatch(column -> column.design() > 0);
+        return List.of(
+                several ? "The designs are the same in every key." : "The design is one; only the weather differs.");
+    }
+
+    private List<Table> tables() {
+        List<Figure> figures = Stream.concat(
+                        Figure.ALL.stream(),
+                        pricesAreOwn()
+                                ? Stream.of(Figure.balance(
+                                        result.columns().get(0).drawn().prices().currency()))
+                                : Stream.of())
+                .filter(figure -> figure.isIn(result.columns()))
+                .toList();
+        List<Table> tables = new ArrayList<>();
+        tables.add(figures(figures));
+        if (names.size() > 2) {
+            tables.add(differencesFromFirst(figures));
+        }
+        if (!result.differences().isEmpty()) {
+            tables.add(inputs());
+        }
+        return tables;
+    }
+
+    private Table figures(List<Figure> figures) {
+        boolean two = names.size() == 2;
+        List<String> header = new ArrayList<>(List.of("figure"));
+        header.addAll(names);
+        if (two) {
+            header.add("second less first");
+        }
+        List<List<String>> rows = figures.stream()
+                .map(figure -> {
+                    List<String> row = new ArrayList<>(List.of(figure.name()));
+                    result.columns().forEach(column -> row.add(figure.cell(column)));
+                    if (two) {
+                        row.add(figure.difference(
+                                result.columns().get(1), result.columns().get(0)));
+                    }
+                    return row;
+                })
+                .<List<String>>map(List::copyOf)
+                .toList();
+        return new Table("Side by side", header, rows);
+    }
+
+    private Table differencesFromFirst(List<Figure> figures) {
+        List<String> header = new ArrayList<>(List.of("figure"));
+        header.addAll(names.subList(1, names.size()));
+        List<List<String>> rows = figures.stream()
+                .map(figure -> Stream.concat(
+                                Stream.of(figure.name()),
+                                result.columns().stream()
+                                        .skip(1)
+                                        .map(column -> figure.difference(
+                                                column, result.columns().get(0))))
+                        .toList())
+                .toList();
+        return new Table("Each less " + names.get(0), header, rows);
+    }
+
+    private Table inputs() {
+        List<String> header = new ArrayList<>(List.of("key"));
+        header.addAll(names);
+        return new Table(
+                "What differs in the inputs",
+                header,
+                result.differences().stream()
+                        .map(difference -> Stream.concat(
+                                        Stream.of(difference.key()),
+                                        values(difference).map(value -> value.orElse("–")))
+                                .toList())
+                        .toList());
+    }
+
+    /** The value of each column. */
+    private Stream<Optional<String>> values(Difference difference) {
+        return result.columns().stream().map(column -> difference.values().get(column.design()));
+    }
+
+    private Map<String, Object> difference(Difference difference) {
+        return Draft.row(
+                "key",
+                difference.key(),
+                "values",
+                values(difference).map(value -> value.orElse(null)).toList());
+    }
+
+    private List<Map<String, Object>> designs() {
+        List<Map<String, Object>> designs = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            designs.add(Draft.row(
+                    "name",
+                    names.get(i),
+                    "figures",
+                    result.columns().get(i).year().figures()));
+        }
+        return designs;
+    }
+
+    /** Designs and weather files by their numbers, since no text of the user may stand in a table for other programs. */
+    private Csv csv() {
+        List<Line> lines = result.columns().stream()
+                .flatMap(column -> column.year().books().lines().stream())
+                .distinct()
+                .toList();
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (Column column : result.columns()) {
+            Map<String, Object> row =
+                    new LinkedHashMap<>(Draft.row("design", column.design() + 1, "weather", column.file() + 1));
+            for (Line line : lines) {
+                boolean own = column.year().has(line);
+                row.putAll(Draft.row(line.column(), own ? column.year().of(line) : null));
+            }
+            rows.add(row);
+        }
+        return Csv.ofRows(rows);
+    }
+}
