@@ -39,6 +39,9 @@ class AnswerOptions extends CommonOptions {
     @Option(names = "--json", description = "Print the answer as JSON, the same as summary.json.")
     private boolean json;
 
+    private Optional<ResultsFolder> folder = Optional.empty();
+    private Runnable afterwards = () -> {};
+
     CommandSpec spec() {
         return spec;
     }
@@ -83,14 +86,25 @@ class AnswerOptions extends CommonOptions {
         return out;
     }
 
+    /** The folder that the answer goes into; none where there is none, or where the answer is only worked out. */
+    Optional<ResultsFolder> results() {
+        return folder;
+    }
+
+    /** What is done once the answer is written. */
+    void afterwards(Runnable last) {
+        afterwards = last;
+    }
+
     /** Works an answer out, writes its folder and prints it. The place of the folder is looked at first. */
     int answer(Callable<Document> work) throws Exception {
-        Optional<ResultsFolder> folder = folder();
+        folder = folder();
         Document document = work.call();
         document.body().notDrawn().ifPresent(this::tell);
         if (folder.isPresent()) {
             folder.get().write(document);
         }
+        afterwards.run();
         print(document, folder);
         return ExitCode.DONE.number();
     }

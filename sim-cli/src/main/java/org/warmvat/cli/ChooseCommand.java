@@ -7,9 +7,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.PartAnswer;
 import org.warmvat.cli.answer.choose.ChooseAnswer;
 import org.warmvat.cli.file.ChoicesDocument;
 import org.warmvat.question.choose.Aim;
+import org.warmvat.question.choose.Catalogue;
 import org.warmvat.question.choose.ChooseResult;
 import org.warmvat.question.choose.ChooseStudy;
 import picocli.CommandLine.Command;
@@ -28,7 +30,7 @@ import picocli.CommandLine.Parameters;
             "Prices are inputs: docs/examples/choices.yaml is an invented list to begin with. No advice to invest.",
             "Without weather the built-in invented demonstration's is used."
         })
-final class ChooseCommand extends RunningCommand {
+final class ChooseCommand extends RunningCommand implements Partable {
 
     @Parameters(index = "0", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
     private Path designFile;
@@ -51,6 +53,14 @@ final class ChooseCommand extends RunningCommand {
             description = "What is to be best: cost, net or bought; wins over the file of choices.")
     private Optional<String> by = Optional.empty();
 
+    @Mixin
+    private ManyRuns many;
+
+    @Override
+    public ManyRuns many() {
+        return many;
+    }
+
     @Override
     public Document document() throws Exception {
         Optional<Aim> aim = by.map(this::aim);
@@ -63,16 +73,26 @@ final class ChooseCommand extends RunningCommand {
                         design -> read.add(ChoicesDocument.read(choicesFile.toString(), bytes, design)))
                 .with(InputFile.of("choices", choicesFile.getFileName().toString(), bytes));
         ChoicesDocument.Choices choices = read.get(0);
-        ChooseResult result = run().parallel(
-                        "runs",
-                        parallel -> ChooseStudy.run(
-                                choices.catalogue(),
-                                aim.orElse(choices.by()),
-                                inputs.weathers(),
-                                run().engine(),
-                                ChooseStudy.Way.USUAL,
-                                parallel));
-        return ChooseAnswer.of(result, choices.catalogue(), inputs.asked(run()), choices.assumed());
+        Catalogue catalogue = choices.catalogue();
+        Aim best = aim.orElse(choices.by());
+        if (many.isPart()) {
+            Shard part = many.part(run());
+            int runs = many.on(
+                    run(),
+                    inputs,
+                    "runs",
+                    parallel -> ChooseStudy.runPart(
+                            catalogue, best, inputs.weathers(), run().engine(), parallel, part.number(), part.of()));
+            return PartAnswer.of(inputs.asked(run()), "chosen", part.number(), part.of(), runs, many.journal())
+                    .done();
+        }
+        ChooseResult result = many.on(
+                run(),
+                inputs,
+                "runs",
+                parallel -> ChooseStudy.run(
+                        catalogue, best, inputs.weathers(), run().engine(), ChooseStudy.Way.USUAL, parallel));
+        return ChooseAnswer.of(result, catalogue, inputs.asked(run()), choices.assumed());
     }
 
     private Aim aim(String word) {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.warmvat.engine.Engine;
+import org.warmvat.question.Kept;
 import org.warmvat.question.Parallel;
 import picocli.CommandLine.Option;
 
@@ -11,6 +12,7 @@ import picocli.CommandLine.Option;
 final class RunOptions extends AnswerOptions {
 
     private static final int MOST_THREADS = 256;
+    private static final int PROGRESS_WIDTH = 60;
 
     @Option(
             names = "--engine",
@@ -50,10 +52,15 @@ final class RunOptions extends AnswerOptions {
 
     /** Works on as many threads as asked for, with progress on a terminal. */
     <T> T parallel(String what, Work<T> work) throws Exception {
+        return parallel(what, Kept.NOTHING, work);
+    }
+
+    /** The same with runs that are kept. */
+    <T> T parallel(String what, Kept kept, Work<T> work) throws Exception {
         int count = threads.orElse(Runtime.getRuntime().availableProcessors());
         within("--threads", count, 1, MOST_THREADS);
         Parallel.Progress terminal = quiet() || !onTerminal() ? Parallel.Progress.SILENT : shown(what);
-        try (Parallel parallel = new Parallel(count, elsewhere.orElse(terminal))) {
+        try (Parallel parallel = new Parallel(count, elsewhere.orElse(terminal), kept)) {
             return work.on(parallel);
         }
     }
@@ -65,10 +72,23 @@ final class RunOptions extends AnswerOptions {
 
     private Parallel.Progress shown(String what) {
         PrintWriter err = spec().commandLine().getErr();
+        long begun = System.nanoTime();
         return (done, all) -> {
-            err.print("\r" + done + " of " + all + " " + what + (done == all ? "\r" + " ".repeat(60) + "\r" : ""));
+            double leftS = (System.nanoTime() - begun) * 1e-9 / done * (all - done);
+            String told = done + " of " + all + " " + what + ", " + left(leftS) + " left";
+            err.print("\r" + told + " ".repeat(Math.max(0, PROGRESS_WIDTH - told.length())));
+            err.print(done == all ? "\r" + " ".repeat(PROGRESS_WIDTH) + "\r" : "");
             err.flush();
         };
+    }
+
+    /** A time to wait in words. */
+    static String left(double seconds) {
+        return seconds < 90
+                ? "about " + (int) Math.ceil(seconds) + " s"
+                : seconds < 5400
+                        ? "about " + Math.round(seconds / 60) + " min"
+                        : "about " + Math.round(seconds / 3600) + " h";
     }
 
     @SuppressWarnings(

@@ -25,7 +25,7 @@ import picocli.CommandLine.Option;
             "A number is named by its key, such as solar.area_m2, envelope.insulation_mm or"
                     + " envelope.wall.pir_foam.thickness_mm (envelope.wall[1].thickness_mm is the same by position)."
         })
-final class VaryCommand extends RunningCommand {
+final class VaryCommand extends RunningCommand implements Partable {
 
     @Mixin
     private InputArguments arguments;
@@ -49,27 +49,29 @@ final class VaryCommand extends RunningCommand {
             description = "Two outputs: mark the runs that no other beats in both.")
     private Optional<String> pareto = Optional.empty();
 
-    @Option(names = "--shard", paramLabel = "I/N", description = "Run only part I of N, for a batch scheduler.")
-    private Optional<String> shard = Optional.empty();
+    @Mixin
+    private ManyRuns many;
+
+    @Override
+    public ManyRuns many() {
+        return many;
+    }
 
     @Override
     public Document document() throws Exception {
         Grid grid = run().wanted(() -> new Grid((sets.isEmpty() ? List.of("solar.area_m2=0:6:1") : sets)
                 .stream().map(Axis::parse).toList()));
-        Shard part = run().wanted(() -> Shard.parse(shard));
-        if (shard.isPresent() && pareto.isPresent()) {
-            throw run().wrong("--pareto needs all runs, expected no --shard with it");
-        }
+        Shard part = many.part(run());
         Inputs inputs = arguments.read(design -> design.judge(grid::check));
         VaryStudy study = new VaryStudy(grid, inputs.design().design(), new Runner(inputs.weather(), run().engine()));
         List<String> front =
                 pareto.map(text -> twoOutputs(text, study.outputs())).orElse(List.of());
         String shown = output(show, study.outputs());
-        Sweep sweep =
-                run().parallel("runs", parallel -> study.run(part.from(grid.size()), part.to(grid.size()), parallel));
+        Sweep sweep = many.on(
+                run(), inputs, "runs", parallel -> study.run(part.from(grid.size()), part.to(grid.size()), parallel));
         Asked asked = inputs.asked(run());
-        return shard.isPresent()
-                ? VaryAnswer.shard(sweep, asked, part.number(), part.of())
+        return many.isPart()
+                ? VaryAnswer.part(sweep, asked, part.number(), part.of(), many.journal())
                 : VaryAnswer.whole(sweep, asked, shown, front);
     }
 

@@ -47,6 +47,7 @@ public final class Warmvat implements Runnable {
         COMMANDS.put("vary", VaryCommand.class);
         COMMANDS.put("sizes", SizesCommand.class);
         COMMANDS.put("choose", ChooseCommand.class);
+        COMMANDS.put("merge", MergeCommand.class);
         COMMANDS.put("page", PageCommand.class);
         COMMANDS.put("new", NewCommand.class);
         COMMANDS.put("schema", SchemaCommand.class);

@@ -89,7 +89,7 @@ class StoryTest {
         List<String> words = new ArrayList<>(List.of(command.split(" ")));
         words.remove(0);
         for (int i = 0; i < words.size(); i++) {
-            boolean file = words.get(i).matches("(hollow\\.yaml|choices\\.yaml|tunnel\\.yaml|hills\\.csv)");
+            boolean file = words.get(i).matches("(hollow\\.yaml|choices\\.yaml|part[12]|tunnel\\.yaml|hills\\.csv)");
             if (file || (i > 0 && words.get(i - 1).equals("--out"))) {
                 words.set(i, folder.resolve(words.get(i)).toString());
             }

@@ -70,18 +70,32 @@ public final class Warnings {
 
     /** Of each kind the warning of the run that had most of it; the order of the runs does not matter. */
     public static List<Warning> worst(Collection<List<Warning>> runs) {
-        Map<String, Warning> worst = new HashMap<>();
-        Map<String, Integer> places = new HashMap<>();
-        for (List<Warning> run : runs) {
+        Worst worst = new Worst();
+        runs.forEach(worst::add);
+        return worst.list();
+    }
+
+    /** Of each kind the warning of the run that had most of it, gathered run by run in memory that does not grow with them. */
+    public static final class Worst {
+
+        private final Map<String, Warning> worst = new HashMap<>();
+        private final Map<String, Integer> places = new HashMap<>();
+
+        /** Adds the warnings of a run. */
+        public void add(List<Warning> run) {
             for (int place = 0; place < run.size(); place++) {
                 Warning warning = run.get(place);
                 places.merge(warning.key(), place, Math::min);
                 worst.merge(warning.key(), warning, BinaryOperator.maxBy(MOST));
             }
         }
-        return worst.values().stream()
-                .sorted(Comparator.<Warning>comparingInt(warning -> places.get(warning.key()))
-                        .thenComparing(Warning::key))
-                .toList();
+
+        /** What was gathered, in the order of the runs' own lists. */
+        public List<Warning> list() {
+            return worst.values().stream()
+                    .sorted(Comparator.<Warning>comparingInt(warning -> places.get(warning.key()))
+                            .thenComparing(Warning::key))
+                    .toList();
+        }
     }
 }

@@ -1,5 +1,6 @@
 package org.warmvat.cli.answer;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -82,6 +83,8 @@ public record Document(Heading heading, Verdict verdict, Body body, Data data, G
      * @param figures own block of {@code summary.json}: numbers, text, truth, lists and further maps; null for what is not there
      * @param csv tables by file name
      * @param texts further text files by file name, such as a design
+     * @param copied files that are copied into the folder, by file name
      */
-    public record Data(Map<String, Object> figures, Map<String, Csv> csv, Map<String, String> texts) {}
+    public record Data(
+            Map<String, Object> figures, Map<String, Csv> csv, Map<String, String> texts, Map<String, Path> copied) {}
 }

@@ -1,5 +1,6 @@
 package org.warmvat.cli.answer;
 
+import java.nio.file.Path;
 import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,6 +34,7 @@ public final class Draft {
     private final Map<String, Object> figures = new LinkedHashMap<>();
     private final Map<String, Csv> csv = new LinkedHashMap<>();
     private final Map<String, String> texts = new LinkedHashMap<>();
+    private final Map<String, Path> copied = new LinkedHashMap<>();
     private final List<Warning> warnings = new ArrayList<>();
     private final List<String> assumed = new ArrayList<>();
     private final List<String> weighty = new ArrayList<>();
@@ -173,6 +175,12 @@ public final class Draft {
         return this;
     }
 
+    /** A file that is copied into the folder of results. */
+    public Draft copied(String file, Path from) {
+        copied.put(file, from);
+        return this;
+    }
+
     /** What the runs warn of. */
     public Draft warn(List<Warning> ofRuns) {
         warnings.addAll(ofRuns);
@@ -228,7 +236,7 @@ public final class Draft {
                 new Document.Heading(asked.command(), title, asked.subtitle()),
                 new Verdict(verdict.sentence(), List.copyOf(but)),
                 body.get(),
-                new Document.Data(figures, csv, texts),
+                new Document.Data(figures, csv, texts, copied),
                 grounds);
     }
 }

@@ -127,7 +127,11 @@ public final class ResultsFolder {
      * @throws IOException if the disk will not have it
      */
     public void write(Document document) throws IOException {
-        write(files(document));
+        Map<String, byte[]> files = files(document);
+        for (Map.Entry<String, Path> copied : document.data().copied().entrySet()) {
+            files.put(copied.getKey(), Files.readAllBytes(copied.getValue()));
+        }
+        write(files);
     }
 
     /** The files of an answer by name; the same answer gives the same bytes. */
@@ -148,6 +152,7 @@ public final class ResultsFolder {
         List<String> names = new ArrayList<>(List.of(PAGE, SUMMARY));
         names.addAll(document.data().csv().keySet());
         names.addAll(document.data().texts().keySet());
+        names.addAll(document.data().copied().keySet());
         document.body()
                 .pictures()
                 .forEach(picture -> names.addAll(List.of(picture.name() + ".png", picture.name() + ".svg")));

@@ -1,19 +1,21 @@
 package org.warmvat.question.vary;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.warmvat.account.Warnings;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
+import org.warmvat.question.Figures;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.year.BriefYear;
 import org.warmvat.tank.Runner;
 
 /** Runs a design once for every combination of some of its numbers. */
 public final class VaryStudy {
+
+    private static final String LOADING = "loading";
 
     private final Grid grid;
     private final Design base;
@@ -39,9 +41,6 @@ public final class VaryStudy {
         return outputs.names();
     }
 
-    /** One run of many. */
-    private record Run(double[] outputs, List<Warning> warnings, Optional<Warning> loading) {}
-
     /**
      * Runs consecutive combinations.
      *
@@ -56,16 +55,18 @@ public final class VaryStudy {
     public Sweep run(int from, int to, Parallel parallel) {
         List<double[]> values = new ArrayList<>(to - from);
         List<double[]> rows = new ArrayList<>(to - from);
-        List<Warning> loaded = new ArrayList<>();
-        List<List<Warning>> seen = new ArrayList<>();
-        parallel.each(to - from, index -> one(from + index), one -> {
+        Warnings.Worst worst = new Warnings.Worst();
+        Heaviest heaviest = new Heaviest();
+        parallel.runs(to - from, index -> from + index, index -> one(from + index), one -> {
             values.add(grid.values(from + rows.size()));
-            rows.add(one.outputs());
-            one.loading().ifPresent(loaded::add);
-            seen.add(one.warnings());
+            rows.add(one.numbers());
+            heaviest.add(one.warnings());
+            worst.add(one.warnings().stream()
+                    .filter(warning -> !warning.key().equals(LOADING))
+                    .toList());
         });
-        List<Warning> warnings = new ArrayList<>(Warnings.worst(seen));
-        heaviest(loaded).ifPresent(warnings::add);
+        List<Warning> warnings = new ArrayList<>(worst.list());
+        heaviest.told().ifPresent(warnings::add);
         return new Sweep(
                 grid.axes().stream().map(Axis::key).toList(),
                 grid.axes().stream().mapToInt(axis -> axis.values().size()).toArray(),
@@ -75,22 +76,37 @@ public final class VaryStudy {
                 List.copyOf(warnings));
     }
 
-    private Run one(int index) {
+    private Figures one(int index) {
         Design design = grid.design(base, index);
         double methane = GasByVolume.methaneNm3PerDay(design, base.control().setpointC());
         BriefYear year = BriefYear.run(design, runner);
-        return new Run(outputs.of(design, year, methane), year.warnings(), loading(design, grid.named(index)));
+        List<Warning> warnings = new ArrayList<>(year.warnings());
+        loading(design, grid.named(index)).ifPresent(warnings::add);
+        return new Figures(outputs.of(design, year, methane), warnings);
     }
 
-    private static Optional<Warning> heaviest(List<Warning> loaded) {
-        return loaded.stream()
-                .max(Comparator.comparingDouble(Warning::worst))
-                .map(worst -> new Warning(
-                        worst.key(),
-                        worst.sentence()
-                                + (loaded.size() == 1 ? "" : " So it is in " + loaded.size() + " of the runs."),
-                        loaded.size(),
-                        worst.worst()));
+    /** Of the runs with a high loading the one with the highest, and how many they are. */
+    private static final class Heaviest {
+        private int runs;
+        private Optional<Warning> worst = Optional.empty();
+
+        void add(List<Warning> run) {
+            for (Warning warning : run) {
+                if (warning.key().equals(LOADING)) {
+                    runs++;
+                    worst = worst.filter(known -> known.worst() >= warning.worst())
+                            .or(() -> Optional.of(warning));
+                }
+            }
+        }
+
+        Optional<Warning> told() {
+            return worst.map(one -> new Warning(
+                    one.key(),
+                    one.sentence() + (runs == 1 ? "" : " So it is in " + runs + " of the runs."),
+                    runs,
+                    one.worst()));
+        }
     }
 
     /** A caution where the loading is high for the temperature. */
@@ -99,7 +115,7 @@ public final class VaryStudy {
         double most = GasByVolume.cautiousLoading(design);
         return loading > most
                 ? Optional.of(new Warning(
-                        "loading",
+                        LOADING,
                         String.format(
                                 Locale.ROOT,
                                 "At %s the organic loading rate of %.3g kg of volatile solids per cubic metre and day is high"

@@ -56,19 +56,6 @@ public final class ChooseAnswer {
                 .done();
     }
 
-    /** A part of the runs, which a merge joins. */
-    public static Document part(Asked asked, int shard, int shards, int runs) {
-        return Draft.of(asked, "chosen, in part")
-                .verdict("Part " + shard + " of " + shards + " is done: " + runs + " runs.", List.of())
-                .paragraph(
-                        "What was done?",
-                        List.of("warmvat merge joins the folders of all parts into the whole answer."))
-                .figure("shard", shard)
-                .figure("shards", shards)
-                .figure("runs_here", runs)
-                .done();
-    }
-
     private Draft told(Asked asked) {
         Draft draft = Draft.of(asked, "chosen")
                 .verdict(words.verdict(), words.but())

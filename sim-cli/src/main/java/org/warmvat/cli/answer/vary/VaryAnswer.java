@@ -1,16 +1,19 @@
 package org.warmvat.cli.answer.vary;
 
+import java.nio.file.Path;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.PartAnswer;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.vary.Outputs;
@@ -83,18 +86,10 @@ public final class VaryAnswer {
     }
 
     /** A part of a sweep that runs elsewhere too. */
-    public static Document shard(Sweep sweep, Asked asked, int shard, int shards) {
+    public static Document part(Sweep sweep, Asked asked, int part, int parts, Optional<Path> journal) {
         int[] all = IntStream.range(0, sweep.runs()).toArray();
-        return Draft.of(asked, "varied, in part")
-                .verdict("Part " + shard + " of " + shards + " is done: " + sweep.runs() + " runs.", List.of())
-                .paragraph(
-                        "What was done?",
-                        List.of("Laid end to end in order, the files " + CSV
-                                + " of all parts are the file of the whole."))
-                .figure("shard", shard)
-                .figure("shards", shards)
-                .figure("runs_here", sweep.runs())
-                .csv(CSV, new VaryAnswer(sweep, List.of()).csv(shard == 1, all))
+        return PartAnswer.of(asked, "varied", part, parts, sweep.runs(), journal)
+                .csv(CSV, new VaryAnswer(sweep, List.of()).csv(part == 1, all))
                 .warn(sweep.warnings())
                 .done();
     }
