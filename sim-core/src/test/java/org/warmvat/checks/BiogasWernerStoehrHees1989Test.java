@@ -17,8 +17,7 @@ class BiogasWernerStoehrHees1989Test implements Published {
         return new Source(
                 Topic.GAS,
                 "Werner, Stoehr and Hees",
-                "U. Werner, U. Stoehr, N. Hees, Biogas plants in animal husbandry, GTZ 1989, p. 119,"
-                        + " http://rachel.golearn.us/modules/en-practical_action/Energy/Biogas/biogas-plants-in-animal-husbandry/page119.html",
+                "U. Werner, U. Stoehr, N. Hees, Biogas plants in animal husbandry, GTZ 1989, p. 119",
                 "Table 10.3: saturated vapour. Sample: 55 % methane, 40 °C, saturated, 1030 mbar.",
                 "0.5 % (the stated uncertainty of the Magnus formula) and half the last digit in the table; half the last digit in the sample.");
     }

@@ -11,8 +11,7 @@ class BrickWallChudleyGreenoTest implements Published {
         return new Source(
                 Topic.WALLS,
                 "Chudley and Greeno",
-                "R. Chudley, R. Greeno, Building Construction Handbook, p. 468,"
-                        + " https://fliphtml5.com/kbpub/xcae/Building_Construction_Handbook_%28_PDFDrive.com_%29/498",
+                "R. Chudley, R. Greeno, Building Construction Handbook, p. 468",
                 "Surfaces 0.055 and 0.123 m2K/W, brick 215 mm of 0.84, plaster 13 mm of 0.50 W/mK.",
                 Source.HALF_DIGIT);
     }

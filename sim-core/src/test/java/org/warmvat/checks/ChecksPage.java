@@ -35,6 +35,13 @@ final class ChecksPage {
                 .sum();
     }
 
+    private long fromMemory() {
+        return sheets.values().stream()
+                .flatMap(sheet -> sheet.rows(Row.Kind.COUNTED).stream())
+                .filter(row -> row.provenance() == Provenance.MEMORY)
+                .count();
+    }
+
     /** Values that count and are a matter of digesters or coils. */
     long digesterValues() {
         return sheets.entrySet().stream()
@@ -60,7 +67,8 @@ final class ChecksPage {
 
     /** What the README says. */
     String inOneLine() {
-        return values() + " published values from " + sources() + " sources";
+        return values() + " published values from " + sources() + " sources (" + (values() - fromMemory())
+                + " seen in print or in a transcription, " + fromMemory() + " from memory)";
     }
 
     String text() {

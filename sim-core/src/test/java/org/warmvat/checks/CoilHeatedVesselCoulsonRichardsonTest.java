@@ -14,8 +14,7 @@ class CoilHeatedVesselCoulsonRichardsonTest implements Published {
         return new Source(
                 Topic.COILS,
                 "Coulson and Richardson",
-                "J. M. Coulson, J. F. Richardson, Chemical Engineering vol. 1, solutions, problem 9.65,"
-                        + " https://issuhub.com/view/index/5819?pageIndex=202",
+                "J. M. Coulson, J. F. Richardson, Chemical Engineering vol. 1, solutions, problem 9.65",
                 "Coil 0.2 m2 of 300 W/m2K with steam at 393 K; wall 8 m2, lagging 50 mm of 0.05 W/mK, film 10 W/m2K, air 293 K;"
                         + " 293 to 373 K in one hour. Temperatures in kelvin.",
                 Source.HALF_DIGIT);

@@ -15,7 +15,7 @@ class CollectorVacuumTubeSheetTest implements Published {
         return new Source(
                 Topic.COLLECTORS,
                 "Vacuum tube data sheet",
-                "Data sheet of a vacuum tube panel (aperture basis), seen beside certificate DS_3663.",
+                "Data sheet of a vacuum tube panel (aperture basis), seen beside that of the flat-plate collector.",
                 "0.801 - 3.653 x - 0.010 G x2 with x = (Tm - Ta)/G, G = 1000 W/m2.",
                 Source.HALF_DIGIT);
     }

@@ -11,8 +11,7 @@ class CoupledBodiesBejanKrausTest implements Published {
         return new Source(
                 Topic.LUMPED,
                 "Bejan and Kraus",
-                "A. Bejan, A. D. Kraus (eds), Heat Transfer Handbook, equation 3.286,"
-                        + " https://123docz.net/document/1684439-heat-transfer-handbook-part-25-docx.htm",
+                "A. Bejan, A. D. Kraus (eds), Heat Transfer Handbook, equation 3.286",
                 "h = hi (dT/dTi)^0.25, hi 5 W/m2K, 2 m2, 2e5 J/K, dTi 40 K, ten hours.",
                 "1e-6: the reference engine's tolerance.");
     }

@@ -14,8 +14,7 @@ class DigesterHeatBiogasHandbook2013Test implements Published {
         return new Source(
                 Topic.DIGESTERS,
                 "The Biogas Handbook",
-                "A. Wellinger, J. Murphy, D. Baxter (eds), The Biogas Handbook, 2013, chapter 8, equations 8.3 to 8.5,"
-                        + " http://what-when-how.com/Tutorial/topic-316d3ju82/The-Biogas-Science-Production-and-Applications-227.html",
+                "A. Wellinger, J. Murphy, D. Baxter (eds), The Biogas Handbook, 2013, chapter 8, equations 8.3 to 8.5",
                 "Substrate counted as water; latent heat at 100 °C.",
                 Source.HALF_DIGIT);
     }

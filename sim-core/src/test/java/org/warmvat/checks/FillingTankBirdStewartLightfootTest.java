@@ -21,9 +21,7 @@ class FillingTankBirdStewartLightfootTest implements Published {
         return new Source(
                 Topic.COILS,
                 "Bird, Stewart and Lightfoot",
-                "R. B. Bird, W. E. Stewart, E. N. Lightfoot, Transport Phenomena, example 15.5-1,"
-                        + " http://www.owlnet.rice.edu/~ceng402/ed1projects/p4731.html and"
-                        + " https://digilib.universitaspertamina.ac.id/ebook/Transport%20Phenomena/files/basic-html/page488.html",
+                "R. B. Bird, W. E. Stewart, E. N. Lightfoot, Transport Phenomena, example 15.5-1",
                 "Feed 20 lb/min at 20 °C, steam 105 °C, coil of ten turns of 4 ft diameter, tube 1 in, 100 Btu/(h ft2 F), wetted in"
                         + " proportion to the contents.",
                 Source.HALF_DIGIT);

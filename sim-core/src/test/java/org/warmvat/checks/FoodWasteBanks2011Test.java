@@ -24,8 +24,7 @@ class FoodWasteBanks2011Test implements Published {
         return new Source(
                 Topic.GAS,
                 "Banks and others",
-                "C. J. Banks and others, Bioresource Technology 102 (2011) 612-620,"
-                        + " https://it.scribd.com/document/370900975/Foodwaste-Digester",
+                "C. J. Banks and others, Bioresource Technology 102 (2011) 612-620",
                 "642 m3 of biogas per tonne of volatile solids with 62 % methane; here 0.42 Nm3/kg VS, 0.2 a day, 80 days, 35 °C.",
                 "20 %: the spread of potentials of food waste in print.");
     }

@@ -15,8 +15,7 @@ class MixedVesselCoilKernTest implements Published {
         return new Source(
                 Topic.COILS,
                 "Kern",
-                "D. Q. Kern, Process Heat Transfer, batch heating by a coil with a non-isothermal medium,"
-                        + " https://www.scribd.com/doc/201402672/Unsteady-State-Calculations-Case-1-8-Atul-Doc",
+                "D. Q. Kern, Process Heat Transfer, batch heating by a coil with a non-isothermal medium",
                 "1000 kg of 4180 J/kgK, 0.1 kg/s of water at 60 °C, coil 300 W/K.",
                 "0.01 s: locating the switching.");
     }

@@ -19,8 +19,7 @@ class PipesAndTankCengelTest implements Published {
         return new Source(
                 Topic.TANKS,
                 "Cengel",
-                "Y. A. Cengel, Heat and Mass Transfer, examples 3-8, 3-9 and problem 3-70; FOSSEE Scilab textbook companion 587;"
-                        + " https://id.scribd.com/document/208945879/Problemas-Transferencia",
+                "Y. A. Cengel, Heat and Mass Transfer, examples 3-8, 3-9 and problem 3-70; FOSSEE Scilab textbook companion 587",
                 "3-8: pipe 50/55 mm of 80, wool 30 mm of 0.05 W/mK, films 60 and 18 W/m2K, 320 and 5 °C. 3-9: 80 W over 5 m,"
                         + " radii 1.5 and 3.5 mm of 0.15, film 12, 30 °C. 3-70: 50 m of 0.1 m, film 20, 150 and 15 °C, 0.035,"
                         + " 4241 W; thickness found by search.",

@@ -23,8 +23,7 @@ class SlabEigenvaluesCengel42Test implements Published {
         return new Source(
                 Topic.CONDUCTION,
                 "Cengel",
-                "Y. A. Cengel, Heat and Mass Transfer, table 4-2 (slab),"
-                        + " https://www.scribd.com/document/599988189/Aproximacio-n-a-un-Te-rmino-Estado-Transitorio",
+                "Y. A. Cengel, Heat and Mass Transfer, table 4-2 (slab)",
                 "One layer of 25 and of 50 sub-nodes, film on one face; slowest mode extrapolated to infinitely many.",
                 Source.HALF_DIGIT);
     }

@@ -17,8 +17,7 @@ class SludgeHeatTt389Test implements Published {
         return new Source(
                 Topic.DIGESTERS,
                 "Manual TT 389",
-                "Manual TT 389, municipal wastewater management,"
-                        + " https://de.scribd.com/document/385762118/TT-389-Municipal-Wastewater-Management-Part205",
+                "Manual TT 389, municipal wastewater management",
                 "Contents counted as water, 1000 kg/m3.",
                 Source.HALF_DIGIT);
     }

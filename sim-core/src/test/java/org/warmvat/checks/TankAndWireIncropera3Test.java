@@ -22,7 +22,7 @@ class TankAndWireIncropera3Test implements Published {
                 Topic.TANKS,
                 "Incropera",
                 "F. P. Incropera and others, Fundamentals of Heat and Mass Transfer, example 3.5 (FOSSEE textbook companion) and"
-                        + " problem 3.46, https://pl.scribd.com/document/106512960/sm3-046",
+                        + " problem 3.46",
                 "3.5: 0.055 W/mK, film 5, inner radius 5 mm. 3.46: 0.379 m3, urethane of 0.026 W/mK, film 2 W/m2K, 55 and 20 °C,"
                         + " steel and water films left out; length over diameter 1 (going on with the printed 0.784 m), and 2.",
                 Source.HALF_DIGIT);

@@ -15,7 +15,7 @@ class TemperatureResponseYang2016Test implements Published {
         return new Source(
                 Topic.GAS,
                 "Yang and others",
-                "Yang and others, Water Research 102 (2016) 464-474, https://ja.scribd.com/document/403760166/yang2016-A1",
+                "Yang and others, Water Research 102 (2016) 464-474",
                 "0.136, 0.796, 1.294, 1.527, 1.952 L/(L d) at 15, 20, 25, 30, 35 °C over the last; cardinal temperatures 0, 37, 45"
                         + " °C (common practice, no source).",
                 "0.07: a wide one, and a finding; the study loads its tanks six times as much at 35 as at 15 °C, so that its rates"

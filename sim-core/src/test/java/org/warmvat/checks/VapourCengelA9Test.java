@@ -14,7 +14,7 @@ class VapourCengelA9Test implements Published {
         return new Source(
                 Topic.GAS,
                 "Cengel",
-                "Y. A. Cengel, Heat and Mass Transfer, table A-9, https://www.scribd.com/document/358456308",
+                "Y. A. Cengel, Heat and Mass Transfer, table A-9",
                 "Saturation pressure by Magnus (WMO No. 8), latent heat as a straight line.",
                 "0.5 % in pressure: the stated uncertainty of the Magnus formula; 0.04 % in latent heat: a straight line"
                         + " against a curve.");

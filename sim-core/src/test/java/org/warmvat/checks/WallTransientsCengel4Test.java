@@ -14,7 +14,7 @@ class WallTransientsCengel4Test implements Published {
                 Topic.CONDUCTION,
                 "Cengel",
                 "Y. A. Cengel, Heat and Mass Transfer, problem 4-36,"
-                        + " https://www.coursehero.com/file/6711345/Thermodynamics-HW-Solutions-309/ , and examples 4-4 and 4-6, FOSSEE"
+                        + " and examples 4-4 and 4-6, FOSSEE"
                         + " Scilab textbook companion 587.",
                 "4-36: half thickness 15 mm, 110 W/mK, 33.9e-6 m2/s, film 80, 25 °C in 700 °C, 10 min. 4-4: 20 mm of the same, film"
                         + " 120, 20 °C in 500 °C, 7 min. 4-6: soil of 0.15e-6 m2/s, 15 °C, surface at -10 °C for 90 days; 6 m of soil.",

@@ -14,8 +14,7 @@ class WallTransientsIncropera5Test implements Published {
         return new Source(
                 Topic.CONDUCTION,
                 "Incropera",
-                "F. P. Incropera and others, Fundamentals of Heat and Mass Transfer, example 5.4 (FOSSEE textbook companion) and 5.6,"
-                        + " https://askfilo.com/user-question-answers-smart-solutions/q4-estimate-the-minimum-depth-x-at-which-one-must-place-a-3434363531303434",
+                "F. P. Incropera and others, Fundamentals of Heat and Mass Transfer, example 5.4 (FOSSEE textbook companion) and 5.6",
                 "5.4: wall 40 mm of 63.9 W/mK, 18.8e-6 m2/s, film 500, from -20 °C in 60 °C, 8 min, per m2, pipe 1 m across. 5.6: soil"
                         + " of 0.52 W/mK, 2050 x 1840, 20 °C, surface at -15 °C for 60 days; 6 m of soil.",
                 Source.HALF_DIGIT);

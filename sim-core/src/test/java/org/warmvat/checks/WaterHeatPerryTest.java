@@ -15,8 +15,7 @@ class WaterHeatPerryTest implements Published {
         return new Source(
                 Topic.DIGESTERS,
                 "Perry",
-                "Perry's Chemical Engineers' Handbook, 9th ed., table 2-135,"
-                        + " https://pdfcoffee.com/steam-table-perrys-handbook-9th-ed-pdf-free.html",
+                "Perry's Chemical Engineers' Handbook, 9th ed., table 2-135",
                 "Feed that is water; 300 to 330 K, and freezing at 0 °C.",
                 "0.2 %: one specific heat for all temperatures; 0.5 kJ/kg for the heat of fusion, which the program has in whole"
                         + " kJ.");

@@ -3,10 +3,10 @@ package org.warmvat.checks;
 import org.warmvat.sun.TiltedIrradiance;
 
 /**
- * Published: certificate data sheet DS_3663 of a glazed flat plate collector, tests of June 2022, output per square metre at
+ * Published: test sheet of a glazed flat-plate collector, maker left out, tests of June 2022, output per square metre at
  * 1000 W/m2. Seen. Conditions: standard blue sky of 850 beam and 150 diffuse. Tolerance: half the last printed digit.
  */
-class CollectorCertificateATest implements Published {
+class CollectorFlatPlateSheetTest implements Published {
 
     private static final Collectors.Coefficients SHEET = new Collectors.Coefficients(0.739, 3.51, 0.017, 0.91);
 
@@ -14,9 +14,8 @@ class CollectorCertificateATest implements Published {
     public Source source() {
         return new Source(
                 Topic.COLLECTORS,
-                "Certificate DS_3663",
-                "Certificate data sheet of a glazed flat plate collector,"
-                        + " https://github.com/camelot-dev/camelot/files/10046174/DS_3663.pdf",
+                "Test sheet of a flat-plate collector",
+                "Sheet of the certificate of a glazed flat-plate collector, tests of June 2022; maker and number left out.",
                 "Zero-loss 0.739, a1 3.51, a2 0.017, diffuse modifier 0.91; 850 W/m2 beam at right angles and 150 diffuse.",
                 Source.HALF_DIGIT);
     }
