@@ -44,6 +44,7 @@ public final class Warmvat implements Runnable {
         COMMANDS.put("spring", SpringCommand.class);
         COMMANDS.put("holder", HolderCommand.class);
         COMMANDS.put("compare", CompareCommand.class);
+        COMMANDS.put("advise", AdviseCommand.class);
         COMMANDS.put("vary", VaryCommand.class);
         COMMANDS.put("sizes", SizesCommand.class);
         COMMANDS.put("choose", ChooseCommand.class);

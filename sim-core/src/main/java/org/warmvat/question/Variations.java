@@ -1,9 +1,12 @@
 package org.warmvat.question;
 
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
@@ -14,6 +17,7 @@ import org.warmvat.design.Envelope;
 import org.warmvat.design.GroundWave;
 import org.warmvat.design.Layer;
 import org.warmvat.design.SolarCircuit;
+import org.warmvat.design.Spell;
 
 /** A design with one thing changed and everything else as it was. Pure functions; each refuses what the design records refuse. */
 public final class Variations {
@@ -130,5 +134,42 @@ public final class Variations {
     /** The ground's yearly wave given. */
     public static Design withGroundWave(Design design, GroundWave wave) {
         return design.with(wave);
+    }
+
+    /** The solar pump off in a further stretch of the year. */
+    public static Design withSolarOff(Design design, MonthDay from, MonthDay to) {
+        Spell off = new Spell(
+                Optional.of("solar pump off"),
+                from,
+                to,
+                0,
+                new Spell.HeldAt(OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()),
+                new Spell.Fed(OptionalDouble.empty(), Map.of()),
+                OptionalDouble.empty(),
+                new Spell.Runs(Optional.of(false), Optional.empty(), Optional.empty()));
+        List<Spell> spells = new ArrayList<>(design.spells());
+        spells.add(off);
+        return new Design(
+                design.title(),
+                design.tank(),
+                design.envelope(),
+                design.materials(),
+                design.fittings(),
+                design.feed(),
+                design.mixer(),
+                design.solar(),
+                design.backup(),
+                design.control(),
+                design.gas(),
+                design.contents(),
+                design.site(),
+                design.runIn(),
+                design.prices(),
+                spells,
+                design.shelter(),
+                design.effluent(),
+                design.adjust(),
+                design.project(),
+                design.plausible());
     }
 }

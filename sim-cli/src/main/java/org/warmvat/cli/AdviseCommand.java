@@ -1,0 +1,43 @@
+package org.warmvat.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.advise.AdviseAnswer;
+import org.warmvat.question.advise.AdviseResult;
+import org.warmvat.question.advise.AdviseStudy;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code advise}: what to change, the first first. */
+@Command(
+        name = "advise",
+        sortOptions = false,
+        description = {
+            "Runs year, payback, backup, hold and carry on one design and ends in at most seven recommendations: first what can"
+                    + " hurt, then what leaves the tank cold, then net energy. Each is run before it is named.",
+            "Without a design or weather the built-in invented demonstration is used."
+        })
+final class AdviseCommand extends RunningCommand {
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
+    private Optional<Path> designFile = Optional.empty();
+
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly.")
+    private List<Path> weatherFiles = List.of();
+
+    @Mixin
+    private WeatherOptions weather;
+
+    @Override
+    public Document document() throws Exception {
+        Inputs inputs = Inputs.read(designFile, weatherFiles, weather.way(), design -> {});
+        AdviseResult result = run().parallel(
+                        "runs",
+                        parallel -> AdviseStudy.run(
+                                inputs.design().design(), inputs.weathers(), run().engine(), parallel));
+        return AdviseAnswer.of(result, inputs.asked(run()));
+    }
+}

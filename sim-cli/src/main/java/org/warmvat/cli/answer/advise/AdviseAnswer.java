@@ -1,0 +1,222 @@
+package org.warmvat.cli.answer.advise;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.plot.Drawing;
+import org.warmvat.cli.plot.Look;
+import org.warmvat.cli.plot.RankedBars;
+import org.warmvat.question.advise.AdviseResult;
+import org.warmvat.question.advise.AdviseStudy;
+import org.warmvat.question.advise.Kind;
+import org.warmvat.question.advise.Outcome;
+import org.warmvat.question.advise.Recommendation;
+import org.warmvat.question.carry.CarryResult;
+import org.warmvat.question.hold.HoldResult;
+
+/** The answer to {@code advise}. */
+public final class AdviseAnswer {
+
+    private final AdviseResult result;
+    private final Asked asked;
+    private final AdviseWords words;
+    private final Commands commands;
+
+    private AdviseAnswer(AdviseResult result, Asked asked) {
+        this.result = result;
+        this.asked = asked;
+        this.words = new AdviseWords(asked, result.asIs());
+        this.commands = new Commands(asked);
+    }
+
+    /** Tells what was found. */
+    public static Document of(AdviseResult result, Asked asked) {
+        return new AdviseAnswer(result, asked).told().done();
+    }
+
+    private Draft told() {
+        Draft draft = Draft.of(asked, "what to do?")
+                .verdict(verdict(), but())
+                .paragraph("What to do, the first first", numbered())
+                .paragraph("All of it together", together())
+                .paragraph("What was run", grounds())
+                .figure("recommendations", rows(true))
+                .warn(result.asIs().warnings());
+        if (!result.recommendations().isEmpty()) {
+            draft.table(shown()).csv("recommendations.csv", Csv.ofRows(rows(false)));
+        }
+        if (result.recommendations().stream().anyMatch(one -> one.change().isPresent())) {
+            draft.pictures(() -> List.of(picture()));
+        }
+        if (asked.pricesAreExamples()) {
+            draft.assume("Money is left out: the design gives no prices of its own. How much insulation and collector pays was"
+                    + " judged by example prices.");
+        }
+        return draft.assume(
+                "Each recommendation was run by itself in all weather files, and is named only where nothing that can hurt or cool"
+                        + " the tank grows worse by it. Energies and hours are those of a year.",
+                "Payback, failure and spring were looked at in the first weather file; the heater's reserve is a coldest week "
+                        + Words.number(AdviseStudy.RESERVE_K) + " K colder than in the files.");
+    }
+
+    private String verdict() {
+        List<Recommendation> all = result.recommendations();
+        if (all.isEmpty()) {
+            return "Nothing was found that should be changed.";
+        }
+        if (all.get(0).kind() == Kind.SLIP) {
+            return "Before any advice " + count(all.size(), "number of the design has", "numbers of the design have")
+                    + " to be looked at.";
+        }
+        long hurts = all.stream().filter(one -> one.kind().hurts()).count();
+        long energy = all.stream().filter(one -> one.kind().isEnergy()).count();
+        List<String> parts = new ArrayList<>();
+        if (hurts > 0) {
+            parts.add(hurts + " against what can hurt or break");
+        }
+        if (all.size() - hurts - energy > 0) {
+            parts.add((all.size() - hurts - energy) + " against a cold tank");
+        }
+        if (energy > 0) {
+            parts.add(energy + " for more net energy");
+        }
+        return count(all.size(), "recommendation", "recommendations") + ": " + Words.list(parts) + ".";
+    }
+
+    private static String count(int many, String one, String more) {
+        return many + " " + (many == 1 ? one : more);
+    }
+
+    private List<String> but() {
+        List<String> but = new ArrayList<>();
+        if (result.recommendations().stream().anyMatch(one -> one.change().isPresent())) {
+            but.add("Each was run by itself; gas, electricity, pressure and heat are for licensed trades, and local codes come first.");
+        }
+        return but;
+    }
+
+    private List<String> numbered() {
+        List<String> told = new ArrayList<>();
+        for (Recommendation one : result.recommendations()) {
+            told.add((told.size() + 1) + ". " + words.of(one));
+        }
+        return told;
+    }
+
+    private List<String> together() {
+        return result.together()
+                .map(all -> List.of("With all these changes " + words.gain(all) + ", the slurry rises to "
+                        + Words.celsius(all.highestC()) + " and is below its minimum for "
+                        + Words.hours(all.hours().below()) + " hours"
+                        + (all.isHarmless(result.asIs())
+                                ? "."
+                                : "; together they make something worse than each alone: make one after the other and ask again.")))
+                .orElse(List.of());
+    }
+
+    private List<String> grounds() {
+        List<String> told = new ArrayList<>();
+        Outcome asIs = result.asIs();
+        told.add("As drawn it buys about " + Words.kWh(asIs.energy().bought()) + " a year for the backup heater and takes "
+                + Words.kWh(asIs.energy().electricity()) + " of electricity"
+                + (asIs.energy().net().isPresent()
+                        ? "; its net energy is about "
+                                + Words.kWh(asIs.energy().net().getAsDouble())
+                        : "")
+                + "; it is below its minimum for " + Words.hours(asIs.hours().below()) + " hours.");
+        result.grounds().backup().ifPresent(backup -> told.add("The smallest heater that holds the minimum has "
+                + watts(backup.need().forFloorW()) + ", with a coldest week 10 K colder "
+                + watts(result.grounds().reserve().orElseThrow().need().forFloorW()) + "; to warm a cold fill up within a week takes "
+                + watts(backup.need().forWarmUpW()) + "."));
+        result.grounds().hold().ifPresent(hold -> hold.failures().forEach(failure -> told.add("When the "
+                + (failure.cause() == HoldResult.Cause.HEATER ? "heater" : "power")
+                + " fails at the worst moment of the coldest month, the slurry falls to "
+                + Words.celsius(hold.temperaturesC().get(0)) + " "
+                + failure.hours().get(0).stream()
+                        .mapToObj(hours -> "within " + Words.duration(hours))
+                        .findFirst()
+                        .orElse("at no time that was followed")
+                + ".")));
+        result.grounds().carry().ifPresent(carry -> told.add(carried(carry)));
+        return told;
+    }
+
+    private String carried(CarryResult carry) {
+        return carry.carriesFrom()
+                .map(day -> "The sun alone carries the tank to the end of spring from " + asked.day(day) + ".")
+                .orElse("The sun alone carries the tank through no part of spring to its end.");
+    }
+
+    private static String watts(OptionalDouble watts) {
+        return watts.isPresent() ? Words.number(watts.getAsDouble()) + " W" : "no power that would do";
+    }
+
+    private Table shown() {
+        return new Table(
+                "The command that shows it",
+                List.of("recommendation", "command"),
+                result.recommendations().stream()
+                        .map(one -> List.of(
+                                (result.recommendations().indexOf(one) + 1) + ". "
+                                        + one.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                                commands.of(one)))
+                        .toList());
+    }
+
+    /** The recommendations as figures; texts of the user, names and files, only where they may stand. */
+    private List<Map<String, Object>> rows(boolean withTexts) {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (Recommendation one : result.recommendations()) {
+            Map<String, Object> row = Draft.row("rank", rows.size() + 1);
+            if (withTexts) {
+                row.put("sentence", words.of(one));
+            }
+            row.putAll(Draft.row(
+                    "key",
+                    one.change().map(change -> change.key()),
+                    "from",
+                    one.change().map(change -> change.from()).orElse(OptionalDouble.empty()),
+                    "to",
+                    one.change().map(change -> change.to()),
+                    "effect_kwh",
+                    one.change().map(change -> one.after().gainKWh() - result.asIs().gainKWh()),
+                    "effect_money",
+                    one.change()
+                            .filter(change -> !asked.pricesAreExamples())
+                            .map(change -> one.after().energy().money()
+                                    - result.asIs().energy().money())));
+            if (withTexts) {
+                row.put("command", commands.of(one));
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private Drawing picture() {
+        RankedBars chart = RankedBars.of("gains", "What each recommendation gains, kWh a year")
+                .caption("Net energy gained a year by each alone, without gas what need not be bought; those that cost energy, or"
+                        + " change none, protect instead.");
+        int rank = 0;
+        for (Recommendation one : result.recommendations()) {
+            rank++;
+            double gain = one.after().gainKWh() - result.asIs().gainKWh();
+            if (one.change().isPresent()) {
+                chart.bar(
+                        rank + ". " + one.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        one.kind().isEnergy() ? Look.GAS : Look.BACKUP,
+                        Math.max(0, gain),
+                        Math.abs(gain) < 1 ? "0 kWh" : (gain < 0 ? "−" : "") + Words.kWh(Math.abs(gain)));
+            }
+        }
+        return chart.drawing();
+    }
+}
