@@ -36,8 +36,8 @@ final class AdviseCommand extends RunningCommand {
         Inputs inputs = Inputs.read(designFile, weatherFiles, weather.way(), design -> {});
         AdviseResult result = run().parallel(
                         "runs",
-                        parallel -> AdviseStudy.run(
-                                inputs.design().design(), inputs.weathers(), run().engine(), parallel));
+                        parallel ->
+                                AdviseStudy.run(inputs.design().design(), inputs.weathers(), run().engine(), parallel));
         return AdviseAnswer.of(result, inputs.asked(run()));
     }
 }

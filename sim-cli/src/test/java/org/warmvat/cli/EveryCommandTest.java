@@ -61,6 +61,7 @@ class EveryCommandTest {
                 List.of("vary", "--set", "solar.area_m2=2"),
                 List.of("sizes", "--litres", "900"),
                 List.of("choose"),
+                List.of("advise"),
                 List.of("check"));
         List<String> expected = new ArrayList<>();
         for (List<String> command : commands) {

@@ -28,6 +28,7 @@ class OutputsPageTest {
                 "vary --set solar.area_m2=1,3",
                 "sizes --litres 300,600",
                 "choose ../docs/examples/warm-south.yaml src/test/resources/few-choices.yaml",
+                "advise ../docs/examples/smallest.yaml",
                 "compare --weather ../weather-samples/cool-southern.csv --weather ../weather-samples/cold-continental.csv",
                 "check",
                 "spring --from 03-01 ../docs/examples/polytunnel-winter-rest.yaml",

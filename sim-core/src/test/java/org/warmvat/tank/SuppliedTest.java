@@ -88,8 +88,8 @@ class SuppliedTest {
         // ten times the capacity: what sheets and losses take is next to nothing
         Design design = new TankPlan().build().with("adjust.capacity", 10);
         Supplied both = heats(between(10_000, 0, 2.5), between(40_000, 1, 3));
-        Day none =
-                Day.of(design, heats(Optional.of(KnownRate.NONE), Optional.of(KnownRate.NONE)), engine, MixerPart.SHAFT_HEAT);
+        Day none = Day.of(
+                design, heats(Optional.of(KnownRate.NONE), Optional.of(KnownRate.NONE)), engine, MixerPart.SHAFT_HEAT);
         Day with = Day.of(design, both, engine, MixerPart.SHAFT_HEAT);
         double kelvinPerJ = 1 / design.contentsHeatCapacityJPerK();
         double[] expectedJ = {10_000, 60_000, 105_000, 105_000};

@@ -222,9 +222,8 @@ public final class Draft {
     }
 
     private Document document(Supplier<Document.Body> body) {
-        Grounds grounds = each.isEmpty()
-                ? Grounds.of(asked, warnings, assumed, weighty)
-                : Grounds.together(asked, each, assumed);
+        Grounds grounds =
+                each.isEmpty() ? Grounds.of(asked, warnings, assumed, weighty) : Grounds.together(asked, each, assumed);
         List<String> but = new ArrayList<>(each.isEmpty() ? grounds.gravest() : Grounds.gravest(each));
         verdict.but().stream().filter(sentence -> !but.contains(sentence)).forEach(but::add);
         card.map(drawn -> drawn.apply(grounds.warnings())).ifPresent(five -> {

@@ -128,7 +128,8 @@ public final class AdviseStudy {
     private static List<Recommendation> first(List<Recommendation> found) {
         Set<String> changed = new HashSet<>();
         return found.stream()
-                .filter(one -> one.change().map(change -> changed.add(change.key())).orElse(true))
+                .filter(one ->
+                        one.change().map(change -> changed.add(change.key())).orElse(true))
                 .limit(MOST)
                 .toList();
     }
@@ -146,8 +147,7 @@ public final class AdviseStudy {
         int coldest = ColdSpell.coldestWeekFrom(file, file.hours());
         HoldStudy.When month = new HoldStudy.In(file.start().plusHours(coldest).getMonth());
         double fallenC = design.control().setpointC() - FALL_K;
-        return HoldStudy.run(
-                design, file, engine, new HoldStudy.Question(month, List.of(fallenC), FILL_C), parallel);
+        return HoldStudy.run(design, file, engine, new HoldStudy.Question(month, List.of(fallenC), FILL_C), parallel);
     }
 
     private Optional<CarryResult> carry() {

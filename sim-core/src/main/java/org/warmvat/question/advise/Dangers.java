@@ -89,8 +89,7 @@ final class Dangers {
     /** As much less air as the worst hour had too much; none at all where gas stops. */
     private Recommendation air() {
         String key = "gas.air_dosing.litres_per_hour";
-        double allowed =
-                design.gas().flatMap(Gas::airDosing).orElseThrow().warningShare();
+        double allowed = design.gas().flatMap(Gas::airDosing).orElseThrow().warningShare();
         double share = worst("air_share");
         double less = 0.95 * design.number(key) * allowed / share;
         double rounded = Math.floor(20 * less) / 20;
@@ -118,8 +117,7 @@ final class Dangers {
                     .filter(kelvin -> kelvin < design.number(limit))
                     .forEach(kelvin -> changes.add(Change.of(design, limit, kelvin)));
         }
-        double best = Math.floor(
-                design.gas().orElseThrow().temperatures().bestC() - 1);
+        double best = Math.floor(design.gas().orElseThrow().temperatures().bestC() - 1);
         if (best < design.control().setpointC()) {
             changes.add(Change.of(design, "control.setpoint_c", best));
         }

@@ -39,15 +39,13 @@ final class Gains {
     List<Recommendation> found(Optional<PaybackStudy.Result> payback) {
         List<Recommendation> found = new ArrayList<>();
         payback.flatMap(PaybackStudy.Result::foam).flatMap(this::insulation).ifPresent(found::add);
-        payback.flatMap(PaybackStudy.Result::collector)
-                .flatMap(this::collector)
-                .ifPresent(found::add);
+        payback.flatMap(PaybackStudy.Result::collector).flatMap(this::collector).ifPresent(found::add);
         fitting().ifPresent(found::add);
         setpoint().ifPresent(found::add);
         mixer().ifPresent(found::add);
-        found.sort(Comparator.comparingDouble(
-                        (Recommendation one) -> one.after().gainKWh())
-                .reversed());
+        found.sort(
+                Comparator.comparingDouble((Recommendation one) -> one.after().gainKWh())
+                        .reversed());
         return found;
     }
 
@@ -83,7 +81,8 @@ final class Gains {
     private OptionalDouble paying(Payback steps, double own) {
         double to = own;
         for (Payback.Step step : steps.steps()) {
-            if (step.from() >= own - 1e-6 && step.years() <= design.prices().outlay().paysWithinYears()) {
+            if (step.from() >= own - 1e-6
+                    && step.years() <= design.prices().outlay().paysWithinYears()) {
                 to = step.to();
             } else if (step.from() >= own - 1e-6) {
                 break;
@@ -94,12 +93,11 @@ final class Gains {
 
     private Optional<Recommendation> insulation(Payback steps) {
         String part = PaybackStudy.foamOf(design).orElseThrow();
-        List<Layer> layers =
-                switch (part) {
-                    case "wall" -> design.envelope().wall();
-                    case "lid" -> design.envelope().lid();
-                    default -> design.envelope().floor();
-                };
+        List<Layer> layers = switch (part) {
+            case "wall" -> design.envelope().wall();
+            case "lid" -> design.envelope().lid();
+            default -> design.envelope().floor();
+        };
         Layer main = design.envelope().rules().mainInsulation(layers).orElseThrow();
         double ownMm = MM_PER_M * main.thicknessM();
         OptionalDouble to = paying(steps, ownMm);
@@ -142,9 +140,9 @@ final class Gains {
     private Optional<Recommendation> fitting() {
         return IntStream.range(0, design.fittings().size())
                 .boxed()
-                .max(Comparator.comparingDouble(i -> FittingLoss.of(
-                                design.fittings().get(i), FittingLoss.Still.of(design))
-                        .uaWPerK()))
+                .max(Comparator.comparingDouble(
+                        i -> FittingLoss.of(design.fittings().get(i), FittingLoss.Still.of(design))
+                                .uaWPerK()))
                 .flatMap(most -> {
                     Fitting fitting = design.fittings().get(most);
                     return best(Kind.FITTING, fitting.name(), List.of(halved(fitting, "fittings[" + most + "].")));

@@ -84,8 +84,7 @@ final class Heaters {
     /** A tank that falls by 10 K within a day in the coldest month: what is to be had at hand. */
     Optional<Recommendation> failure(HoldResult hold) {
         List<Double> hours = new ArrayList<>();
-        hold.failures()
-                .forEach(failure -> failure.hours().get(0).ifPresent(hours::add));
+        hold.failures().forEach(failure -> failure.hours().get(0).ifPresent(hours::add));
         return hours.stream()
                 .min(Double::compare)
                 .filter(shortest -> shortest < QUICK_H)

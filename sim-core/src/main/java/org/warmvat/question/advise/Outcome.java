@@ -79,9 +79,7 @@ public record Outcome(Energies energy, Hours hours, double highestC, List<Warnin
                 aYear(years, FittingsPart.COLD_PIPE_END_HOURS),
                 aYear(years, SolarPart.FROZEN_HOURS),
                 aYear(years, GasPart.AIR_SHARE_HOURS),
-                aYear(
-                        years,
-                        year -> year.watchHours(Housekeeping.FREEZING) + year.watchHours(Housekeeping.BOILING)));
+                aYear(years, year -> year.watchHours(Housekeeping.FREEZING) + year.watchHours(Housekeeping.BOILING)));
         return new Outcome(
                 energy,
                 hours,
@@ -102,7 +100,9 @@ public record Outcome(Energies energy, Hours hours, double highestC, List<Warnin
     }
 
     private static double aYear(List<BriefYear> years, ToDoubleFunction<Period> value) {
-        double sum = years.stream().mapToDouble(year -> value.applyAsDouble(year.year())).sum();
+        double sum = years.stream()
+                .mapToDouble(year -> value.applyAsDouble(year.year()))
+                .sum();
         double hours = years.stream().mapToDouble(year -> year.year().hours()).sum();
         return sum * YEAR_H / hours;
     }

@@ -54,8 +54,7 @@ final class Trials {
         List<Integer> tasks =
                 IntStream.range(0, made.size() * runners.size()).boxed().toList();
         List<Optional<BriefYear>> run = parallel.map(
-                tasks,
-                task -> run(made.get(task / runners.size()).design(), runners.get(task % runners.size())));
+                tasks, task -> run(made.get(task / runners.size()).design(), runners.get(task % runners.size())));
         List<Tried> tried = new ArrayList<>();
         for (int i = 0; i < made.size(); i++) {
             List<BriefYear> own = run.subList(i * runners.size(), (i + 1) * runners.size()).stream()

@@ -81,7 +81,9 @@ class AdviseStudyTest {
     void aSlipGoesBeforeAllElse() {
         Design tenTimes = design("").with("feed.feedstocks[0].kg_per_day", 200);
         AdviseResult result = advise(tenTimes, FROST);
-        assertTrue(kinds(result).stream().allMatch(kind -> kind == Kind.SLIP), kinds(result).toString());
+        assertTrue(
+                kinds(result).stream().allMatch(kind -> kind == Kind.SLIP),
+                kinds(result).toString());
         assertTrue(result.recommendations().get(0).about().contains("is the daily feed in kg?"));
         assertEquals(Optional.empty(), result.grounds().backup());
     }
@@ -91,17 +93,20 @@ class AdviseStudyTest {
         Design dosed = design("").with(dosing(6));
         Recommendation one = only(Kind.AIR, advise(dosed, MILD));
         assertTrue(one.amount() > 0.06, "" + one.amount());
-        assertTrue(change(one).to() > 0 && change(one).to() < 6, "" + change(one).to());
+        assertTrue(
+                change(one).to() > 0 && change(one).to() < 6, "" + change(one).to());
         assertEquals(0, one.after().hours().air());
         Design less = change(one).made().apply(dosed);
-        assertEquals(0.0, BriefYear.run(less, new Runner(MILD, ENGINE)).year().figures().get("air_share_above_limit_hours"));
+        assertEquals(
+                0.0,
+                BriefYear.run(less, new Runner(MILD, ENGINE)).year().figures().get("air_share_above_limit_hours"));
     }
 
     private static Gas dosing(double litresPerHour) {
         Gas gas = design("").gas().orElseThrow();
         Design with = Design.of(
-                Reader.tree(String.format(GOOD.replace("gas: {}", "gas: {air_dosing: {litres_per_hour: "
-                        + litresPerHour + "}}"), "")),
+                Reader.tree(String.format(
+                        GOOD.replace("gas: {}", "gas: {air_dosing: {litres_per_hour: " + litresPerHour + "}}"), "")),
                 Findings.strict());
         assertTrue(gas.airDosing().isEmpty());
         AirDosing made = with.gas().flatMap(Gas::airDosing).orElseThrow();
@@ -121,7 +126,8 @@ class AdviseStudyTest {
     @Test
     void aLoopThatFreezesGetsAFluidThatBearsTheCold() {
         Recommendation one = only(
-                Kind.FROZEN_LOOP, advise(withoutGas(", solar: {loop_freezes_c: 0, area_m2: 0.5}").with("backup.rated_w", 1000), FROST));
+                Kind.FROZEN_LOOP,
+                advise(withoutGas(", solar: {loop_freezes_c: 0, area_m2: 0.5}").with("backup.rated_w", 1000), FROST));
         assertEquals(-20, change(one).to(), "5 K below -12 °C, by fives");
     }
 
@@ -167,7 +173,13 @@ class AdviseStudyTest {
         assertEquals("", small.about());
         assertEquals(0, small.after().hours().below());
         double need = small.amount();
-        double plain = advise(withoutGas(""), MILD).grounds().backup().orElseThrow().need().forFloorW().orElseThrow();
+        double plain = advise(withoutGas(""), MILD)
+                .grounds()
+                .backup()
+                .orElseThrow()
+                .need()
+                .forFloorW()
+                .orElseThrow();
         assertTrue(plain < need);
         double between = Math.ceil((plain + need) / 2);
         Recommendation reserve = only(Kind.HEATER, advise(withoutGas("").with("backup.rated_w", between), MILD));
@@ -182,10 +194,11 @@ class AdviseStudyTest {
                 .get(0);
         assertEquals(Kind.BACKUP_COIL, one.kind());
         assertTrue(change(one).to() > 0.02);
-        assertTrue(one.after().hours().below() <= advise(design("").with("backup.coil.area_m2", 0.02), FROST)
-                .asIs()
-                .hours()
-                .below());
+        assertTrue(one.after().hours().below()
+                <= advise(design("").with("backup.coil.area_m2", 0.02), FROST)
+                        .asIs()
+                        .hours()
+                        .below());
     }
 
     @Test
@@ -204,8 +217,9 @@ class AdviseStudyTest {
 
     @Test
     void theFittingThatLosesMostIsHalvedInItsOwnWay() {
-        String fittings = ", fittings: [{name: hatch, ua_w_k: 0.1}, {name: legs, bar: {material: steel, section_mm2: 3000,"
-                + " length_mm: 100, count: 4}}]";
+        String fittings =
+                ", fittings: [{name: hatch, ua_w_k: 0.1}, {name: legs, bar: {material: steel, section_mm2: 3000,"
+                        + " length_mm: 100, count: 4}}]";
         AdviseResult result = advise(withoutGas(fittings), MILD);
         Recommendation one = only(Kind.FITTING, result);
         assertEquals("legs", one.about());
@@ -219,16 +233,17 @@ class AdviseStudyTest {
         Design always = design("").with("mixer.minutes_per_hour", 60).with("mixer.torque_nm", 300);
         assertTrue(kinds(advise(always, MILD)).contains(Kind.MIXER));
         Design floating = Design.of(
-                Reader.tree(String.format(GOOD.replace("{kg_per_day: 10}", "{material: wheat_straw, kg_per_day: 1}")
-                        .replace("minutes_per_hour: 15", "minutes_per_hour: 60, torque_nm: 300"), "")),
+                Reader.tree(String.format(
+                        GOOD.replace("{kg_per_day: 10}", "{material: wheat_straw, kg_per_day: 1}")
+                                .replace("minutes_per_hour: 15", "minutes_per_hour: 60, torque_nm: 300"),
+                        "")),
                 Findings.strict());
         assertFalse(kinds(advise(floating, MILD)).contains(Kind.MIXER));
     }
 
     @Test
     void aWarmSetpointThatCostsMoreThanItGivesIsLowered() {
-        Recommendation one = advise(
-                        design("").with("control.setpoint_c", 43.5).with("backup.rated_w", 1000), FROST)
+        Recommendation one = advise(design("").with("control.setpoint_c", 43.5).with("backup.rated_w", 1000), FROST)
                 .recommendations()
                 .get(0);
         assertEquals(Kind.SETPOINT, one.kind());
@@ -240,7 +255,8 @@ class AdviseStudyTest {
     @Test
     void insulationAndCollectorAreTakenAsFarAsTheyPay() {
         Weather year = StudyTank.from(START, 365, 4, 500);
-        Design thin = design(", solar: {area_m2: 0.5, coil: {area_m2: 1}}, prices: {foam_per_m3: 100, collector_per_m2: 150}")
+        Design thin = design(
+                        ", solar: {area_m2: 0.5, coil: {area_m2: 1}}, prices: {foam_per_m3: 100, collector_per_m2: 150}")
                 .with("envelope.insulation_mm", 60);
         try (Parallel parallel = new Parallel(2, Parallel.Progress.SILENT)) {
             Runner runner = new Runner(year, ENGINE);
@@ -266,17 +282,21 @@ class AdviseStudyTest {
     /** What hurts, what is cold, what gains, in this order; never more than seven; no change that makes another danger worse. */
     @Test
     void theyAreRankedAndNoneHarms() {
-        String poor = ", solar: {loop_freezes_c: 0, area_m2: 1}, fittings: [{name: outlet, pipe: {bore_mm: 100, length_m: 0.5}},"
-                + " {name: legs, bar: {material: steel, section_mm2: 3000, length_mm: 100, count: 4}}]";
+        String poor =
+                ", solar: {loop_freezes_c: 0, area_m2: 1}, fittings: [{name: outlet, pipe: {bore_mm: 100, length_m: 0.5}},"
+                        + " {name: legs, bar: {material: steel, section_mm2: 3000, length_mm: 100, count: 4}}]";
         AdviseResult result =
                 advise(design(poor).with("backup.rated_w", 100).with("envelope.insulation_mm", 40), FROST, MILD);
         List<Kind> kinds = kinds(result);
-        assertEquals(kinds.stream().filter(kind -> !kind.isEnergy()).sorted().toList(),
+        assertEquals(
+                kinds.stream().filter(kind -> !kind.isEnergy()).sorted().toList(),
                 kinds.stream().filter(kind -> !kind.isEnergy()).toList());
         assertTrue(kinds.size() <= AdviseStudy.MOST);
         assertTrue(kinds.size() >= 4, kinds.toString());
         for (Recommendation one : result.recommendations()) {
-            assertTrue(one.change().isEmpty() || one.after().isHarmless(result.asIs()), one.kind().toString());
+            assertTrue(
+                    one.change().isEmpty() || one.after().isHarmless(result.asIs()),
+                    one.kind().toString());
         }
         assertTrue(design(poor).without(SolarCircuit.class).solar().isEmpty());
     }

@@ -48,7 +48,7 @@ public final class AdviseAnswer {
                 .paragraph("What to do, the first first", numbered())
                 .paragraph("All of it together", together())
                 .paragraph("What was run", grounds())
-                .figure("recommendations", rows(true))
+                .figure("advise", Draft.row("recommendations", rows(true)))
                 .warn(result.asIs().warnings());
         if (!result.recommendations().isEmpty()) {
             draft.table(shown()).csv("recommendations.csv", Csv.ofRows(rows(false)));
@@ -57,8 +57,9 @@ public final class AdviseAnswer {
             draft.pictures(() -> List.of(picture()));
         }
         if (asked.pricesAreExamples()) {
-            draft.assume("Money is left out: the design gives no prices of its own. How much insulation and collector pays was"
-                    + " judged by example prices.");
+            draft.assume(
+                    "Money is left out: the design gives no prices of its own. How much insulation and collector pays was"
+                            + " judged by example prices.");
         }
         return draft.assume(
                 "Each recommendation was run by itself in all weather files, and is named only where nothing that can hurt or cool"
@@ -98,7 +99,8 @@ public final class AdviseAnswer {
     private List<String> but() {
         List<String> but = new ArrayList<>();
         if (result.recommendations().stream().anyMatch(one -> one.change().isPresent())) {
-            but.add("Each was run by itself; gas, electricity, pressure and heat are for licensed trades, and local codes come first.");
+            but.add(
+                    "Each was run by itself; gas, electricity, pressure and heat are for licensed trades, and local codes come first.");
         }
         return but;
     }
@@ -113,38 +115,47 @@ public final class AdviseAnswer {
 
     private List<String> together() {
         return result.together()
-                .map(all -> List.of("With all these changes " + words.gain(all) + ", the slurry rises to "
-                        + Words.celsius(all.highestC()) + " and is below its minimum for "
-                        + Words.hours(all.hours().below()) + " hours"
-                        + (all.isHarmless(result.asIs())
-                                ? "."
-                                : "; together they make something worse than each alone: make one after the other and ask again.")))
+                .map(
+                        all -> List.of(
+                                "With all these changes " + words.gain(all) + ", the slurry rises to "
+                                        + Words.celsius(all.highestC()) + " and is below its minimum for "
+                                        + Words.hours(all.hours().below()) + " hours"
+                                        + (all.isHarmless(result.asIs())
+                                                ? "."
+                                                : "; together they make something worse than each alone: make one after the other and ask again.")))
                 .orElse(List.of());
     }
 
     private List<String> grounds() {
         List<String> told = new ArrayList<>();
         Outcome asIs = result.asIs();
-        told.add("As drawn it buys about " + Words.kWh(asIs.energy().bought()) + " a year for the backup heater and takes "
+        told.add("As drawn it buys about " + Words.kWh(asIs.energy().bought())
+                + " a year for the backup heater and takes "
                 + Words.kWh(asIs.energy().electricity()) + " of electricity"
                 + (asIs.energy().net().isPresent()
                         ? "; its net energy is about "
                                 + Words.kWh(asIs.energy().net().getAsDouble())
                         : "")
                 + "; it is below its minimum for " + Words.hours(asIs.hours().below()) + " hours.");
-        result.grounds().backup().ifPresent(backup -> told.add("The smallest heater that holds the minimum has "
-                + watts(backup.need().forFloorW()) + ", with a coldest week 10 K colder "
-                + watts(result.grounds().reserve().orElseThrow().need().forFloorW()) + "; to warm a cold fill up within a week takes "
-                + watts(backup.need().forWarmUpW()) + "."));
-        result.grounds().hold().ifPresent(hold -> hold.failures().forEach(failure -> told.add("When the "
-                + (failure.cause() == HoldResult.Cause.HEATER ? "heater" : "power")
-                + " fails at the worst moment of the coldest month, the slurry falls to "
-                + Words.celsius(hold.temperaturesC().get(0)) + " "
-                + failure.hours().get(0).stream()
-                        .mapToObj(hours -> "within " + Words.duration(hours))
-                        .findFirst()
-                        .orElse("at no time that was followed")
-                + ".")));
+        result.grounds()
+                .backup()
+                .ifPresent(backup -> told.add("The smallest heater that holds the minimum has "
+                        + watts(backup.need().forFloorW()) + ", with a coldest week 10 K colder "
+                        + watts(result.grounds().reserve().orElseThrow().need().forFloorW())
+                        + "; to warm a cold fill up within a week takes "
+                        + watts(backup.need().forWarmUpW()) + "."));
+        result.grounds()
+                .hold()
+                .ifPresent(hold -> hold.failures()
+                        .forEach(failure -> told.add("When the "
+                                + (failure.cause() == HoldResult.Cause.HEATER ? "heater" : "power")
+                                + " fails at the worst moment of the coldest month, the slurry falls to "
+                                + Words.celsius(hold.temperaturesC().get(0)) + " "
+                                + failure.hours().get(0).stream()
+                                        .mapToObj(hours -> "within " + Words.duration(hours))
+                                        .findFirst()
+                                        .orElse("at no time that was followed")
+                                + ".")));
         result.grounds().carry().ifPresent(carry -> told.add(carried(carry)));
         return told;
     }
@@ -166,7 +177,10 @@ public final class AdviseAnswer {
                 result.recommendations().stream()
                         .map(one -> List.of(
                                 (result.recommendations().indexOf(one) + 1) + ". "
-                                        + one.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                                        + one.kind()
+                                                .name()
+                                                .toLowerCase(Locale.ROOT)
+                                                .replace('_', ' '),
                                 commands.of(one)))
                         .toList());
     }
@@ -187,7 +201,8 @@ public final class AdviseAnswer {
                     "to",
                     one.change().map(change -> change.to()),
                     "effect_kwh",
-                    one.change().map(change -> one.after().gainKWh() - result.asIs().gainKWh()),
+                    one.change()
+                            .map(change -> one.after().gainKWh() - result.asIs().gainKWh()),
                     "effect_money",
                     one.change()
                             .filter(change -> !asked.pricesAreExamples())
@@ -203,8 +218,9 @@ public final class AdviseAnswer {
 
     private Drawing picture() {
         RankedBars chart = RankedBars.of("gains", "What each recommendation gains, kWh a year")
-                .caption("Net energy gained a year by each alone, without gas what need not be bought; those that cost energy, or"
-                        + " change none, protect instead.");
+                .caption(
+                        "Net energy gained a year by each alone, without gas what need not be bought; those that cost energy, or"
+                                + " change none, protect instead.");
         int rank = 0;
         for (Recommendation one : result.recommendations()) {
             rank++;

@@ -41,42 +41,60 @@ final class AdviseWords {
     private String what(Recommendation one) {
         return switch (one.kind()) {
             case SLIP -> "Look at this first, it is most likely a slip: " + one.about();
-            case AIR -> "Dosed air rises to " + Words.percent(one.amount()) + " of the gas"
-                    + one.change()
-                            .map(change -> change.to() > 0
-                                    ? ": dose no more than " + Words.number(change.to()) + " litres an hour (now "
-                                            + Words.number(change.from().orElseThrow()) + ")."
-                                    : ": dose none, since no smaller flow keeps it low in every hour.")
-                            .orElse(": stop the air pump whenever the gas stops, and have the dosing designed anew.");
-            case TOO_HOT -> "The slurry rises to " + Words.celsius(one.amount()) + ", above what digestion bears"
-                    + one.change().map(AdviseWords::cooler).orElse(": no lower limit of the solar pump nor lower set-point alone mends it.");
-            case FROZEN_LOOP -> "The solar loop cools to " + Words.celsius(one.amount()) + " and freezes"
-                    + one.change()
-                            .map(change -> ": fill it with a fluid that bears " + Words.fixed(change.to(), 0) + " °C.")
-                            .orElse(": drain it in winter.");
-            case FROZEN_PIPE -> "The end of the pipe " + one.about() + " cools to " + Words.celsius(one.amount())
-                    + " and may freeze"
-                    + one.change()
-                            .map(change -> ": give it " + Words.number(change.to()) + " mm of insulation (now "
-                                    + Words.number(change.from().orElseThrow()) + " mm).")
-                            .orElse(": no insulation alone keeps it open; shorten it, bring its end under the tank's insulation, or"
-                                    + " fit a frost heater made for such pipes.");
+            case AIR ->
+                "Dosed air rises to " + Words.percent(one.amount()) + " of the gas"
+                        + one.change()
+                                .map(change -> change.to() > 0
+                                        ? ": dose no more than " + Words.number(change.to()) + " litres an hour (now "
+                                                + Words.number(change.from().orElseThrow()) + ")."
+                                        : ": dose none, since no smaller flow keeps it low in every hour.")
+                                .orElse(
+                                        ": stop the air pump whenever the gas stops, and have the dosing designed anew.");
+            case TOO_HOT ->
+                "The slurry rises to " + Words.celsius(one.amount()) + ", above what digestion bears"
+                        + one.change()
+                                .map(AdviseWords::cooler)
+                                .orElse(": no lower limit of the solar pump nor lower set-point alone mends it.");
+            case FROZEN_LOOP ->
+                "The solar loop cools to " + Words.celsius(one.amount()) + " and freezes"
+                        + one.change()
+                                .map(change ->
+                                        ": fill it with a fluid that bears " + Words.fixed(change.to(), 0) + " °C.")
+                                .orElse(": drain it in winter.");
+            case FROZEN_PIPE ->
+                "The end of the pipe " + one.about() + " cools to " + Words.celsius(one.amount())
+                        + " and may freeze"
+                        + one.change()
+                                .map(change -> ": give it " + Words.number(change.to()) + " mm of insulation (now "
+                                        + Words.number(change.from().orElseThrow()) + " mm).")
+                                .orElse(
+                                        ": no insulation alone keeps it open; shorten it, bring its end under the tank's insulation, or"
+                                                + " fit a frost heater made for such pipes.");
             case STAGNATION -> stagnation(one);
             case HEATER -> heater(one);
-            case BACKUP_COIL -> "The backup coil passes " + Words.number(one.amount())
-                    + " W, too little for any heater to keep the tank warm: take a coil of " + Words.number(to(one))
-                    + " m² (now " + Words.number(from(one)) + ").";
-            case FAILURE -> "When heater or power fails in the coldest month, the slurry falls by 10 K within "
-                    + Words.hours(one.amount())
-                    + " hours: have a spare heater at hand, and know beforehand how the pipes are drained.";
-            case INSULATION -> "Insulate thicker: " + Words.number(to(one)) + " mm on the " + one.about().replace("floor", "base")
-                    + " (now " + Words.number(from(one)) + "), and as much more on the other sides.";
-            case COLLECTOR -> "Take a larger collector: " + Words.square(to(one)) + " (now " + Words.square(from(one)) + ").";
-            case FITTING -> "Of all fittings " + one.about() + " loses most: halve its loss, by a thermal break, a poorer conductor or more insulation (as "
-                    + key(one) + " " + Words.number(to(one)) + " in place of " + Words.number(from(one)) + " would).";
+            case BACKUP_COIL ->
+                "The backup coil passes " + Words.number(one.amount())
+                        + " W, too little for any heater to keep the tank warm: take a coil of " + Words.number(to(one))
+                        + " m² (now " + Words.number(from(one)) + ").";
+            case FAILURE ->
+                "When heater or power fails in the coldest month, the slurry falls by 10 K within "
+                        + Words.hours(one.amount())
+                        + " hours: have a spare heater at hand, and know beforehand how the pipes are drained.";
+            case INSULATION ->
+                "Insulate thicker: " + Words.number(to(one)) + " mm on the "
+                        + one.about().replace("floor", "base") + " (now " + Words.number(from(one))
+                        + "), and as much more on the other sides.";
+            case COLLECTOR ->
+                "Take a larger collector: " + Words.square(to(one)) + " (now " + Words.square(from(one)) + ").";
+            case FITTING ->
+                "Of all fittings " + one.about()
+                        + " loses most: halve its loss, by a thermal break, a poorer conductor or more insulation (as "
+                        + key(one) + " " + Words.number(to(one)) + " in place of " + Words.number(from(one))
+                        + " would).";
             case SETPOINT -> "Hold " + Words.celsius(to(one)) + " in place of " + Words.celsius(from(one)) + ".";
-            case MIXER -> "Run the mixer " + Words.fixed(to(one), 0) + " minutes an hour in place of "
-                    + Words.fixed(from(one), 0) + ", as long as nothing floats.";
+            case MIXER ->
+                "Run the mixer " + Words.fixed(to(one), 0) + " minutes an hour in place of " + Words.fixed(from(one), 0)
+                        + ", as long as nothing floats.";
         };
     }
 
@@ -84,7 +102,8 @@ final class AdviseWords {
         return change.key().startsWith("solar")
                 ? ": let the solar pump stop " + Words.number(change.to()) + " K above the set-point (now "
                         + Words.number(change.from().orElseThrow()) + " K)."
-                : ": hold " + Words.celsius(change.to()) + " (now " + Words.celsius(change.from().orElseThrow()) + ").";
+                : ": hold " + Words.celsius(change.to()) + " (now "
+                        + Words.celsius(change.from().orElseThrow()) + ").";
     }
 
     private String stagnation(Recommendation one) {
@@ -92,7 +111,8 @@ final class AdviseWords {
                 + Words.celsius(one.amount())
                 + " by calculation: loop, fluid and relief valve must bear the tested stagnation temperature of its certificate"
                 + (one.change().isPresent()
-                        ? ", or drain or cover it from " + days(one.about()) + ", when the tank keeps as warm without it."
+                        ? ", or drain or cover it from " + days(one.about())
+                                + ", when the tank keeps as warm without it."
                         : ".");
     }
 
@@ -168,7 +188,8 @@ final class AdviseWords {
         return one.outlay().isPresent() && priced
                 ? Optional.of("It costs about " + Words.number(one.outlay().getAsDouble()) + " "
                         + design.prices().currency() + " once and saves about "
-                        + Words.number(one.after().energy().money() - asIs.energy().money()) + " "
+                        + Words.number(
+                                one.after().energy().money() - asIs.energy().money()) + " "
                         + design.prices().currency() + " a year.")
                 : Optional.empty();
     }

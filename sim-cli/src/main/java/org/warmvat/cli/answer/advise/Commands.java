@@ -35,7 +35,10 @@ final class Commands {
     }
 
     private static String shown(InputFile file) {
-        return " " + (file.file().matches("[\\w./-]+") ? file.file() : "'" + file.file().replace("'", "'\\''") + "'");
+        return " "
+                + (file.file().matches("[\\w./-]+")
+                        ? file.file()
+                        : "'" + file.file().replace("'", "'\\''") + "'");
     }
 
     String of(Recommendation recommendation) {
@@ -45,10 +48,8 @@ final class Commands {
             case FAILURE -> "warmvat hold" + design + first;
             case STAGNATION -> "warmvat year" + design + first;
             case INSULATION, COLLECTOR -> "warmvat year" + design + first + " --payback";
-            case AIR, TOO_HOT, FROZEN_LOOP, FROZEN_PIPE, FITTING, SETPOINT, MIXER -> recommendation
-                    .change()
-                    .map(this::varied)
-                    .orElse("warmvat year" + design + first);
+            case AIR, TOO_HOT, FROZEN_LOOP, FROZEN_PIPE, FITTING, SETPOINT, MIXER ->
+                recommendation.change().map(this::varied).orElse("warmvat year" + design + first);
         };
     }
 

@@ -56,9 +56,10 @@ public final class YearAnswer {
                 .csv("monthly.csv", csv("month", run.months()))
                 .pictures(() -> YearPictures.of(run))
                 .pictures(answer::sunPaths);
-        sensitive.map(SensitiveWords::new).ifPresent(words -> draft.weighty(words.weighty())
-                .table(words.table())
-                .figure("sensitive", words.figures()));
+        sensitive
+                .map(SensitiveWords::new)
+                .ifPresent(words ->
+                        draft.weighty(words.weighty()).table(words.table()).figure("sensitive", words.figures()));
         return draft.done();
     }
 
