@@ -3,6 +3,7 @@ package org.warmvat.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.backup.BackupAnswer;
 import org.warmvat.question.backup.BackupResult;
@@ -73,6 +74,14 @@ final class BackupCommand extends RunningCommand {
             description = "Lower the air of the coldest week by so many kelvins (${DEFAULT-VALUE}).")
     private double coldSpellK;
 
+    @Option(
+            names = "--reserve",
+            paramLabel = "K",
+            defaultValue = "10",
+            description =
+                    "Also tell the heater for a coldest week so many kelvins colder, 0 for none (${DEFAULT-VALUE}).")
+    private double reserveK;
+
     @Override
     public Document document() throws Exception {
         BackupStudy.Question question = question();
@@ -81,7 +90,23 @@ final class BackupCommand extends RunningCommand {
                         "runs",
                         parallel -> BackupStudy.run(
                                 inputs.design().design(), inputs.weathers(), run().engine(), question, parallel));
-        return BackupAnswer.of(result, inputs.asked(run()), question);
+        Optional<BackupAnswer.Reserve> reserve =
+                reserveK > coldSpellK ? Optional.of(reserve(inputs, question)) : Optional.empty();
+        Asked asked = inputs.asked(run());
+        return BackupAnswer.of(result, new BackupAnswer.Beside(reserve, steadiness(asked)), asked, question);
+    }
+
+    private BackupAnswer.Reserve reserve(Inputs inputs, BackupStudy.Question question) throws Exception {
+        return run().parallel(
+                        "runs",
+                        parallel -> new BackupAnswer.Reserve(
+                                reserveK,
+                                BackupStudy.need(
+                                        inputs.design().design(),
+                                        inputs.weathers(),
+                                        run().engine(),
+                                        question.withColdSpell(reserveK),
+                                        parallel)));
     }
 
     private BackupStudy.Question question() {
@@ -89,6 +114,7 @@ final class BackupCommand extends RunningCommand {
         run().within("--warm-up-days", warmUpDays, 1, 365);
         run().within("--fill", fillC, 0, 75);
         run().within("--cold-spell", coldSpellK, 0, 40);
+        run().within("--reserve", reserveK, 0, 40);
         sizesW.forEach(size -> run().within("--sizes", size, 1, 1_000_000));
         return new BackupStudy.Question(
                 shortHours, new BackupStudy.WarmUp(fillC, warmUpDays), ignoreSun, coldSpellK, sizesW);

@@ -3,6 +3,7 @@ package org.warmvat.cli;
 import java.time.MonthDay;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.carry.CarryAnswer;
 import org.warmvat.question.Window;
@@ -75,6 +76,7 @@ final class CarryCommand extends RunningCommand {
                                 run().engine(),
                                 question,
                                 parallel));
-        return CarryAnswer.of(result, inputs.asked(run()), shortHours);
+        Asked asked = inputs.asked(run());
+        return CarryAnswer.of(result, steadiness(asked), asked, shortHours);
     }
 }

@@ -13,7 +13,6 @@ import org.warmvat.question.sensitive.SensitiveStudy;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.question.year.YearStudy;
 import org.warmvat.tank.Runner;
-import org.warmvat.weather.WeatherYear;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -49,14 +48,14 @@ final class YearCommand extends RunningCommand {
         Optional<YearPayback> more =
                 payback ? Optional.of(payback(inputs.design().design(), runner, result.whole())) : Optional.empty();
         Asked asked = inputs.asked(run());
-        return YearAnswer.of(result, more, Optional.of(sensitive(asked)), asked);
+        return YearAnswer.of(
+                result, new YearAnswer.Beside(more, Optional.of(sensitive(asked)), steadiness(asked)), asked);
     }
 
-    /** The first year by the everyday engine: what a number moves is far more than what the engines differ by. */
     private SensitiveResult sensitive(Asked asked) throws Exception {
-        Runner first = new Runner(WeatherYear.of("", asked.weather()).get(0).weather(), EngineChoice.FAST.engine());
         return run().parallel(
-                        "runs", parallel -> SensitiveStudy.run(asked.design(), asked.unstated(), first, parallel));
+                        "runs",
+                        parallel -> SensitiveStudy.run(asked.design(), asked.unstated(), firstYear(asked), parallel));
     }
 
     private YearPayback payback(Design design, Runner runner, Period year) throws Exception {

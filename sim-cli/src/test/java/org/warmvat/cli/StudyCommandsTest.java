@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -128,6 +130,32 @@ class StudyCommandsTest {
         assertTrue(program.out().contains("is the smallest that is enough"), program.out());
         assertTrue(program.out().contains("The solar circuit was left out of account."));
         assertTrue(summary("backup").contains("\"sun_ignored\" : true"));
+        assertTrue(program.out().contains("For a coldest week 10 K colder take "), program.out());
+        JsonNode told = new ObjectMapper().readTree(summary("backup"));
+        assertTrue(told.at("/reserve/smallest_w").asDouble()
+                > told.at("/smallest_w").asDouble());
+        assertTrue(program.out().contains("What does it cost to be steady?"), program.out());
+        assertTrue(told.at("/steadiness/steady_backup_heat_kwh").asDouble()
+                >= told.at("/steadiness/backup_heat_kwh").asDouble());
+    }
+
+    /** A money's name alone makes no price: sums are told as examples, not in that money. */
+    @Test
+    void aCurrencyAloneRelabelsNoPrice() throws IOException {
+        Files.writeString(design, """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}
+                envelope: {insulation_mm: 90}
+                feed: {feedstocks: [{kg_per_day: 10}]}
+                control: {setpoint_c: 36}
+                backup: {}
+                gas: {}
+                prices: {currency: crowns}
+                """);
+        for (String command : List.of("year", "backup", "hold")) {
+            assertEquals(0, run(command + "-examples", command), program.err());
+            assertFalse(program.out().contains("crowns"), program.out());
+            assertTrue(program.out().contains("at example prices"), program.out());
+        }
     }
 
     @Test

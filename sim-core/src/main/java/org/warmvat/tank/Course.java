@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.warmvat.account.Account;
 import org.warmvat.account.Hourly;
+import org.warmvat.account.Period;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.network.Warning;
@@ -20,6 +21,7 @@ import org.warmvat.weather.Weather;
  * @param airC air temperature at the end of each hour
  * @param heat what warmed the slurry and what it needed
  * @param boughtKWh what the backup bought over the whole run
+ * @param whole the sums of the whole run
  * @param warnings what the user must know of the whole run
  */
 public record Course(
@@ -30,6 +32,7 @@ public record Course(
         double[] airC,
         Heat heat,
         double boughtKWh,
+        Period whole,
         List<Warning> warnings) {
 
     /**
@@ -67,6 +70,7 @@ public record Course(
                 hourly.orZero("air_c"),
                 new Heat(solar, backup, need),
                 account.whole().of(BackupPart.BOUGHT),
+                account.whole(),
                 account.warnings());
     }
 
@@ -90,6 +94,7 @@ public record Course(
                 cut(airC, from, to),
                 new Heat(cut(heat.solarW, from, to), cut(heat.backupW, from, to), cut(heat.needW, from, to)),
                 boughtKWh,
+                whole,
                 warnings);
     }
 

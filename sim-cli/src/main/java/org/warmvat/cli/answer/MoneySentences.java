@@ -22,12 +22,16 @@ public final class MoneySentences {
             sentences.add(worth(run, money, currency));
         }
         sentences.add("Making the energy bought sets free " + Words.number(money.co2Kg()) + " kg of CO2.");
-        sentences.add(
-                asked.pricesAreExamples()
-                        ? "The design gives no prices of its own: these are examples, in no country's money."
-                        : "The prices are those of the design.");
+        sentences.add(whose(asked));
         sentences.add("Building, labour and upkeep are left out, and this is no advice to invest.");
         return sentences;
+    }
+
+    /** Whose prices sums of money stand on. */
+    public static String whose(Asked asked) {
+        return asked.pricesAreExamples()
+                ? "The design gives no prices of its own: these are examples, in no country's money."
+                : "The prices are those of the design.";
     }
 
     /** What is left in words: {@code a gain of about 12.0 EUR}. */
@@ -50,9 +54,10 @@ public final class MoneySentences {
     }
 
     /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.3 EUR and sets free 10.2 kg of CO2 where it is made}. */
-    public static String buys(Design design, double boughtKWh) {
+    public static String buys(Asked asked, double boughtKWh) {
+        Design design = asked.design();
         Money money = Money.ofHeat(design, boughtKWh);
-        String price = sum(-money.balance(), design.prices().currency());
+        String price = sum(-money.balance(), asked.currency());
         boolean ownGas = burnsOwnGas(design);
         return ownGas
                 ? "burns " + Words.kWh(boughtKWh) + " of the tank's own gas, worth " + price

@@ -71,7 +71,13 @@ public final class BackupStudy {
      * @param commonSizesW heaters that can be bought, W
      */
     public record Question(
-            double shortHours, WarmUp warmUp, boolean ignoreSun, double coldSpellK, List<Double> commonSizesW) {}
+            double shortHours, WarmUp warmUp, boolean ignoreSun, double coldSpellK, List<Double> commonSizesW) {
+
+        /** The same with another coldest week. */
+        public Question withColdSpell(double kelvin) {
+            return new Question(shortHours, warmUp, ignoreSun, kelvin, commonSizesW);
+        }
+    }
 
     /**
      * The warm-up asked for.
@@ -130,6 +136,20 @@ public final class BackupStudy {
         return new BackupStudy(asked, files, engine, question, parallel).result();
     }
 
+    /**
+     * The power alone, as with a coldest week that is colder than any in the files.
+     *
+     * @throws StudyRefused when design and weather do not go together
+     */
+    public static BackupResult.Need need(
+            Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel)
+            throws StudyRefused {
+        checkAll(asked, files, question.warmUp().days());
+        BackupStudy study = new BackupStudy(asked, files, engine, question, parallel);
+        List<Double> powers = study.powers();
+        return study.need(powers, study.points(powers));
+    }
+
     private static void checkAll(Design asked, List<Weather> files, int warmUpDays) throws StudyRefused {
         List<String> faults = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
@@ -150,12 +170,9 @@ public final class BackupStudy {
     }
 
     private BackupResult result() {
-        List<Double> powers =
-                LADDER.stream().map(multiple -> multiple * ladderBaseW()).toList();
+        List<Double> powers = powers();
         List<BackupResult.Point> points = points(powers);
-        OptionalDouble floorW = smallest(powers, floorHeld(points), this::holdsFloor);
-        OptionalDouble warmUpW = smallest(powers, parallel.map(powers, this::warmsUp), this::warmsUp);
-        BackupResult.Need need = new BackupResult.Need(floorW, warmUpW, common(floorW, warmUpW));
+        BackupResult.Need need = need(powers, points);
         return new BackupResult(
                 elementAssumed,
                 need,
@@ -165,6 +182,16 @@ public final class BackupStudy {
                 warmUps(need.chosenW().orElse(UNLIMITED_W)),
                 spell(need, points),
                 handbook);
+    }
+
+    private List<Double> powers() {
+        return LADDER.stream().map(multiple -> multiple * ladderBaseW()).toList();
+    }
+
+    private BackupResult.Need need(List<Double> powers, List<BackupResult.Point> points) {
+        OptionalDouble floorW = smallest(powers, floorHeld(points), this::holdsFloor);
+        OptionalDouble warmUpW = smallest(powers, parallel.map(powers, this::warmsUp), this::warmsUp);
+        return new BackupResult.Need(floorW, warmUpW, common(floorW, warmUpW));
     }
 
     /** The handbook's power, or what warms the contents up in time where that is more. */

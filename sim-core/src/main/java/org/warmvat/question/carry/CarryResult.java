@@ -26,6 +26,8 @@ public record CarryResult(
         Area area,
         List<Relaxed> limits) {
 
+    private static final double LEAST_GAS_LEFT = 0.9;
+
     /** The answer in a word. */
     public enum Verdict {
         /** No more hours short than allowed. */
@@ -92,11 +94,17 @@ public record CarryResult(
      * @param presentM2 area of the design
      * @param boundM2 largest area tried
      * @param smallestM2 smallest area that carries the window, absent when not even the largest does
+     * @param price what the smallest brings beside warmth
      * @param monotone whether more area never did worse on the ladder of areas tried
      * @param tried the ladder
      */
     public record Area(
-            double presentM2, double boundM2, OptionalDouble smallestM2, boolean monotone, List<Tried> tried) {}
+            double presentM2,
+            double boundM2,
+            OptionalDouble smallestM2,
+            Optional<Price> price,
+            boolean monotone,
+            List<Tried> tried) {}
 
     /**
      * One collector area.
@@ -111,8 +119,28 @@ public record CarryResult(
      *
      * @param what which, {@link Limit#NONE} for the design as it is
      * @param warmth how warm it keeps
+     * @param price what else it brings
      */
-    public record Relaxed(Limit what, Warmth warmth) {}
+    public record Relaxed(Limit what, Warmth warmth, Price price) {}
+
+    /**
+     * What a change brings beside warmth; no remedy is told without it.
+     *
+     * @param mostC highest slurry temperature
+     * @param methaneNm3 methane made, where gas is computed
+     * @param tooHotHours hours above the maximum of digestion
+     * @param stagnationHours hours of stagnation of the collector
+     */
+    public record Price(double mostC, OptionalDouble methaneNm3, double tooHotHours, double stagnationHours) {
+
+        /** A tenth less gas than the design as it is makes, or any hour above the maximum of digestion. */
+        public boolean killsDigestion(Price asIs) {
+            boolean less = methaneNm3.isPresent()
+                    && methaneNm3.getAsDouble()
+                            < LEAST_GAS_LEFT * asIs.methaneNm3().orElse(0);
+            return tooHotHours > 0 || less;
+        }
+    }
 
     /** What may bind. */
     public enum Limit {

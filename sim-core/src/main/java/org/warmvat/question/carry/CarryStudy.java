@@ -2,14 +2,18 @@ package org.warmvat.question.carry;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.SolarPart;
 import org.warmvat.question.ColdSpell;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.Prolonged;
@@ -19,6 +23,7 @@ import org.warmvat.question.Variations;
 import org.warmvat.question.Window;
 import org.warmvat.tank.Conductances;
 import org.warmvat.tank.Course;
+import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.SteadyHeat;
 import org.warmvat.tank.StudyRefused;
@@ -106,7 +111,7 @@ public final class CarryStudy {
                 carriesFrom(),
                 withBackup(course),
                 area(bound),
-                limits(warmth, bound));
+                limits(warmth, course, bound));
     }
 
     private double areaM2() {
@@ -259,7 +264,9 @@ public final class CarryStudy {
                         ladder.get(first.getAsInt()),
                         area -> shortHours(withArea(area), window.hours().first()) <= question.shortHours(),
                         parallel));
-        return new CarryResult.Area(areaM2(), boundM2, smallest, neverWorse(tried), tried);
+        Optional<CarryResult.Price> price =
+                smallest.isPresent() ? Optional.of(price(course(withArea(smallest.getAsDouble())))) : Optional.empty();
+        return new CarryResult.Area(areaM2(), boundM2, smallest, price, neverWorse(tried), tried);
     }
 
     private static boolean neverWorse(List<CarryResult.Tried> tried) {
@@ -275,17 +282,36 @@ public final class CarryStudy {
         return Variations.withCollectorArea(alone, areaM2);
     }
 
-    private List<CarryResult.Relaxed> limits(CarryResult.Warmth asIs, double boundM2) {
+    private List<CarryResult.Relaxed> limits(CarryResult.Warmth asIs, Course course, double boundM2) {
         List<CarryResult.Limit> limits = List.of(
                 CarryResult.Limit.COLLECTOR,
                 CarryResult.Limit.COIL,
                 CarryResult.Limit.HIGH_LIMIT,
                 CarryResult.Limit.FOAM);
         List<CarryResult.Relaxed> all = new ArrayList<>();
-        all.add(new CarryResult.Relaxed(CarryResult.Limit.NONE, asIs));
-        all.addAll(parallel.map(
-                limits, limit -> new CarryResult.Relaxed(limit, warmth(course(relaxed(limit, boundM2))))));
+        all.add(new CarryResult.Relaxed(CarryResult.Limit.NONE, asIs, price(course)));
+        all.addAll(parallel.map(limits, limit -> {
+            Course changed = course(relaxed(limit, boundM2));
+            return new CarryResult.Relaxed(limit, warmth(changed), price(changed));
+        }));
         return List.copyOf(all);
+    }
+
+    private CarryResult.Price price(Course course) {
+        Period whole = course.whole();
+        return new CarryResult.Price(
+                whole.of(Housekeeping.MOST_C),
+                design.gas().isPresent() ? OptionalDouble.of(whole.of(GasPart.METHANE_MADE)) : OptionalDouble.empty(),
+                design.gas().isPresent()
+                        ? whole.watchHours(Housekeeping.TOO_HOT)
+                        : hoursAboveUsualMaximum(course.slurryC()),
+                whole.of(SolarPart.STAGNATION_HOURS));
+    }
+
+    /** Where no gas is computed the maximum of digestion is that of a design that says nothing of it. */
+    private static double hoursAboveUsualMaximum(double[] slurryC) {
+        double mostC = Design.usual().gas().orElseThrow().temperatures().mostC();
+        return Arrays.stream(slurryC).filter(celsius -> celsius > mostC).count();
     }
 
     private Design relaxed(CarryResult.Limit limit, double boundM2) {

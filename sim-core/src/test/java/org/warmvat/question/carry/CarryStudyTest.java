@@ -15,6 +15,7 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.Window;
+import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -57,6 +58,40 @@ class CarryStudyTest {
                 carry(1.01 * needed, 1).alone().warmth().verdict());
         assertTrue(carry(0.99 * needed, 1).alone().warmth().shortHours() > 0);
         assertTrue(carry(1, 1).area().monotone());
+    }
+
+    /** A high limit 20 K higher lets the sun heat the slurry beyond what digests; its price says so. */
+    @Test
+    void aHigherLimitKillsDigestionInSummer() throws StudyRefused {
+        Weather june = InventedWeather.days(150, 40);
+        Design design = Design.usual().with("solar.area_m2", 12);
+        try (Parallel parallel = new Parallel(2, Parallel.Progress.SILENT)) {
+            CarryResult result = CarryStudy.run(
+                    design,
+                    june,
+                    Window.of(june, MonthDay.of(6, 2), MonthDay.of(6, 30)),
+                    new ExponentialEngine(),
+                    new CarryStudy.Question(0, OptionalDouble.of(12)),
+                    parallel);
+            CarryResult.Price asIs = result.limits().get(0).price();
+            CarryResult.Price higher = result.limits().stream()
+                    .filter(one -> one.what() == CarryResult.Limit.HIGH_LIMIT)
+                    .findFirst()
+                    .orElseThrow()
+                    .price();
+            assertFalse(asIs.killsDigestion(asIs), asIs.toString());
+            assertTrue(higher.killsDigestion(asIs), higher.toString());
+            assertTrue(higher.mostC() > 46 && higher.tooHotHours() > 0, higher.toString());
+            assertTrue(higher.methaneNm3().orElseThrow() < asIs.methaneNm3().orElseThrow());
+        }
+    }
+
+    @Test
+    void aTenthLessGasIsNoRemedy() {
+        CarryResult.Price asIs = new CarryResult.Price(40, OptionalDouble.of(100), 0, 0);
+        assertFalse(new CarryResult.Price(44, OptionalDouble.of(90), 0, 50).killsDigestion(asIs));
+        assertTrue(new CarryResult.Price(44, OptionalDouble.of(89), 0, 0).killsDigestion(asIs));
+        assertTrue(new CarryResult.Price(47, OptionalDouble.empty(), 1, 0).killsDigestion(asIs));
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
@@ -11,6 +12,7 @@ import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.answer.hold.HoldAnswer;
@@ -18,6 +20,7 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.question.Steadiness;
 import org.warmvat.question.backup.BackupResult;
 import org.warmvat.question.backup.BackupStudy;
 import org.warmvat.tank.Course;
@@ -31,10 +34,11 @@ public final class BackupAnswer {
      * Tells what was found.
      *
      * @param result the findings
+     * @param beside what is told beside them
      * @param asked what they are about
      * @param question what was asked
      */
-    public static Document of(BackupResult result, Asked asked, BackupStudy.Question question) {
+    public static Document of(BackupResult result, Beside beside, Asked asked, BackupStudy.Question question) {
         Draft draft = Draft.of(asked, "which heater?")
                 .assume(
                         "The common sizes are common practice, no source: "
@@ -43,11 +47,13 @@ public final class BackupAnswer {
                                         .toList())
                                 + " W.",
                         "During the warm-up feed, mixer and gas go on as usual, which is on the safe side.");
-        new BackupWords(result, asked, question).tell(draft);
+        new BackupWords(result, beside.reserve(), asked, question).tell(draft);
+        SteadyWords.tell(draft, beside.steadiness(), asked);
         draft.warn(Warnings.worst(result.curve().chosen().stream()
                 .map(BackupResult.Point::warnings)
                 .toList()));
         figures(draft, result, question);
+        beside.reserve().ifPresent(more -> draft.figure("reserve", figures(more)));
         csv(draft, result);
         if (result.curve().chosen().size() > 1) {
             draft.table(files(result, asked));
@@ -55,6 +61,31 @@ public final class BackupAnswer {
         return draft.table(curve(result))
                 .pictures(() -> List.of(curvePicture(result), spellPicture(result, asked)))
                 .done();
+    }
+
+    /**
+     * Power with a reserve.
+     *
+     * @param coldSpellK by how much the air of the coldest week is lowered, K
+     * @param need the power then
+     */
+    public record Reserve(double coldSpellK, BackupResult.Need need) {}
+
+    /**
+     * What is told beside the powers, each empty where it was not asked or means nothing.
+     *
+     * @param reserve the power for a colder week
+     * @param steadiness what it costs to be steady
+     */
+    public record Beside(Optional<Reserve> reserve, Optional<Steadiness> steadiness) {}
+
+    private static Map<String, Object> figures(Reserve reserve) {
+        return Draft.row(
+                "cold_spell_k", reserve.coldSpellK(),
+                "smallest_w", reserve.need().smallestW(),
+                "smallest_for_floor_w", reserve.need().forFloorW(),
+                "smallest_for_warm_up_w", reserve.need().forWarmUpW(),
+                "common_size_w", reserve.need().commonW());
     }
 
     private static Drawing curvePicture(BackupResult result) {

@@ -2,6 +2,7 @@ package org.warmvat.cli.answer.backup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
@@ -15,11 +16,14 @@ import org.warmvat.question.hold.HoldResult;
 final class BackupWords {
 
     private final BackupResult result;
+    private final Optional<BackupAnswer.Reserve> reserve;
     private final Asked asked;
     private final BackupStudy.Question question;
 
-    BackupWords(BackupResult result, Asked asked, BackupStudy.Question question) {
+    BackupWords(
+            BackupResult result, Optional<BackupAnswer.Reserve> reserve, Asked asked, BackupStudy.Question question) {
         this.result = result;
+        this.reserve = reserve;
         this.asked = asked;
         this.question = question;
     }
@@ -27,8 +31,10 @@ final class BackupWords {
     void tell(Draft draft) {
         draft.verdict(verdict(), but())
                 .key("Smallest heater", watts(result.need().smallestW()))
-                .key("Next common size", watts(result.need().commonW()))
-                .key("Coil passes", watts(result.coil().passesW()))
+                .key("Next common size", watts(result.need().commonW()));
+        reserve.ifPresent(more -> draft.key("With reserve", watts(more.need().smallestW()))
+                .key("Common size for it", watts(more.need().commonW())));
+        draft.key("Coil passes", watts(result.coil().passesW()))
                 .paragraph("What asks for this power?", heater())
                 .paragraph("What does it buy?", bought())
                 .paragraph("Is the coil large enough?", coil())
@@ -42,14 +48,31 @@ final class BackupWords {
         return need.smallestW().isEmpty()
                 ? "No heater, however large, is enough: " + failing() + "."
                 : "A heater of " + watts(need.smallestW().getAsDouble()) + " is the smallest that is enough; "
-                        + common() + ".";
+                        + common() + "." + withReserve();
+    }
+
+    /** The same for a coldest week that is colder than any in the files. */
+    private String withReserve() {
+        return reserve.map(more -> " For a coldest week "
+                        + Words.number(more.coldSpellK()) + " K colder "
+                        + (more.need().smallestW().isPresent()
+                                ? "take " + watts(more.need().smallestW().getAsDouble())
+                                        + (more.need().commonW().isPresent()
+                                                ? "; the next common size is "
+                                                        + watts(more.need()
+                                                                .commonW()
+                                                                .getAsDouble())
+                                                : "")
+                                        + "."
+                                : "no heater is enough."))
+                .orElse("");
     }
 
     private List<String> but() {
         List<String> but = new ArrayList<>();
         if (question.coldSpellK() == 0) {
             but.add(
-                    "This is without reserve: typical years smooth the extremes, and a real winter can be colder than any in"
+                    "The smallest is without reserve: typical years smooth the extremes, and a real winter can be colder than any in"
                             + " such a file.");
         }
         if (!result.curve().monotone()) {
@@ -85,7 +108,7 @@ final class BackupWords {
             BackupResult.Point file = files.get(i);
             sentences.add((files.size() == 1 ? "A" : "In " + asked.fileName(i) + " a") + " heater of " + watts(chosenW)
                     + " "
-                    + MoneySentences.buys(asked.design(), file.boughtKWh()) + ", over the weather file"
+                    + MoneySentences.buys(asked, file.boughtKWh()) + ", over the weather file"
                     + (files.size() == 1
                             ? ""
                             : "; hours short " + Words.hours(file.shortHours()) + ", with "
@@ -94,7 +117,7 @@ final class BackupWords {
                                             result.spell().smallerShortHours().get(i)))
                     + ".");
         }
-        sentences.add("The prices are those of the design; this is no advice to invest.");
+        sentences.add(MoneySentences.whose(asked) + " This is no advice to invest.");
         return sentences;
     }
 

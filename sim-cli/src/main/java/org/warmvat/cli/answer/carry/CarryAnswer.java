@@ -4,17 +4,20 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.question.Steadiness;
 import org.warmvat.question.carry.CarryResult;
 import org.warmvat.tank.Course;
 
@@ -29,12 +32,14 @@ public final class CarryAnswer {
      * Tells what was found.
      *
      * @param result the findings
+     * @param steadiness what it costs to be steady
      * @param asked what they are about
      * @param allowedHours hours short allowed
      */
-    public static Document of(CarryResult result, Asked asked, double allowedHours) {
+    public static Document of(CarryResult result, Optional<Steadiness> steadiness, Asked asked, double allowedHours) {
         Draft draft = Draft.of(asked, "can the sun carry it alone?");
         new CarryWords(result, asked, allowedHours).tell(draft);
+        SteadyWords.tell(draft, steadiness, asked);
         figures(draft, result, allowedHours);
         csv(draft, result);
         return draft.warn(Warnings.worst(List.of(
@@ -90,14 +95,29 @@ public final class CarryAnswer {
     private static Table limits(CarryResult result) {
         return new Table(
                 "What binds: one change at a time",
-                List.of("", "carried", "hours short", "warm days", "lowest, °C"),
+                List.of(
+                        "",
+                        "carried",
+                        "hours short",
+                        "warm days",
+                        "lowest, °C",
+                        "highest, °C",
+                        "methane, Nm³",
+                        "hours too hot to digest",
+                        "stagnation, h"),
                 result.limits().stream()
                         .map(one -> List.of(
                                 CarryWords.name(one.what()),
                                 CarryWords.word(one.warmth().verdict()),
                                 Words.hours(one.warmth().shortHours()),
                                 Integer.toString(one.warmth().warmDays()),
-                                Words.fixed(one.warmth().leastC(), 1)))
+                                Words.fixed(one.warmth().leastC(), 1),
+                                Words.fixed(one.price().mostC(), 1),
+                                one.price().methaneNm3().isPresent()
+                                        ? Words.number(one.price().methaneNm3().getAsDouble())
+                                        : "–",
+                                Words.hours(one.price().tooHotHours()),
+                                Words.hours(one.price().stagnationHours())))
                         .toList());
     }
 
@@ -155,7 +175,11 @@ public final class CarryAnswer {
                         "verdict", CarryWords.word(one.warmth().verdict()),
                         "hours_short", one.warmth().shortHours(),
                         "days_at_or_above_floor", one.warmth().warmDays(),
-                        "least_c", one.warmth().leastC()))
+                        "least_c", one.warmth().leastC(),
+                        "most_c", one.price().mostC(),
+                        "methane_nm3", one.price().methaneNm3(),
+                        "hours_too_hot_to_digest", one.price().tooHotHours(),
+                        "stagnation_hours", one.price().stagnationHours()))
                 .toList();
     }
 

@@ -91,7 +91,7 @@ final class CarryWords {
         } else {
             sentences.add("With the backup heater on, it gives the " + Words.kWh(with.shortfallKWh())
                     + " that the sun falls short of" + worstHalf(with.halves()) + ".");
-            sentences.add("For that it " + MoneySentences.buys(asked.design(), with.boughtKWh()) + ".");
+            sentences.add("For that it " + MoneySentences.buys(asked, with.boughtKWh()) + ".");
         }
         if (with.stoodIn()) {
             sentences.add(
@@ -120,7 +120,14 @@ final class CarryWords {
             return "No collector of up to " + Words.square(area.boundM2()) + ", the largest tried, carries the window; "
                     + has + "." + doubt;
         }
-        String needed = "A collector of " + Words.square(area.smallestM2().getAsDouble());
+        CarryResult.Price price = area.price().orElseThrow();
+        if (price.killsDigestion(asIs().price())) {
+            return "A collector of " + Words.square(area.smallestM2().getAsDouble())
+                    + " would keep the tank above its minimum, but kills digestion (" + price(price) + "): no remedy; "
+                    + has
+                    + "." + doubt;
+        }
+        String needed = "A collector of " + Words.square(area.smallestM2().getAsDouble()) + " (" + price(price) + ")";
         return (result.alone().warmth().verdict() == CarryResult.Verdict.YES
                         ? needed + " would be just enough; " + has + "."
                         : needed + " would carry the window; " + has + " (areas up to " + Words.square(area.boundM2())
@@ -132,22 +139,59 @@ final class CarryWords {
         if (result.alone().warmth().verdict() == CarryResult.Verdict.YES) {
             return "Nothing binds: the window is carried as it is.";
         }
-        List<String> enough = result.limits().stream()
+        List<CarryResult.Relaxed> safe = result.limits().stream()
+                .filter(one ->
+                        one.what() == CarryResult.Limit.NONE || !one.price().killsDigestion(asIs().price()))
+                .toList();
+        List<String> enough = safe.stream()
                 .filter(one -> one.warmth().verdict() == CarryResult.Verdict.YES)
-                .map(one -> name(one.what()))
+                .map(this::priced)
                 .toList();
         if (!enough.isEmpty()) {
-            return "One change by itself is enough: " + String.join(", or ", enough) + ".";
+            return "One change by itself is enough: " + String.join(", or ", enough) + "." + refused();
         }
-        CarryResult.Relaxed best = result.limits().stream()
+        CarryResult.Relaxed best = safe.stream()
                 .min(Comparator.comparingDouble(one -> one.warmth().shortHours()))
                 .orElseThrow();
-        return best.what() == CarryResult.Limit.NONE
-                ? "No single change of collector, coil, high limit or insulation helps."
-                : "No single change of collector, coil, high limit or insulation is enough; most helps "
-                        + name(best.what()) + ", which leaves "
-                        + Words.hours(best.warmth().shortHours())
-                        + " hours short.";
+        return (best.what() == CarryResult.Limit.NONE
+                        ? "No single change of collector, coil, high limit or insulation helps."
+                        : "No single change of collector, coil, high limit or insulation is enough; most helps "
+                                + priced(best) + ", which leaves "
+                                + Words.hours(best.warmth().shortHours())
+                                + " hours short.")
+                + refused();
+    }
+
+    /** What would warm the tank but kill its digestion, so that nobody tries it unwarned. */
+    private String refused() {
+        List<String> kill = result.limits().stream()
+                .filter(one ->
+                        one.what() != CarryResult.Limit.NONE && one.price().killsDigestion(asIs().price()))
+                .map(this::priced)
+                .toList();
+        return kill.isEmpty() ? "" : " No remedy, since it kills digestion: " + String.join("; ", kill) + ".";
+    }
+
+    private CarryResult.Relaxed asIs() {
+        return result.limits().get(0);
+    }
+
+    private String priced(CarryResult.Relaxed one) {
+        return name(one.what()) + " (" + price(one.price()) + ")";
+    }
+
+    /** What a change brings beside warmth. */
+    private String price(CarryResult.Price price) {
+        String gas = price.methaneNm3().isPresent()
+                ? "methane " + Words.number(price.methaneNm3().getAsDouble()) + " Nm³, as it is "
+                        + Words.number(asIs().price().methaneNm3().orElse(0)) + " Nm³"
+                : "gas not computed";
+        String hot = price.tooHotHours() > 0
+                ? ", " + Words.hours(price.tooHotHours()) + " h above the maximum of digestion"
+                : "";
+        return "slurry up to " + Words.celsius(price.mostC()) + hot + "; " + gas + "; stagnation "
+                + Words.hours(price.stagnationHours()) + " h, as it is "
+                + Words.hours(asIs().price().stagnationHours()) + " h";
     }
 
     /** A limit as it stands in sentences and in the table. */

@@ -180,7 +180,7 @@ final class HoldWords {
         List<String> gave = new ArrayList<>();
         if (asked.design().backup().isPresent()) {
             gave.add("the backup heater gives " + Words.kWh(heat.backupKWh()) + " (for that it "
-                    + MoneySentences.buys(asked.design(), heat.boughtKWh()) + ")");
+                    + MoneySentences.buys(asked, heat.boughtKWh()) + ")");
         }
         if (warmUp.withSun()) {
             gave.add("the sun" + (gave.isEmpty() ? " gives " : " ") + Words.kWh(heat.solarKWh()));

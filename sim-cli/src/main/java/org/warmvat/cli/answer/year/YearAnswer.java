@@ -15,6 +15,7 @@ import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
+import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
@@ -22,6 +23,7 @@ import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.heating.ShadingLoss;
+import org.warmvat.question.Steadiness;
 import org.warmvat.question.sensitive.SensitiveResult;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Money;
@@ -40,23 +42,36 @@ public final class YearAnswer {
     }
 
     /**
+     * What is told beside a run, each empty where it was not asked.
+     *
+     * @param payback whether more insulation or collector would pay
+     * @param sensitive what numbers that are not known well do to it
+     * @param steadiness what it costs to be steady
+     */
+    public record Beside(
+            Optional<YearPayback> payback, Optional<SensitiveResult> sensitive, Optional<Steadiness> steadiness) {
+
+        /** Nothing. */
+        public static final Beside NOTHING = new Beside(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /**
      * Tells what was found.
      *
      * @param run the run
-     * @param payback whether more insulation or collector would pay, empty where it was not asked
-     * @param sensitive what numbers that are not known well do to it, empty where it was not asked
+     * @param beside what was asked beside it
      * @param asked what it is about
      */
-    public static Document of(
-            YearResult run, Optional<YearPayback> payback, Optional<SensitiveResult> sensitive, Asked asked) {
+    public static Document of(YearResult run, Beside beside, Asked asked) {
         YearAnswer answer = new YearAnswer(run, asked);
-        Draft draft = answer.told(payback)
+        Draft draft = answer.told(beside.payback())
                 .csv("hourly.csv", Csv.hourly(run.hourly().start(), hourly(run.hourly())))
                 .csv("daily.csv", csv("day", run.days()))
                 .csv("monthly.csv", csv("month", run.months()))
                 .pictures(() -> YearPictures.of(run))
                 .pictures(answer::sunPaths);
-        sensitive
+        SteadyWords.tell(draft, beside.steadiness(), asked);
+        beside.sensitive()
                 .map(SensitiveWords::new)
                 .ifPresent(words ->
                         draft.weighty(words.weighty()).table(words.table()).figure("sensitive", words.figures()));

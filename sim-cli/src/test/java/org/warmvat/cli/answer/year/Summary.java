@@ -55,7 +55,7 @@ final class Summary {
                 List.of(WEATHER),
                 run.engine(),
                 new Asked.InputReading(INPUTS, List.of(), List.of("key not given: 1"), List.of()));
-        return YearAnswer.of(run, Optional.empty(), Optional.empty(), asked);
+        return YearAnswer.of(run, YearAnswer.Beside.NOTHING, asked);
     }
 
     JsonNode root() {
