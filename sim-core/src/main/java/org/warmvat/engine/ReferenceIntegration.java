@@ -20,7 +20,9 @@ final class ReferenceIntegration implements FirstOrderDifferentialEquations, Ste
     private static final double SHORTEST_STEP_S = 1e-7;
     private static final double ABSOLUTE_TOLERANCE = 1e-8;
     private static final double RELATIVE_TOLERANCE = 1e-9;
-    private static final double EVENT_CHECK_S = 120;
+    /** A switch whose margins hold together for a shorter time than this may be missed. */
+    private static final double EVENT_CHECK_S = 10;
+
     private static final double EVENT_CONVERGENCE_S = 1e-6;
     private static final int EVENT_ITERATIONS = 100;
     private static final int MOST_EVALUATIONS = 50_000_000;

@@ -189,15 +189,19 @@ public final class Numbers {
     }
 
     private static Object number(Slot slot, Change change) {
-        double number = change.whole().orElseThrow(() -> change.refused("is a number, expected nothing below it"));
-        if (slot.whole() && number != Math.rint(number)) {
-            throw new Refused(change.path(), Shown.number(number) + ", expected " + slot.expected());
-        }
-        Object held = slot.whole() ? (Object) (int) number : (Object) slot.held(number);
+        Object held = held(slot, change);
         if (slot.holder() == java.util.OptionalDouble.class) {
             return java.util.OptionalDouble.of((Double) held);
         }
         return slot.optional() ? Optional.of(held) : held;
+    }
+
+    private static Object held(Slot slot, Change change) {
+        double number = change.whole().orElseThrow(() -> change.refused("is a number, expected nothing below it"));
+        if (slot.whole() && number != Math.rint(number)) {
+            throw new Refused(change.path(), Shown.number(number) + ", expected " + slot.expected());
+        }
+        return slot.whole() ? (Object) (int) number : (Object) slot.held(number);
     }
 
     private static Object list(Slot slot, List<?> list, Change change) {
@@ -213,7 +217,7 @@ public final class Numbers {
             String at = change.path() + step;
             Change below = change.below(step, at);
             Object entry = list.get(index);
-            changed.set(index, entry instanceof Record record ? record(record, below) : number(slot, below));
+            changed.set(index, entry instanceof Record record ? record(record, below) : held(slot, below));
         }
         return changed;
     }

@@ -1,6 +1,7 @@
 package org.warmvat.question.year;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -52,13 +53,31 @@ class EngineEqualityTest {
     @Tag("full")
     void enginesAgreeOnTanksDrawnByChance() throws Exception {
         int count = Integer.getInteger("equality.tanks", 500);
-        List<EqualityCases.Case> cases = IntStream.range(0, count)
-                .mapToObj(seed -> new EqualityCases.Case(
-                        "chance " + seed,
-                        RandomTanks.plan(seed),
-                        () -> InventedWeather.days(new Random(15_485_863L * seed + 5).nextInt(325), 40)))
-                .toList();
+        List<EqualityCases.Case> cases =
+                IntStream.range(0, count).mapToObj(EngineEqualityTest::chance).toList();
         met(run("chance", cases));
+    }
+
+    /** The yardstick of doubt must not excuse what it should not: two calm cases agree with themselves. */
+    @Test
+    void aCalmCaseLeavesNoDoubt() throws Exception {
+        for (EqualityCases.Case one : EqualityCases.handful().subList(0, 2)) {
+            assertFalse(Agreement.isDoubtful(one), one.name());
+        }
+    }
+
+    /** A start that three margins allow for 22 s only: an event check every 120 s passes over it. */
+    @Test
+    void theReferenceSeesAShortWindow() throws Exception {
+        Agreement found = Agreement.of(chance(359));
+        assertTrue(found.isMet(), found.line());
+    }
+
+    private static EqualityCases.Case chance(int seed) {
+        return new EqualityCases.Case(
+                "chance " + seed,
+                RandomTanks.plan(seed),
+                () -> InventedWeather.days(new Random(15_485_863L * seed + 5).nextInt(325), 40));
     }
 
     @Test
@@ -77,13 +96,19 @@ class EngineEqualityTest {
     /** Runs the cases, with the list so far on file after each: the whole takes minutes. */
     private static List<Agreement> run(String which, List<EqualityCases.Case> cases) throws StudyRefused, IOException {
         List<Agreement> found = new ArrayList<>();
+        List<String> doubtful = new ArrayList<>();
         for (EqualityCases.Case one : cases) {
-            found.add(Agreement.of(one));
-            report(which, found);
+            Agreement agreement = Agreement.of(one);
+            found.add(agreement);
+            if (!agreement.isMet() && Agreement.isDoubtful(one)) {
+                doubtful.add(one.name());
+            }
+            report(which, found, doubtful);
         }
-        return found;
+        return found.stream().filter(one -> !doubtful.contains(one.name())).toList();
     }
 
+    /** A case may be missed only where the reference engine, put off by less than a thousandth of a kelvin, misses itself. */
     private static void met(List<Agreement> found) {
         List<String> missed =
                 found.stream().filter(one -> !one.isMet()).map(Agreement::line).toList();
@@ -91,9 +116,11 @@ class EngineEqualityTest {
     }
 
     /** The list and the worst cases, for the page on the engines. */
-    private static void report(String which, List<Agreement> found) throws IOException {
+    private static void report(String which, List<Agreement> found, List<String> doubtful) throws IOException {
         StringBuilder text = new StringBuilder(which).append(": everyday engine against reference engine, kWh and K\n");
         found.forEach(one -> text.append(one.line()).append('\n'));
+        text.append("\nmissed, but the reference engine itself hangs on a graze: ")
+                .append(doubtful);
         text.append("\nworst cases\n");
         worst(text, "solar heat, kWh", found, one -> one.solar().difference());
         worst(text, "backup heat, kWh", found, one -> one.backup().difference());
