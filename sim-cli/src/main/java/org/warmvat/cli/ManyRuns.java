@@ -41,7 +41,8 @@ final class ManyRuns {
             "--threads",
             "--resume",
             "--shard",
-            "--layout");
+            "--layout",
+            "--uncertain");
 
     @Spec(Target.MIXEE)
     private CommandSpec spec;

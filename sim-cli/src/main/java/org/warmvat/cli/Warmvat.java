@@ -50,6 +50,7 @@ public final class Warmvat implements Runnable {
         COMMANDS.put("choose", ChooseCommand.class);
         COMMANDS.put("merge", MergeCommand.class);
         COMMANDS.put("page", PageCommand.class);
+        COMMANDS.put("spread", SpreadCommand.class);
         COMMANDS.put("new", NewCommand.class);
         COMMANDS.put("schema", SchemaCommand.class);
         COMMANDS.put("weather", WeatherCommand.class);

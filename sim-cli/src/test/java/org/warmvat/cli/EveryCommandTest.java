@@ -62,6 +62,7 @@ class EveryCommandTest {
                 List.of("sizes", "--litres", "900"),
                 List.of("choose"),
                 List.of("advise"),
+                List.of("spread", "--draws", "8"),
                 List.of("check"));
         List<String> expected = new ArrayList<>();
         for (List<String> command : commands) {

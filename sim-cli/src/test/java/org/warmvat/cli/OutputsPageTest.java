@@ -30,6 +30,7 @@ class OutputsPageTest {
                 "choose ../docs/examples/warm-south.yaml src/test/resources/few-choices.yaml",
                 "advise ../docs/examples/smallest.yaml",
                 "compare --weather ../weather-samples/cool-southern.csv --weather ../weather-samples/cold-continental.csv",
+                "spread --draws 8",
                 "check",
                 "spring --from 03-01 ../docs/examples/polytunnel-winter-rest.yaml",
                 "holder ../docs/examples/polytunnel-winter-rest.yaml",

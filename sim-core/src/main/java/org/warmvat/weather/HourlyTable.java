@@ -54,6 +54,25 @@ public record HourlyTable(
         return new HourlyTable(site, start.plusHours(from), stamp, parts, filledHours.get(from, to), notes);
     }
 
+    /** The same rows with air and dew point warmer and all irradiances times a factor, within the limits of their columns. */
+    HourlyTable changed(double warmerK, double sunFactor) {
+        Map<Quantity, double[]> changed = new EnumMap<>(columns);
+        changed.replaceAll((quantity, values) -> switch (quantity) {
+            case AIR, DEW_POINT -> within(quantity, values, 1, warmerK);
+            case GLOBAL, BEAM, DIFFUSE -> within(quantity, values, sunFactor, 0);
+            default -> values;
+        });
+        return new HourlyTable(site, start, stamp, changed, filledHours, notes);
+    }
+
+    private static double[] within(Quantity quantity, double[] values, double factor, double plus) {
+        double[] within = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            within[i] = Math.max(quantity.least(), Math.min(quantity.most(), factor * values[i] + plus));
+        }
+        return within;
+    }
+
     /** The same rows with times that name another moment of their hours. */
     public HourlyTable stamped(Stamp right) {
         LocalDateTime moved = start.plusMinutes(stamp.minutesIntoHour() - right.minutesIntoHour());

@@ -9,7 +9,15 @@ import org.warmvat.sun.SunTrack;
 record Sunlight(SunHour[] sun, Irradiance[] light) {
     static Sunlight of(HourlyTable table, double meanPressureHPa, Conventions conventions) {
         Observer observer = observer(table, meanPressureHPa, conventions);
-        SunHour[] sun = SunTrack.over(observer, table.start(), table.site().utcOffsetH(), table.hours());
+        return under(SunTrack.over(observer, table.start(), table.site().utcOffsetH(), table.hours()), table);
+    }
+
+    /** Other irradiances of the same hours under the same sun. */
+    static Sunlight under(Sunlight known, HourlyTable table) {
+        return under(known.sun, table);
+    }
+
+    private static Sunlight under(SunHour[] sun, HourlyTable table) {
         double[] global = table.columns().get(Quantity.GLOBAL);
         double[] beam = table.columns().get(Quantity.BEAM);
         double[] diffuse = table.columns().get(Quantity.DIFFUSE);

@@ -44,6 +44,11 @@ public final class Weather {
 
     /** The same with other conventions than the usual ones. */
     public Weather(HourlyTable table, Conventions conventions) {
+        this(table, conventions, Optional.empty());
+    }
+
+    /** The sun's course may be that of other weather at the same place and time. */
+    private Weather(HourlyTable table, Conventions conventions, Optional<Weather> sameSun) {
         this.table = table;
         this.conventions = conventions;
         List<String> told = new ArrayList<>(table.notes());
@@ -56,7 +61,8 @@ public final class Weather {
         this.sky = assumed.sky(dew, pressureHPa);
         assumed.tellOfSunlight();
         this.assumptions = List.copyOf(told);
-        this.sunlight = new Once<>(() -> Sunlight.of(table, meanPressureHPa(), conventions));
+        this.sunlight = new Once<>(() -> sameSun.map(other -> Sunlight.under(other.sunlight.get(), table))
+                .orElseGet(() -> Sunlight.of(table, meanPressureHPa(), conventions)));
         this.ground = new Once<>(this::fitGround);
         this.dayBeforeC = new Once<>(this::meansOfDayBefore);
     }
@@ -68,6 +74,19 @@ public final class Weather {
     /** The same columns under some conventions: this very weather, its sun already computed, where they are its own. */
     public Weather under(Conventions wanted) {
         return wanted.numbers().equals(conventions.numbers()) ? this : new Weather(table, wanted);
+    }
+
+    /**
+     * The same hours warmer and sunnier: air and dew point some kelvins higher, irradiances times a factor, within the physical limits
+     * of their columns. The sun's course is computed once for all such weather.
+     *
+     * @param warmerK K, may be negative
+     * @param sunFactor factor on global, beam and diffuse irradiance, 0 or more
+     */
+    public Weather changed(double warmerK, double sunFactor) {
+        return warmerK == 0 && sunFactor == 1
+                ? this
+                : new Weather(table.changed(warmerK, sunFactor), conventions, Optional.of(this));
     }
 
     /** Some of its hours in a row. */

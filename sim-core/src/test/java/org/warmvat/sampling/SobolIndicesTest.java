@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,28 +35,11 @@ class SobolIndicesTest {
     }
 
     private static SobolIndices[] indices(int inputs, int draws, ToDoubleFunction<double[]> answer) {
-        double[][] points = new ShiftedSobol(2 * inputs, 3).points(0, draws);
-        double[] a = new double[draws];
-        double[] b = new double[draws];
-        double[][] mixed = new double[inputs][draws];
-        for (int k = 0; k < draws; k++) {
-            double[] first = new double[inputs];
-            double[] second = new double[inputs];
-            System.arraycopy(points[k], 0, first, 0, inputs);
-            System.arraycopy(points[k], inputs, second, 0, inputs);
-            a[k] = answer.applyAsDouble(first);
-            b[k] = answer.applyAsDouble(second);
-            for (int i = 0; i < inputs; i++) {
-                double[] one = first.clone();
-                one[i] = second[i];
-                mixed[i][k] = answer.applyAsDouble(one);
-            }
-        }
-        SobolIndices[] all = new SobolIndices[inputs];
-        for (int i = 0; i < inputs; i++) {
-            all[i] = SobolIndices.estimate(a, b, mixed[i], 1);
-        }
-        return all;
+        SaltelliSample sample = new SaltelliSample(inputs, draws, 3);
+        double[] answers = IntStream.range(0, sample.runs())
+                .mapToDouble(run -> answer.applyAsDouble(sample.point(run)))
+                .toArray();
+        return sample.indices(answers, 1).toArray(SobolIndices[]::new);
     }
 
     @Test

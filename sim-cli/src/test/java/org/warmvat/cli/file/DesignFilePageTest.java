@@ -60,7 +60,7 @@ class DesignFilePageTest {
     void everyExampleFileIsADesignWithoutCautions() throws IOException {
         try (Stream<Path> files = Files.list(EXAMPLES)) {
             List<Path> designs = files.filter(f -> f.toString().endsWith(".yaml"))
-                    .filter(f -> !f.toString().endsWith("-layout.yaml"))
+                    .filter(f -> !f.toString().endsWith("-layout.yaml") && !f.endsWith("uncertain.yaml"))
                     .sorted()
                     .toList();
             assertTrue(designs.size() >= 3, "designs: " + designs);

@@ -1,0 +1,133 @@
+package org.warmvat.cli.answer.spread;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.Words;
+import org.warmvat.question.spread.SpreadResult;
+import org.warmvat.question.spread.Uncertain;
+import org.warmvat.sampling.Quantiles;
+import org.warmvat.sampling.Spread;
+
+/** The tables of {@code spread}. */
+final class SpreadTables {
+
+    private static final Map<String, String> SHOWN = shown(
+            "useful_net_energy_kwh", "useful net energy, kWh",
+            "net_energy_kwh", "net energy, kWh",
+            "net_energy_weighted_kwh", "net energy, electricity weighted, kWh",
+            "gas_energy_kwh", "gas energy, kWh",
+            "solar_heat_kwh", "heat from the solar coil, kWh",
+            "backup_bought_kwh", "bought for the backup heater, kWh",
+            "electricity_total_kwh", "electricity of the machinery, kWh",
+            "hours_below_floor", "hours below the minimum temperature",
+            "hours_near_freezing", "hours near freezing",
+            "slurry_least_c", "lowest slurry temperature, °C",
+            "slurry_mean_c", "mean slurry temperature, °C",
+            "slurry_most_c", "highest slurry temperature, °C",
+            "stagnation_hours", "hours of stagnation");
+
+    private SpreadTables() {}
+
+    private static Map<String, String> shown(String... keysAndNames) {
+        Map<String, String> shown = new LinkedHashMap<>();
+        for (int i = 0; i < keysAndNames.length; i += 2) {
+            shown.put(keysAndNames[i], keysAndNames[i + 1]);
+        }
+        return shown;
+    }
+
+    static Table figures(SpreadResult result) {
+        return new Table(
+                "Figures of the year",
+                List.of("figure", "5 %", "middle", "95 %"),
+                SHOWN.entrySet().stream()
+                        .filter(shown -> result.figures().containsKey(shown.getKey()))
+                        .map(shown -> figure(shown.getValue(), result.figures().get(shown.getKey())))
+                        .toList(),
+                "5 in 100 draws lie below the first number, half below the second, 5 in 100 above the third. summary.json has all"
+                        + " figures.",
+                new Table.Setting(false, false));
+    }
+
+    private static List<String> figure(String name, Quantiles band) {
+        return List.of(name, Words.number(band.p5()), Words.number(band.p50()), Words.number(band.p95()));
+    }
+
+    static Table influences(SpreadResult result) {
+        return new Table(
+                "Influence on the net energy",
+                List.of("input", "alone", "with others", "error"),
+                result.influences().stream()
+                        .map(influence -> List.of(
+                                InputNames.of(influence.key()),
+                                SpreadWords.percent(influence.indices().firstOrder()),
+                                SpreadWords.percent(influence.indices().total()),
+                                SpreadWords.percent(influence.indices().error())))
+                        .toList(),
+                "Shares of the variance: what the input explains alone, and what it explains with all it acts together with (Sobol'"
+                        + " indices); the error is one standard error. An estimate may lie a little below zero.",
+                new Table.Setting(false, false));
+    }
+
+    static Table inputs(SpreadResult result) {
+        return new Table(
+                "What was drawn",
+                List.of("input", "low", "high", "shape", "held"),
+                IntStream.range(0, result.inputs().size())
+                        .mapToObj(i -> input(result.inputs().get(i), result.held(i)))
+                        .toList(),
+                "Low and high are 5 and 95 % points, of an even shape its ends; with × they are factors on the design's value. Held:"
+                        + " draws beyond what the key allows, which were held at the end of its range.",
+                new Table.Setting(false, true));
+    }
+
+    private static List<String> input(Uncertain input, int held) {
+        String times = input.times() ? "× " : "";
+        return List.of(
+                InputNames.of(input.key()) + (InputNames.of(input.key()).equals(input.key()) ? "" : ", " + input.key()),
+                times + Numerals.exact(input.spread().low()),
+                times + Numerals.exact(input.spread().high()),
+                input.spread().shape() == Spread.Shape.EVEN ? "even" : "normal",
+                Integer.toString(held));
+    }
+
+    /** Year by year, where there are several; the worst first. */
+    static Optional<Table> years(SpreadResult result) {
+        int count = result.years().size();
+        if (count == 1) {
+            return Optional.empty();
+        }
+        List<Integer> order = new ArrayList<>(IntStream.range(0, count)
+                .filter(year -> SpreadWords.ofYear(result, year, result.leading()).length > 0)
+                .boxed()
+                .toList());
+        order.sort(Comparator.comparingDouble(year -> middle(result, year)));
+        return Optional.of(new Table(
+                "Year by year, the one with the least net energy first",
+                List.of("year", "draws", "net, middle, kWh", "bought, middle, kWh", "hours short, most"),
+                order.stream().map(year -> year(result, year)).toList()));
+    }
+
+    private static double middle(SpreadResult result, int year) {
+        return Quantiles.of(SpreadWords.ofYear(result, year, result.leading())).p50();
+    }
+
+    private static List<String> year(SpreadResult result, int year) {
+        double[] shortHours = SpreadWords.ofYear(result, year, "hours_below_floor");
+        return List.of(
+                result.years().get(year),
+                Integer.toString(shortHours.length),
+                Words.number(middle(result, year)),
+                Words.number(Quantiles.of(SpreadWords.ofYear(result, year, "backup_bought_kwh"))
+                        .p50()),
+                Words.hours(Arrays.stream(shortHours).max().orElse(0)));
+    }
+}
