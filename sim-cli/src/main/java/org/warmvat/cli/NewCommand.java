@@ -1,13 +1,18 @@
 package org.warmvat.cli;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.question.starter.Starter;
 import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +29,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Writes a starter design whose insulation, collector, coils and heater follow rules of thumb that stand beside them as"
                     + " comments.",
-            "Without a file it is printed. Without weather the climate is that of the built-in invented demonstration."
+            "Without a file it is printed, and on a terminal its few questions are asked, each with a default. Without weather the"
+                    + " climate is that of the built-in invented demonstration."
         })
 final class NewCommand implements Callable<Integer> {
 
@@ -32,6 +38,9 @@ final class NewCommand implements Callable<Integer> {
     private static final double MOST_LITRES = 100_000;
     private static final double LEAST_C = 15;
     private static final double MOST_C = 45;
+    private static final double MOST_MM = 1000;
+    private static final double MOST_M2 = 1000;
+    private static final String USUAL_FILE = "mine.yaml";
 
     @Spec
     private CommandSpec spec;
@@ -59,8 +68,49 @@ final class NewCommand implements Callable<Integer> {
     @Option(names = "--weather", paramLabel = "WEATHER", description = "Weather file of the place.")
     private Optional<Path> weatherFile = Optional.empty();
 
+    @Option(
+            names = "--place",
+            paramLabel = "WORD",
+            defaultValue = "sheltered",
+            description = "Where it stands: open, sheltered, under_roof or polytunnel (${DEFAULT-VALUE}).")
+    private String place;
+
+    @Option(names = "--insulation", paramLabel = "MM", description = "Insulation at hand, mm (by rule of thumb).")
+    private Optional<Double> insulationMm = Optional.empty();
+
+    @Option(
+            names = "--collector",
+            paramLabel = "M2",
+            description = "Collector at hand, m2; 0 for none (by rule of thumb).")
+    private Optional<Double> collectorM2 = Optional.empty();
+
+    @Option(
+            names = "--collector-kind",
+            paramLabel = "WORD",
+            defaultValue = "flat_plate",
+            description = "Its kind: flat_plate or tubes (${DEFAULT-VALUE}).")
+    private String collectorKind;
+
+    @Option(
+            names = "--source",
+            paramLabel = "WORD",
+            defaultValue = "electric",
+            description = "What heats it when the sun does not: electric, own_gas or fuel (${DEFAULT-VALUE}).")
+    private String source;
+
+    @Option(
+            names = "--season",
+            paramLabel = "WORD",
+            defaultValue = "all_year",
+            description =
+                    "When it is fed: all_year, or winter_rest for a rest from mid-November to mid-March (${DEFAULT-VALUE}).")
+    private String season;
+
     @Mixin
     private WeatherOptions reading;
+
+    /** The terminal on which questions are asked; empty for none. */
+    private Optional<BufferedReader> terminal = console();
 
     @Option(names = "--json", description = "Print the design as JSON, which has no comments.")
     private boolean json;
@@ -68,18 +118,97 @@ final class NewCommand implements Callable<Integer> {
     @Option(names = "--replace", description = "Replace a file that stands there already.")
     private boolean replace;
 
+    @SuppressWarnings("SystemConsoleNull") // later Java always has a console; then whoever pipes nothing in is told so
+    private static Optional<BufferedReader> console() {
+        return Optional.ofNullable(System.console()).map(console -> new BufferedReader(console.reader()));
+    }
+
+    /** Asks on another terminal than the process's own. */
+    void ask(BufferedReader answers) {
+        terminal = Optional.of(answers);
+    }
+
     @Override
     public Integer call() throws IOException {
+        if (file.isEmpty() && !json && terminal.isPresent()) {
+            questions(terminal.get());
+        }
         within("--litres", litres, LEAST_LITRES, MOST_LITRES);
         within("--setpoint", setpointC, LEAST_C, MOST_C);
+        insulationMm.ifPresent(mm -> within("--insulation", mm, 1, MOST_MM));
+        collectorM2.ifPresent(m2 -> within("--collector", m2, 0, MOST_M2));
+        Starter.AtHand atHand = atHand();
         WeatherText.requireFree(spec, file, replace);
         Weather weather = Inputs.weather(weatherFile, reading.way(), new ArrayList<>());
-        String text = StarterText.of(litres, setpointC, weather);
+        String text = StarterText.of(litres, setpointC, weather, atHand);
         if (file.isPresent()) {
             WeatherText.free(spec, file.get(), replace).write(isJson(file.get()) ? asJson(text) : text);
         }
         answer(text);
         return ExitCode.DONE.number();
+    }
+
+    private Starter.AtHand atHand() {
+        return new Starter.AtHand(
+                word("--place", place, Starter.Standing.values()),
+                insulationMm.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                collectorM2.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                word("--collector-kind", collectorKind, Starter.CollectorKind.values()),
+                word("--source", source, Starter.Source.values()),
+                word("--season", season, Season.values()) == Season.WINTER_REST);
+    }
+
+    private enum Season {
+        ALL_YEAR,
+        WINTER_REST
+    }
+
+    private <E extends Enum<E>> E word(String option, String word, E[] all) {
+        return Stream.of(all)
+                .filter(one -> named(one).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        option + " \"" + word + "\", expected one of " + String.join(", ", names(all))));
+    }
+
+    private static String named(Enum<?> one) {
+        return one.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static List<String> names(Enum<?>[] all) {
+        return Stream.of(all).map(NewCommand::named).toList();
+    }
+
+    /** Asks for what the options say otherwise, and where to write it. */
+    private void questions(BufferedReader answers) {
+        Questions questions = new Questions(answers, spec.commandLine().getOut());
+        try {
+            litres = questions.number("Litres of slurry", litres, LEAST_LITRES, MOST_LITRES);
+            setpointC = questions.number("Temperature to hold, °C", setpointC, LEAST_C, MOST_C);
+            String weather = questions.text(
+                    "Weather file of the place", weatherFile.map(Path::toString).orElse("an invented year"));
+            weatherFile = weather.isEmpty() ? weatherFile : Optional.of(Path.of(weather));
+            place = questions.word("Where it stands", names(Starter.Standing.values()), place);
+            insulationMm = boxed(questions.optional("Insulation at hand, mm", 1, MOST_MM))
+                    .or(() -> insulationMm);
+            collectorM2 = boxed(questions.optional("Collector at hand, m2, 0 for none", 0, MOST_M2))
+                    .or(() -> collectorM2);
+            if (!collectorM2.equals(Optional.of(0.0))) {
+                collectorKind =
+                        questions.word("Kind of collector", names(Starter.CollectorKind.values()), collectorKind);
+            }
+            source = questions.word("Heat when the sun gives none", names(Starter.Source.values()), source);
+            season = questions.word("When it is fed", names(Season.values()), season);
+            String name = questions.text("File to write", USUAL_FILE);
+            file = Optional.of(Path.of(name.isEmpty() ? USUAL_FILE : name));
+        } catch (Questions.NoAnswer none) {
+            throw new ParameterException(spec.commandLine(), none.getMessage(), none);
+        }
+    }
+
+    private static Optional<Double> boxed(OptionalDouble number) {
+        return number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty();
     }
 
     private static boolean isJson(Path target) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
@@ -50,6 +51,18 @@ public record Asked(
 
     String title() {
         return given.map(Design::title).orElseGet(() -> weather().site().name());
+    }
+
+    /** The lines of the design's title block. */
+    List<String> titleBlock() {
+        return given.flatMap(Design::project).stream()
+                .flatMap(project -> Stream.of(
+                        project.client().map(text -> "For: " + text),
+                        project.author().map(text -> "By: " + text),
+                        project.date().map(text -> "Date: " + text),
+                        project.note().map(text -> "Note: " + text)))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** Tank, weather and engine in a line. */

@@ -25,8 +25,9 @@ public record Document(Heading heading, Verdict verdict, Body body, Data data, G
      * @param command name of the command
      * @param title title of the design with the question
      * @param subtitle tank, weather, engine
+     * @param block the title block: for whom, by whom, when, a note; empty where the design has none
      */
-    public record Heading(String command, String title, String subtitle) {}
+    public record Heading(String command, String title, String subtitle, List<String> block) {}
 
     /**
      * The answer in short; its two parts always stand in one box.

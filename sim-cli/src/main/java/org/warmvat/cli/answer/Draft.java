@@ -232,7 +232,7 @@ public final class Draft {
         });
         String title = question.isEmpty() ? asked.title() : asked.title() + ": " + question;
         return new Document(
-                new Document.Heading(asked.command(), title, asked.subtitle()),
+                new Document.Heading(asked.command(), title, asked.subtitle(), asked.titleBlock()),
                 new Verdict(verdict.sentence(), List.copyOf(but)),
                 body.get(),
                 new Document.Data(figures, csv, texts, copied),

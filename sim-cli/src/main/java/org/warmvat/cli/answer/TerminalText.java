@@ -40,6 +40,7 @@ public final class TerminalText {
     private void head(Document document) {
         lines.add(document.heading().title());
         lines.add(document.heading().subtitle());
+        lines.addAll(document.heading().block());
         lines.addAll(document.grounds().invented());
         Document.Verdict verdict = document.verdict();
         if (!verdict.sentence().isEmpty()) {

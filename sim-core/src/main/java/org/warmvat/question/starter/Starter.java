@@ -6,7 +6,9 @@ import java.time.YearMonth;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.warmvat.design.Design;
 import org.warmvat.design.keys.Findings;
@@ -28,7 +30,7 @@ public final class Starter {
     /** The starter's keys; the names in braces are those of {@link #words}. */
     private static final String KEYS = "{title: 'Starter design, {litres} litres at {setpoint} °C',"
             + " tank: {inner_diameter_m: {diameter}, liquid_depth_m: {depth}, headspace_height_m: {headspace}, stands_on: legs,"
-            + " place: sheltered},"
+            + " place: {place}},"
             + " envelope: {shell: stainless_steel, shell_mm: 2, insulation: pir_foam, insulation_mm: {foam},"
             + " lid_insulation_mm: {lid_foam}, cladding: aluminium_sheet, cladding_mm: 0.8},"
             + " fittings: [{name: gas outlet, ua_w_k: 0.25}, {name: inlet, ua_w_k: 0.5}, {name: hatch, ua_w_k: 0.2},"
@@ -42,20 +44,92 @@ public final class Starter {
             + " total_solids: 0.20, vs_of_ts: 0.85, methane_nm3_per_kg_vs: 0.27, rate_per_day: 0.07}], temperature: air,"
             + " may_freeze: true, water: {kg_per_day: {water}, temperature: {fixed_c: 10}}, windows: [{start: '08:00', hours: 3}]},"
             + " mixer: {revolutions_per_hour: 4, torque_nm: {torque}},"
-            + " solar: {area_m2: {collector}, tilt_deg: 60, loop_kg_s: {solar_loop}, loop_capacity_j_k: {solar_capacity},"
-            + " coil: {area_m2: {solar_coil}}},"
-            + " backup: {source: electric, rated_w: {heater}, flow_limit_c: {flow_limit}, water_kg: {backup_water},"
+            + "{solar_keys}"
+            + " backup: {source: {source}, rated_w: {heater}, flow_limit_c: {flow_limit}, water_kg: {backup_water},"
             + " loop_kg_s: {backup_loop}, coil: {area_m2: {backup_coil}}},"
             + " control: {setpoint_c: {setpoint}, band_k: 1.0, floor_below_setpoint_k: 2.0},"
-            + " gas: {methane_fraction: 0.58}}";
+            + " gas: {methane_fraction: 0.58}{more_keys}}";
+
+    private static final String SOLAR_KEYS =
+            " solar: {area_m2: {collector}, tilt_deg: 60, {tube_keys}loop_kg_s: {solar_loop},"
+                    + " loop_capacity_j_k: {solar_capacity}, coil: {area_m2: {solar_coil}}},";
+
+    /** Evacuated tubes: less through the glass, less lost. */
+    private static final String TUBE_KEYS = "eta0: 0.62, a1_w_m2k: 1.4, a2_w_m2k2: 0.006, ";
+
+    private static final String TUNNEL_KEYS =
+            ", shelter: {kind: polytunnel_single, floor_area_m2: 16, cover_area_m2: 42, volume_m3: 32}";
+    private static final String REST_KEYS =
+            ", calendar: [{name: winter rest, from: '{rest_from}', to: '{rest_to}', setpoint_c: 8,"
+                    + " feed_factor: 0, floor: none, mixer_minutes_per_hour: 5}]";
 
     private final Weather weather;
     private final double litres;
+    private final AtHand atHand;
     private final Map<String, String> words = new LinkedHashMap<>();
 
-    private Starter(Weather weather, double litres) {
+    private Starter(Weather weather, double litres, AtHand atHand) {
         this.weather = weather;
         this.litres = litres;
+        this.atHand = atHand;
+    }
+
+    /** Where the tank stands. */
+    public enum Standing {
+        /** In the open. */
+        OPEN,
+        /** Out of the worst wind. */
+        SHELTERED,
+        /** Under a roof. */
+        UNDER_ROOF,
+        /** In a small polytunnel. */
+        POLYTUNNEL
+    }
+
+    /** What heats it when the sun does not. */
+    public enum Source {
+        /** Electricity. */
+        ELECTRIC,
+        /** The tank's own gas. */
+        OWN_GAS,
+        /** Bought fuel. */
+        FUEL
+    }
+
+    /** What a builder has or wants. */
+    public enum CollectorKind {
+        /** Flat plates. */
+        FLAT_PLATE,
+        /** Evacuated tubes. */
+        TUBES
+    }
+
+    /**
+     * What a builder has or wants, in place of the rules.
+     *
+     * @param standing where the tank stands
+     * @param insulationMm thickness of insulation at hand, mm; absent by rule
+     * @param collectorM2 collector at hand, m2, 0 for none; absent by rule
+     * @param collector its kind
+     * @param source what heats it when the sun does not
+     * @param winterRest whether it rests in winter, at 8 °C and unfed
+     */
+    public record AtHand(
+            Standing standing,
+            OptionalDouble insulationMm,
+            OptionalDouble collectorM2,
+            CollectorKind collector,
+            Source source,
+            boolean winterRest) {
+
+        /** Nothing: all by rule, sheltered, electric, fed all year. */
+        public static final AtHand NOTHING = new AtHand(
+                Standing.SHELTERED,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                CollectorKind.FLAT_PLATE,
+                Source.ELECTRIC,
+                false);
     }
 
     /**
@@ -66,7 +140,13 @@ public final class Starter {
      * @param weather the climate
      */
     public static Starter of(double litres, double setpointC, Weather weather) {
-        Starter starter = new Starter(weather, litres);
+        return of(litres, setpointC, weather, AtHand.NOTHING);
+    }
+
+    /** The same with what is at hand in place of some of the rules. */
+    public static Starter of(double litres, double setpointC, Weather weather, AtHand atHand) {
+        Starter starter = new Starter(weather, litres, atHand);
+        starter.words(weather.site().latitudeDeg() < 0);
         starter.size(setpointC);
         starter.insulation(setpointC);
         starter.solar(0.5);
@@ -78,7 +158,28 @@ public final class Starter {
 
     /** The design, of the numbers as {@link #words} round them. */
     public Design design() {
-        return Design.of(Reader.tree(filled(KEYS)), Findings.strict());
+        String tubes = atHand.collector() == CollectorKind.TUBES ? TUBE_KEYS : "";
+        String solar = hasCollector() ? SOLAR_KEYS.replace("{tube_keys}", tubes) : "";
+        String more =
+                (atHand.standing() == Standing.POLYTUNNEL ? TUNNEL_KEYS : "") + (atHand.winterRest() ? REST_KEYS : "");
+        String keys = KEYS.replace("{solar_keys}", solar).replace("{more_keys}", more);
+        return Design.of(Reader.tree(filled(keys)), Findings.strict());
+    }
+
+    /** Whether there is a collector. */
+    public boolean hasCollector() {
+        return !atHand.collectorM2().equals(OptionalDouble.of(0));
+    }
+
+    private void words(boolean south) {
+        words.put(
+                "place",
+                atHand.standing() == Standing.POLYTUNNEL
+                        ? "shelter"
+                        : atHand.standing().name().toLowerCase(Locale.ROOT));
+        words.put("source", atHand.source().name().toLowerCase(Locale.ROOT));
+        words.put("rest_from", south ? "05-16" : "11-16");
+        words.put("rest_to", south ? "09-10" : "03-10");
     }
 
     /** A text in which the names of words in braces are replaced by the words. */
@@ -113,8 +214,8 @@ public final class Starter {
         double coldest = coldestMonthC();
         double foamMm = 10 * Math.ceil(1.8 * Math.sqrt(Math.max(1, setpointC - coldest)));
         put("coldest_month", coldest, 1);
-        put("foam", foamMm, 0);
-        put("lid_foam", foamMm + 20, 0);
+        put("foam", atHand.insulationMm().orElse(foamMm), 0);
+        put("lid_foam", atHand.insulationMm().orElse(foamMm + 20), 0);
     }
 
     private void heat(Design sized, double setpointC) {
@@ -125,7 +226,7 @@ public final class Starter {
         put("need_mean", needMeanW, 0);
         put("sun", sunKWh, 1);
         double area = sunKWh > 0 ? needMeanW * 0.024 / (SOLAR_YIELD * sunKWh) : 0.5;
-        solar(Math.max(0.5, Math.rint(2 * area) / 2));
+        solar(atHand.collectorM2().orElse(Math.max(0.5, Math.rint(2 * area) / 2)));
         double coldC = weather.coldestDayC();
         double needColdW = needW(sized, coldC);
         put("coldest_day", coldC, 1);

@@ -91,6 +91,7 @@ public final class YearAnswer {
         payback.ifPresent(more -> more.tables().forEach(draft::table));
         BalanceTables.of(run).forEach(draft::table);
         starts().ifPresent(draft::table);
+        draft.tables(InspectorTables.of(run));
         figures(draft, payback);
         return draft.warn(run.warnings()).assume(runIn());
     }
