@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -26,13 +27,23 @@ public final class Csv {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm", Locale.ROOT);
 
     private final ByteArrayOutputStream text = new ByteArrayOutputStream();
-    private final CsvWriter csv = CsvWriter.builder()
-            .lineDelimiter(LineDelimiter.LF)
-            .build(new OutputStreamWriter(text, StandardCharsets.UTF_8));
+    private final CsvWriter csv = writer(text);
 
-    /** A table without headings: the later part of one in several files. */
-    public static Csv headless() {
-        return new Csv();
+    private int lateRows;
+    private IntFunction<Object[]> lateRow = row -> new Object[0];
+
+    /**
+     * A table whose rows are only made when they are written, since there may be very many.
+     *
+     * @param headings its headings; none for the later part of a table in several files
+     * @param rows how many rows
+     * @param row cells of a row by its index
+     */
+    public static Csv late(List<String> headings, int rows, IntFunction<Object[]> row) {
+        Csv table = headings.isEmpty() ? new Csv() : of(headings);
+        table.lateRows = rows;
+        table.lateRow = row;
+        return table;
     }
 
     /** A table with these headings and no rows yet. */
@@ -89,6 +100,12 @@ public final class Csv {
         return this;
     }
 
+    private static CsvWriter writer(OutputStream out) {
+        return CsvWriter.builder()
+                .lineDelimiter(LineDelimiter.LF)
+                .build(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    }
+
     private static String cell(Object value) {
         if (value == null) {
             return "";
@@ -98,11 +115,23 @@ public final class Csv {
 
     /** All of it. */
     public byte[] bytes() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            csv.flush();
+            to(bytes);
         } catch (IOException impossible) {
             throw new UncheckedIOException("writing to memory failed", impossible);
         }
-        return text.toByteArray();
+        return bytes.toByteArray();
+    }
+
+    /** Writes all of it; the stream stays open. */
+    void to(OutputStream out) throws IOException {
+        csv.flush();
+        text.writeTo(out);
+        CsvWriter late = writer(out);
+        for (int row = 0; row < lateRows; row++) {
+            late.writeRecord(Arrays.stream(lateRow.apply(row)).map(Csv::cell).toList());
+        }
+        late.flush();
     }
 }

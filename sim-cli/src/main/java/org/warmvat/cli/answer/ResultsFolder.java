@@ -2,7 +2,10 @@ package org.warmvat.cli.answer;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -127,24 +130,44 @@ public final class ResultsFolder {
      * @throws IOException if the disk will not have it
      */
     public void write(Document document) throws IOException {
-        Map<String, byte[]> files = files(document);
-        for (Map.Entry<String, Path> copied : document.data().copied().entrySet()) {
-            files.put(copied.getKey(), Files.readAllBytes(copied.getValue()));
+        writeAll(contents(document));
+    }
+
+    /** Fills a file. */
+    @FunctionalInterface
+    interface Content {
+        void to(OutputStream out) throws IOException;
+    }
+
+    /** What fills the files of an answer, by name: made when it is written, since tables may be very long. */
+    private static Map<String, Content> contents(Document document) {
+        Map<String, Content> files = new LinkedHashMap<>();
+        files.put(PAGE, out -> out.write(Page.bytes(document)));
+        files.put(SUMMARY, out -> SummaryWriter.write(document, out));
+        document.data().csv().forEach((name, table) -> files.put(name, table::to));
+        document.data()
+                .texts()
+                .forEach((name, text) -> files.put(name, out -> out.write(text.getBytes(StandardCharsets.UTF_8))));
+        document.data().copied().forEach((name, from) -> files.put(name, out -> Files.copy(from, out)));
+        for (Picture picture : document.body().pictures()) {
+            files.put(picture.name() + ".png", out -> out.write(picture.png()));
+            files.put(picture.name() + ".svg", out -> out.write(picture.svg()));
         }
-        write(files);
+        return files;
     }
 
     /** The files of an answer by name; the same answer gives the same bytes. */
     public static Map<String, byte[]> files(Document document) {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(PAGE, Page.bytes(document));
-        files.put(SUMMARY, SummaryWriter.bytes(document));
-        document.data().csv().forEach((name, table) -> files.put(name, table.bytes()));
-        document.data().texts().forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
-        for (Picture picture : document.body().pictures()) {
-            files.put(picture.name() + ".png", picture.png());
-            files.put(picture.name() + ".svg", picture.svg());
-        }
+        contents(document).forEach((name, content) -> {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            try {
+                content.to(bytes);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+            files.put(name, bytes.toByteArray());
+        });
         return files;
     }
 
@@ -166,11 +189,17 @@ public final class ResultsFolder {
      * @throws IOException if the disk will not have it
      */
     public void write(Map<String, byte[]> files) throws IOException {
+        Map<String, Content> contents = new LinkedHashMap<>();
+        files.forEach((name, bytes) -> contents.put(name, out -> out.write(bytes)));
+        writeAll(contents);
+    }
+
+    private void writeAll(Map<String, Content> files) throws IOException {
         UnfinishedFolder unfinished = UnfinishedFolder.beside(target);
         Thread stopped = new Thread(unfinished::discard, "discard unfinished results");
         Runtime.getRuntime().addShutdownHook(stopped);
         try {
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            for (Map.Entry<String, Content> file : files.entrySet()) {
                 unfinished.write(file.getKey(), file.getValue());
             }
             unfinished.moveTo(target, replacing);

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +21,25 @@ public final class SummaryWriter {
 
     /** The file, which also names all files beside it, by which a later run knows a folder of results. */
     public static byte[] bytes(Document document) {
-        return bytes(tree(document));
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            write(document, bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("writing to memory failed", impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** Writes the file; the stream stays open. */
+    static void write(Document document, OutputStream out) throws IOException {
+        try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+            DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+            json.setPrettyPrinter(
+                    new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
+            value(json, tree(document));
+            json.writeRaw('\n');
+        }
     }
 
     /** All that stands in it, with all digits. */
@@ -79,20 +98,6 @@ public final class SummaryWriter {
     /** What version 0.1.0 wrote beside the bare sentences; goes with the next version. */
     private static Map<String, Object> warningFigure(Warning warning) {
         return Draft.row("kind", warning.key(), "count", warning.count(), "worst", warning.worst());
-    }
-
-    private static byte[] bytes(Map<String, Object> summary) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (JsonGenerator json = new JsonFactory().createGenerator(bytes)) {
-            DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(
-                    new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
-            value(json, summary);
-            json.writeRaw('\n');
-        } catch (IOException impossible) {
-            throw new UncheckedIOException("writing to memory failed", impossible);
-        }
-        return bytes.toByteArray();
     }
 
     /** A number, text, truth, list or map; null for what is not there and for a number that JSON cannot say. */

@@ -1,6 +1,8 @@
 package org.warmvat.cli.answer;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -71,9 +73,11 @@ final class UnfinishedFolder {
         }
     }
 
-    synchronized void write(String name, byte[] contents) throws IOException {
+    synchronized void write(String name, ResultsFolder.Content content) throws IOException {
         refuseWhenClosed();
-        Files.write(folder.resolve(name), contents);
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(folder.resolve(name)))) {
+            content.to(out);
+        }
     }
 
     /** Takes the target's place; what stood there is set aside first and put back if the move fails. */

@@ -174,10 +174,11 @@ class ResultsFolderTest {
     void afterAStopNothingMoreIsWritten() throws Exception {
         Path target = parent.resolve("out");
         UnfinishedFolder unfinished = UnfinishedFolder.beside(target);
-        unfinished.write("report.html", new byte[] {1});
+        unfinished.write("report.html", out -> out.write(1));
         unfinished.discard();
         assertEquals(List.of(), names(parent));
-        IOException refused = assertThrows(IOException.class, () -> unfinished.write("summary.json", new byte[] {2}));
+        IOException refused =
+                assertThrows(IOException.class, () -> unfinished.write("summary.json", out -> out.write(2)));
         assertEquals("stopped before the results were complete", refused.getMessage());
         assertThrows(IOException.class, () -> unfinished.moveTo(target, false));
         unfinished.discard();

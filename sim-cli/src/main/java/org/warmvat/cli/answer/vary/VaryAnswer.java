@@ -98,11 +98,10 @@ public final class VaryAnswer {
     private Csv csv(boolean headed, int... runs) {
         List<String> headings = new ArrayList<>(sweep.keys());
         headings.addAll(sweep.names());
-        Csv csv = headed ? Csv.of(headings) : Csv.headless();
-        for (int run : runs) {
-            csv.row(row(run, sweep.names()).values().toArray());
-        }
-        return csv;
+        return Csv.late(
+                headed ? headings : List.of(),
+                runs.length,
+                row -> row(runs[row], sweep.names()).values().toArray());
     }
 
     private static String sentence(Front front) {
