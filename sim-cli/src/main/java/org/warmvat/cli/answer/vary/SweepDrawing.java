@@ -3,6 +3,8 @@ package org.warmvat.cli.answer.vary;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.plot.CellChart;
 import org.warmvat.cli.plot.Drawing;
@@ -16,6 +18,9 @@ import org.warmvat.question.vary.Sweep;
 final class SweepDrawing {
 
     private static final int MOST_SHEETS = 5;
+    private static final int MOST_ALONG = 60;
+    private static final int MOST_POINTS = 2000;
+    private static final String THINNED = "There are more than can be drawn: some are, evenly spread.";
 
     private SweepDrawing() {}
 
@@ -44,6 +49,7 @@ final class SweepDrawing {
             if (front.order().length == 0) {
                 continue;
             }
+            int[] drawn = spread(sweep.runs(), MOST_POINTS);
             double[] xs = sweep.output(front.first());
             double[] ys = sweep.output(front.second());
             pictures.add(PointChart.of(
@@ -52,7 +58,7 @@ final class SweepDrawing {
                             words(front.first()),
                             words(front.second()))
                     .caption("Each mark is one run; along the line none is beaten by another in both figures at once.")
-                    .points("all runs", Look.SIXTH, new Points(finite(xs), finite(ys)))
+                    .points("all runs", Look.SIXTH, new Points(finite(chosen(xs, drawn)), finite(chosen(ys, drawn))))
                     .front(
                             "best in one without loss in the other",
                             Look.OTHER_SLURRY,
@@ -73,7 +79,8 @@ final class SweepDrawing {
             names.addAll(List.of("gas_energy_kwh", "backup_bought_kwh", "electricity_total_kwh"));
         }
         names.removeIf(name -> !hasNumbers(sweep, name));
-        double[] at = sweep.values().stream().mapToDouble(v -> v[0]).toArray();
+        int[] drawn = spread(sweep.runs(), MOST_POINTS);
+        double[] at = chosen(sweep, 0, drawn, run -> run);
         String key = sweep.keys().get(0);
         LineChart chart = LineChart.over(
                         "varied",
@@ -81,10 +88,14 @@ final class SweepDrawing {
                         key,
                         Arrays.stream(at).min().orElseThrow(),
                         Arrays.stream(at).max().orElseThrow())
-                .caption("Each dot is one run over the whole weather file.")
+                .caption("Each dot is one run over the whole weather file."
+                        + (drawn.length < sweep.runs() ? " " + THINNED : ""))
                 .stripWithZero(names.size() > 1 ? "kWh over the run" : words(shown), 1e-6);
         for (int i = 0; i < names.size(); i++) {
-            chart.dotted(words(names.get(i)), Look.nth(i), new Points(at, finite(sweep.output(names.get(i)))));
+            chart.dotted(
+                    words(names.get(i)),
+                    Look.nth(i),
+                    new Points(at, finite(chosen(sweep.output(names.get(i)), drawn))));
         }
         return chart.drawing();
     }
@@ -97,45 +108,50 @@ final class SweepDrawing {
     }
 
     private static List<Drawing> sheets(Sweep sweep, String shown) {
-        int columns = sweep.counts()[sweep.counts().length - 1];
-        int rows = sweep.counts()[sweep.counts().length - 2];
         int last = sweep.keys().size() - 1;
-        int all = sweep.runs() / (rows * columns);
-        int drawn = Math.min(all, MOST_SHEETS);
+        int[] columns = spread(sweep.counts()[last], MOST_ALONG);
+        int[] rows = spread(sweep.counts()[last - 1], MOST_ALONG);
+        int perRow = sweep.counts()[last];
+        int perSheet = sweep.counts()[last - 1] * perRow;
+        String thinned = columns.length < perRow || rows.length < perSheet / perRow ? " " + THINNED : "";
         List<Drawing> sheets = new ArrayList<>();
-        for (int i = 0; i < drawn; i++) {
-            // evenly spread where there are more than can be drawn, the ends included
-            int first = (drawn == 1 ? 0 : i * (all - 1) / (drawn - 1)) * rows * columns;
+        for (int sheet : spread(sweep.runs() / perSheet, MOST_SHEETS)) {
+            int first = sheet * perSheet;
             String where = last == 2
                     ? ", " + sweep.keys().get(0) + " = "
                             + Numerals.exact(sweep.values().get(first)[0])
                     : "";
             sheets.add(new CellChart(
-                            i == 0 ? "varied" : "varied_" + (i + 1),
+                            sheets.isEmpty() ? "varied" : "varied_" + (sheets.size() + 1),
                             words(shown) + where,
-                            "Each cell is one run over the whole weather file; the darker, the more.",
-                            new CellChart.Side(sweep.keys().get(last), axis(sweep, last, first, 1, columns)),
-                            new CellChart.Side(sweep.keys().get(last - 1), axis(sweep, last - 1, first, columns, rows)),
-                            cells(sweep.output(shown), first, rows, columns))
+                            "Each cell is one run over the whole weather file; the darker, the more." + thinned,
+                            new CellChart.Side(
+                                    sweep.keys().get(last), chosen(sweep, last, columns, column -> first + column)),
+                            new CellChart.Side(
+                                    sweep.keys().get(last - 1),
+                                    chosen(sweep, last - 1, rows, row -> first + row * perRow)),
+                            Arrays.stream(rows)
+                                    .mapToObj(row -> Arrays.stream(columns)
+                                            .mapToDouble(column -> sweep.output(first + row * perRow + column, shown))
+                                            .toArray())
+                                    .toArray(double[][]::new))
                     .drawing());
         }
         return sheets;
     }
 
-    private static double[] axis(Sweep sweep, int key, int first, int stride, int count) {
-        double[] values = new double[count];
-        for (int i = 0; i < count; i++) {
-            values[i] = sweep.values().get(first + i * stride)[key];
-        }
-        return values;
+    private static double[] chosen(Sweep sweep, int key, int[] places, IntUnaryOperator run) {
+        return Arrays.stream(places)
+                .mapToDouble(place -> sweep.values().get(run.applyAsInt(place))[key])
+                .toArray();
     }
 
-    private static double[][] cells(double[] output, int first, int rows, int columns) {
-        double[][] cells = new double[rows][];
-        for (int row = 0; row < rows; row++) {
-            cells[row] = Arrays.copyOfRange(output, first + row * columns, first + (row + 1) * columns);
-        }
-        return cells;
+    /** Places among so many, all of them or some, evenly spread and the ends included: more marks than there are pixels show nothing more. */
+    private static int[] spread(int count, int most) {
+        int drawn = Math.min(count, most);
+        return IntStream.range(0, drawn)
+                .map(i -> drawn == 1 ? 0 : (int) ((long) i * (count - 1) / (drawn - 1)))
+                .toArray();
     }
 
     /** An output's name in words, its unit after a comma: net energy, kWh. */
