@@ -266,7 +266,8 @@ public final class Housekeeping implements Part {
                 .map(BackupCircuit::source)
                 .filter(BackupSource.OWN_GAS::equals)
                 .isPresent();
-        if (burnsOwnGas) {
+        boolean stores = design.gas().flatMap(Gas::holder).isPresent();
+        if (burnsOwnGas && !stores) {
             declare.judgeDays(
                     "own_gas_short",
                     day -> day.of(BackupPart.BOUGHT) - day.of(GasPart.GAS_ENERGY),

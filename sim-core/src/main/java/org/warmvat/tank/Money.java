@@ -5,6 +5,7 @@ import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
+import org.warmvat.feeding.FeedPart;
 import org.warmvat.network.Energy;
 
 /**
@@ -12,12 +13,19 @@ import org.warmvat.network.Energy;
  * of the digestate are left out: this is no advice to invest.
  *
  * @param backupCost energy bought for the backup; the tank's own gas costs nothing but is missing from the gas
+ * @param hygienisationCost energy bought for hygienisation, the same of own gas
  * @param electricityCost electricity of the machinery, once
  * @param gasWorth worth of the gas left: that made, less own gas burnt for heat
  * @param balance worth less cost
  * @param co2Kg CO2 of electricity and fuel bought, kg; own gas counts as none
  */
-public record Money(double backupCost, double electricityCost, double gasWorth, double balance, double co2Kg) {
+public record Money(
+        double backupCost,
+        double hygienisationCost,
+        double electricityCost,
+        double gasWorth,
+        double balance,
+        double co2Kg) {
 
     /** Counts a period. */
     public static Money of(Design design, Period period) {
@@ -26,7 +34,26 @@ public record Money(double backupCost, double electricityCost, double gasWorth, 
                 period.kWh(Energy.FUEL),
                 period.kWh(Energy.HEATING_ELECTRICITY),
                 period.kWh(Energy.MACHINERY),
-                period.kWh(Energy.GAS_MADE) - period.kWh(Energy.OWN_GAS));
+                period.kWh(Energy.GAS_MADE) - period.kWh(Energy.OWN_GAS))
+                .apart(hygienisationCost(design, period));
+    }
+
+    private static double hygienisationCost(Design design, Period period) {
+        Prices prices = design.prices();
+        return design.feed()
+                .hygienisation()
+                .map(hygienisation -> switch (hygienisation.source()) {
+                    case FUEL -> prices.fuelPerKwh();
+                    case ELECTRIC -> prices.electricityPerKwh();
+                    case OWN_GAS -> 0.0;
+                })
+                .map(price -> price * period.of(FeedPart.HYGIENISATION_BOUGHT))
+                .orElse(0.0);
+    }
+
+    private Money apart(double ofHygienisation) {
+        return new Money(
+                backupCost - ofHygienisation, ofHygienisation, electricityCost, gasWorth, balance, co2Kg);
     }
 
     /**
@@ -51,6 +78,7 @@ public record Money(double backupCost, double electricityCost, double gasWorth, 
         double gasWorth = gasLeftKWh * prices.gasWorthPerKwh();
         return new Money(
                 backupCost,
+                0,
                 electricityCost,
                 gasWorth,
                 gasWorth - backupCost - electricityCost,
@@ -59,8 +87,8 @@ public record Money(double backupCost, double electricityCost, double gasWorth, 
                                 * prices.carbon().electricityKgPerKwh());
     }
 
-    /** Backup and machinery together. */
+    /** Backup, hygienisation and machinery together. */
     public double cost() {
-        return backupCost + electricityCost;
+        return backupCost + hygienisationCost + electricityCost;
     }
 }

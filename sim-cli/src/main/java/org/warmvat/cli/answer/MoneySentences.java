@@ -41,11 +41,19 @@ public final class MoneySentences {
     }
 
     private static String costs(YearResult run, Money money, String currency) {
-        String machinery = "electricity of the machinery " + sum(money.electricityCost(), currency);
-        return run.design().backup().isPresent()
-                ? "Energy for the backup heater costs " + sum(money.backupCost(), currency) + ", " + machinery
-                        + ": together " + sum(money.cost(), currency) + "."
-                : "The " + machinery.replace("machinery ", "machinery costs ") + ".";
+        List<String> heat = new ArrayList<>();
+        if (run.design().backup().isPresent()) {
+            heat.add("Energy for the backup heater costs " + sum(money.backupCost(), currency));
+        }
+        if (run.design().feed().hygienisation().isPresent()) {
+            heat.add((heat.isEmpty() ? "Hygienisation costs " : "hygienisation ")
+                    + sum(money.hygienisationCost(), currency));
+        }
+        String electricity = sum(money.electricityCost(), currency);
+        return heat.isEmpty()
+                ? "The electricity of the machinery costs " + electricity + "."
+                : String.join(", ", heat) + ", electricity of the machinery " + electricity + ": together "
+                        + sum(money.cost(), currency) + ".";
     }
 
     private static String worth(YearResult run, Money money, String currency) {

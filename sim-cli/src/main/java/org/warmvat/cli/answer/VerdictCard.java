@@ -74,9 +74,12 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
         if (Double.isInfinite(design.control().minimumC())) {
             return "not judged: no minimum is stated";
         }
+        String minimum = design.spells().isEmpty()
+                ? Words.celsius(design.control().minimumC())
+                : "the minimum in force";
         return below == 0
-                ? "never below " + Words.celsius(design.control().minimumC())
-                : "below " + Words.celsius(design.control().minimumC()) + " for " + Words.hours(below) + " of "
+                ? "never below " + minimum
+                : "below " + minimum + " for " + Words.hours(below) + " of "
                         + Words.hours(run.hours()) + " hours";
     }
 

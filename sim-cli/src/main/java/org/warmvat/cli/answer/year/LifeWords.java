@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.Gas;
 import org.warmvat.design.GasUse;
+import org.warmvat.design.SeasonTable;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.CondensatePart;
 import org.warmvat.gas.GasHolderPart;
@@ -32,6 +34,27 @@ final class LifeWords {
 
     private List<GasUse> uses() {
         return design.gas().map(Gas::uses).orElse(List.of());
+    }
+
+    /** How warm a tank with a calendar was, held against the minimum of each day. */
+    String warmth() {
+        double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
+        double warming = year.of(Housekeeping.WARMING_UP_HOURS);
+        long without = IntStream.range(0, SeasonTable.DAYS)
+                .filter(day -> Double.isInfinite(design.season().minimumC(day)))
+                .count();
+        List<String> apart = new ArrayList<>();
+        if (without > 0) {
+            apart.add("no minimum holds on " + without + " days of the year");
+        }
+        if (warming > 0) {
+            apart.add(Words.hours(warming) + " h of warming up are counted apart");
+        }
+        return (below == 0
+                        ? "The tank was warm whenever it was to be: the slurry was never below the minimum in force"
+                        : "The tank was not always warm when it was to be: the slurry was below the minimum in force for "
+                                + Words.hours(below) + " of " + Words.hours(year.hours()) + " hours")
+                + (apart.isEmpty() ? "" : " (" + Words.list(apart) + ")") + ".";
     }
 
     /** The verdict on energy where uses are given: only gas that is put to use counts. */
@@ -59,6 +82,14 @@ final class LifeWords {
         if (surplus > 0) {
             but.add(Words.number(surplus)
                     + " Nm³ of biogas find no room in the holder: surplus goes to a flare, never to open air.");
+        }
+        if (year.has(BackupPart.SHORT_OF_OWN_GAS_HOURS) && year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS) > 0) {
+            but.add("For " + Words.hours(year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS))
+                    + " h the backup heater was wanted and the holder was empty: another fuel must stand ready, or the tank cools.");
+        }
+        if (year.has(FeedPart.HYGIENISATION_SHORT) && year.of(FeedPart.HYGIENISATION_SHORT) > 0) {
+            but.add("For hygienisation " + Words.kWh(year.of(FeedPart.HYGIENISATION_SHORT))
+                    + " of own gas were lacking and are counted as bought.");
         }
         return but;
     }

@@ -162,13 +162,18 @@ public final class YearAnswer {
 
     private Map<String, Object> money() {
         Money money = Money.of(run.design(), run.whole());
-        return Draft.row(
+        Map<String, Object> row = Draft.row(
                 "currency", run.design().prices().currency(),
-                "backup_cost", money.backupCost(),
+                "backup_cost", money.backupCost());
+        if (run.design().feed().hygienisation().isPresent()) {
+            row.put("hygienisation_cost", money.hygienisationCost());
+        }
+        row.putAll(Draft.row(
                 "electricity_cost", money.electricityCost(),
                 "gas_worth", money.gasWorth(),
                 "balance", money.balance(),
-                "co2_kg", money.co2Kg());
+                "co2_kg", money.co2Kg()));
+        return row;
     }
 
     private Map<String, Object> year() {

@@ -62,6 +62,10 @@ final class YearWords {
         return design.backup().isPresent() ? year.of(BackupPart.BOUGHT) : 0;
     }
 
+    private double hygienised() {
+        return design.feed().hygienisation().isPresent() ? year.of(FeedPart.HYGIENISATION_BOUGHT) : 0;
+    }
+
     private Optional<String> solarFraction() {
         double share = year.of(Housekeeping.SOLAR_SHARE);
         return Double.isNaN(share) ? Optional.empty() : Optional.of(Words.percent(share));
@@ -70,6 +74,9 @@ final class YearWords {
     private String warmth() {
         if (Double.isInfinite(design.control().minimumC())) {
             return "No minimum temperature is stated, so that no hour is short.";
+        }
+        if (!design.spells().isEmpty()) {
+            return new LifeWords(design, year).warmth();
         }
         String minimum = Words.celsius(design.control().minimumC());
         double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
@@ -189,9 +196,15 @@ final class YearWords {
 
     private List<String> netEnergy() {
         String electricity = Words.kWh(year.of(Meter.ELECTRICITY)) + " of electricity";
-        String taken = design.backup().isPresent()
-                ? Words.kWh(bought()) + " for the backup heater and " + electricity
-                : electricity;
+        List<String> takers = new ArrayList<>();
+        if (design.backup().isPresent()) {
+            takers.add(Words.kWh(bought()) + " for the backup heater");
+        }
+        if (design.feed().hygienisation().isPresent()) {
+            takers.add(Words.kWh(hygienised()) + " for hygienisation");
+        }
+        takers.add(electricity);
+        String taken = Words.list(takers);
         if (!design.gas().isPresent()) {
             return List.of("It takes " + taken + "; no gas is computed for this design.");
         }
