@@ -126,9 +126,13 @@ public final class Variations {
         return design.with(none).without(DilutionWater.class);
     }
 
-    /** The mixer standing still. */
+    /** The mixer standing still, in every spell too. */
     public static Design withoutMixing(Design design) {
-        return design.with("mixer.minutes_per_hour", 0);
+        Map<String, Double> still = new HashMap<>(Map.of("mixer.minutes_per_hour", 0.0));
+        design.numbers().keySet().stream()
+                .filter(key -> key.matches("calendar\\[[0-9]+]\\.mixer_minutes_per_hour"))
+                .forEach(key -> still.put(key, 0.0));
+        return design.with(still);
     }
 
     /** The ground's yearly wave given. */

@@ -30,11 +30,11 @@ public record Money(
     /** Counts a period. */
     public static Money of(Design design, Period period) {
         return of(
-                design.prices(),
-                period.kWh(Energy.FUEL),
-                period.kWh(Energy.HEATING_ELECTRICITY),
-                period.kWh(Energy.MACHINERY),
-                period.kWh(Energy.GAS_MADE) - period.kWh(Energy.OWN_GAS))
+                        design.prices(),
+                        period.kWh(Energy.FUEL),
+                        period.kWh(Energy.HEATING_ELECTRICITY),
+                        period.kWh(Energy.MACHINERY),
+                        period.kWh(Energy.GAS_MADE) - period.kWh(Energy.OWN_GAS))
                 .apart(hygienisationCost(design, period));
     }
 
@@ -52,8 +52,7 @@ public record Money(
     }
 
     private Money apart(double ofHygienisation) {
-        return new Money(
-                backupCost - ofHygienisation, ofHygienisation, electricityCost, gasWorth, balance, co2Kg);
+        return new Money(backupCost - ofHygienisation, ofHygienisation, electricityCost, gasWorth, balance, co2Kg);
     }
 
     /**

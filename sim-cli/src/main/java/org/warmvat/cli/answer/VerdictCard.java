@@ -74,13 +74,11 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
         if (Double.isInfinite(design.control().minimumC())) {
             return "not judged: no minimum is stated";
         }
-        String minimum = design.spells().isEmpty()
-                ? Words.celsius(design.control().minimumC())
-                : "the minimum in force";
+        String minimum =
+                design.spells().isEmpty() ? Words.celsius(design.control().minimumC()) : "the minimum in force";
         return below == 0
                 ? "never below " + minimum
-                : "below " + minimum + " for " + Words.hours(below) + " of "
-                        + Words.hours(run.hours()) + " hours";
+                : "below " + minimum + " for " + Words.hours(below) + " of " + Words.hours(run.hours()) + " hours";
     }
 
     private static String sun(Period run, Design design) {

@@ -170,7 +170,7 @@ public final class Numbers {
         } else if (inside instanceof List<?> list) {
             changed = list(slot, list, change);
         } else if (inside instanceof Map<?, ?> map) {
-            changed = map(map, change);
+            changed = map(slot, map, change);
         } else if (change.whole().isPresent() || !(inside instanceof Record)) {
             throw change.refused("is no number, expected the path of one");
         } else {
@@ -222,14 +222,16 @@ public final class Numbers {
         return changed;
     }
 
-    private static Object map(Map<?, ?> map, Change change) {
+    private static Object map(Slot slot, Map<?, ?> map, Change change) {
         Map<Object, Object> changed = new LinkedHashMap<>(map);
         for (List<String> steps : change.numbers().keySet()) {
             String name = steps.isEmpty() ? "" : steps.get(0);
-            if (!(map.get(name) instanceof Record record)) {
+            Object entry = map.get(name);
+            if (entry == null) {
                 throw change.refused("has no place: this design has no " + KeyPath.key(change.path(), name));
             }
-            changed.put(name, record(record, change.below(name, KeyPath.key(change.path(), name))));
+            Change below = change.below(name, KeyPath.key(change.path(), name));
+            changed.put(name, entry instanceof Record record ? record(record, below) : number(slot, below));
         }
         return changed;
     }
@@ -302,7 +304,14 @@ public final class Numbers {
                 collect(slot, KeyPath.entry(path, i), list.get(i), all);
             }
         } else if (value instanceof Map<?, ?> map) {
-            map.forEach((name, entry) -> collect(KeyPath.key(path, (String) name), entry, all));
+            map.forEach((name, entry) -> {
+                String own = KeyPath.key(path, (String) name);
+                if (entry instanceof Record) {
+                    collect(own, entry, all);
+                } else {
+                    collect(slot, own, entry, all);
+                }
+            });
         } else if (value instanceof AboutNumber number && number.plain()) {
             all.put(path, number.middle());
         } else if (value instanceof Record record

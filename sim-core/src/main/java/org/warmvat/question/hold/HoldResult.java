@@ -12,10 +12,11 @@ import org.warmvat.tank.Course;
  * @param temperaturesC temperatures asked for, °C, the highest first
  * @param timeConstantH thermal time constant {@code C_s/UA} at the file's mean wind, h
  * @param failures what fails: the heater, where there is one, and the power
+ * @param leftOut hours asked for that were not tried, since no minimum holds then or the tank is warming up after a rest
  * @param warmUps the warm-up from cold, with the sun and without
  */
 public record HoldResult(
-        List<Double> temperaturesC, double timeConstantH, List<Failure> failures, List<WarmUp> warmUps) {
+        List<Double> temperaturesC, double timeConstantH, List<Failure> failures, int leftOut, List<WarmUp> warmUps) {
 
     /** What fails. */
     public enum Cause {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.warmvat.design.Design;
+import org.warmvat.design.SeasonTable;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.network.Network;
@@ -91,26 +92,28 @@ public final class HoldStudy {
     /**
      * Answers the question.
      *
-     * @param asked the design
+     * @param design the design
      * @param file the hourly weather
      * @param engine what integrates
      * @param question moments, temperatures, fill
      * @param parallel the threads
      * @throws StudyRefused when the file does not hold the moments, or design and weather do not go together
      */
-    public static HoldResult run(Design asked, Weather file, Engine engine, Question question, Parallel parallel)
+    public static HoldResult run(Design design, Weather file, Engine engine, Question question, Parallel parallel)
             throws StudyRefused {
-        StudyRefused.check(asked, file);
-        HoldStudy study = new HoldStudy(Prolonged.design(asked, file), file, engine, question, parallel);
-        List<Integer> starts = study.starts();
+        StudyRefused.check(design, file);
+        HoldStudy study = new HoldStudy(Prolonged.design(design, file), file, engine, question, parallel);
+        List<Integer> asked = study.starts();
+        List<Integer> held = asked.stream().filter(study::isHeldWarm).toList();
+        List<Integer> starts = held.isEmpty() ? asked : held;
         if (starts.isEmpty()) {
             throw new StudyRefused(List.of("weather: goes from " + file.start() + " to " + file.end()
                     + ", which does not hold the time asked for; expected a file that does"));
         }
-        return study.result(starts);
+        return study.result(starts, asked.size() - starts.size());
     }
 
-    private HoldResult result(List<Integer> starts) {
+    private HoldResult result(List<Integer> starts, int leftOut) {
         List<State> states = new ArrayList<>();
         Network network = healthy(starts.get(starts.size() - 1), states);
         List<HoldResult.Failure> failures = new ArrayList<>();
@@ -120,7 +123,7 @@ public final class HoldStudy {
         failures.add(failure(HoldResult.Cause.POWER, starts, states, network));
         Weather weather = new Runner(file, runner.engine()).weather(design);
         DerivedFigures figures = DerivedFigures.of(design, weather.meanWindMPerS(), weather.meanAirC(), 0);
-        return new HoldResult(temperaturesC, figures.timeConstantH(), failures, warmUps(warmUpFrom(starts)));
+        return new HoldResult(temperaturesC, figures.timeConstantH(), failures, leftOut, warmUps(warmUpFrom(starts)));
     }
 
     /** The hours asked for at whose beginning the heat may fail. */
@@ -129,6 +132,14 @@ public final class HoldStudy {
                 .filter(hour -> isAsked(file.start().plusHours(hour)))
                 .boxed()
                 .toList();
+    }
+
+    /** Whether a minimum holds on the day of an hour and the tank is not warming up: only then can heat be missed. */
+    private boolean isHeldWarm(int hour) {
+        int day = SeasonTable.dayOf(file.start().plusHours(hour).toLocalDate());
+        return design.spells().isEmpty()
+                || Double.isFinite(design.season().minimumC(day))
+                        && !design.season().isGrace(day);
     }
 
     private boolean isAsked(LocalDateTime moment) {

@@ -12,12 +12,15 @@ import org.warmvat.design.keys.Refused;
 /**
  * A design at other volumes. The tank stays geometrically similar; feed, gas and air follow the volume, and so does the paddle's
  * torque (at the same speed a paddle in stiff slurry meets a stress on an arm: length cubed). Heater, collector, coils and the
- * flows between them follow the steady need of heat in cold air. All else stays: insulation and shell thickness, fittings with their
- * bores, idle power, pumps, electronics.
+ * flows between them follow the steady need of heat in cold air. A gas holder follows the volume, since it is sized as a share of a day's gas
+ * (0.6 of it: Werner, Stoehr and Hees 1989, p. 113); a shelter stays similar round its tank, its floor and cover by the area, its air by the
+ * volume (common practice, no source); a vessel for hygienisation loses by its area. All else stays: insulation and shell thickness,
+ * fittings with their bores, idle power, pumps, electronics, what burns the gas.
  */
 public final class Scaling {
 
     private static final double LENGTH = 1.0 / 3.0;
+    private static final double AREA = 2.0 / 3.0;
 
     private final Design base;
     private final Map<String, ScalingRule> rules = new LinkedHashMap<>();
@@ -52,8 +55,11 @@ public final class Scaling {
             rules.put(key, ScalingRule.byVolume(key, LENGTH));
         } else if (key.matches("feed\\.(feedstocks\\[[0-9]+]|water)\\.kg_per_day")
                 || key.matches("mixer\\.(torque_nm|shaft_w)")
-                || key.equals("gas.air_dosing.litres_per_hour")) {
+                || key.matches("gas\\.(air_dosing\\.litres_per_hour|holder\\.useful_m3)|shelter\\.volume_m3")) {
             rules.put(key, ScalingRule.byVolume(key, 1));
+        } else if (key.matches(
+                "shelter\\.(floor_area_m2|cover_area_m2|mass_kj_k)|feed\\.hygienisation\\.loss_ua_w_k")) {
+            rules.put(key, ScalingRule.byVolume(key, AREA));
         } else if (key.matches("(solar\\.area_m2|backup\\.rated_w|(solar|backup)\\.(coil\\.area_m2|loop_kg_s))")
                 || key.matches("solar\\.loop_capacity_j_k|backup\\.water_kg")) {
             rules.put(key, ScalingRule.byNeed(key));

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
+import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.backup.BackupResult;
 import org.warmvat.question.backup.BackupStudy;
@@ -75,6 +76,9 @@ final class BackupWords {
                     "The smallest is without reserve: typical years smooth the extremes, and a real winter can be colder than any in"
                             + " such a file.");
         }
+        result.slowestWarmUp()
+                .ifPresent(warmUp -> but.addAll(
+                        SeasonSentences.ofWarmUp(asked.design(), warmUp.from().toLocalDate())));
         if (!result.curve().monotone()) {
             but.add("Among the powers tried more was not always better: look at the curve.");
         }

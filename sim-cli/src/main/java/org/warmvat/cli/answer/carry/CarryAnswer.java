@@ -10,6 +10,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
@@ -41,6 +42,10 @@ public final class CarryAnswer {
         new CarryWords(result, asked, allowedHours).tell(draft);
         SteadyWords.tell(draft, steadiness, asked);
         figures(draft, result, allowedHours);
+        if (!asked.design().spells().isEmpty()) {
+            SeasonSentences.Apart apart = SeasonSentences.Apart.of(asked.design(), result.firstDay(), result.lastDay());
+            draft.figure("days_without_minimum", apart.withoutMinimum()).figure("days_warming_up", apart.warmingUp());
+        }
         csv(draft, result);
         return draft.warn(Warnings.worst(List.of(
                         result.alone().course().warnings(),

@@ -6,6 +6,7 @@ import java.util.List;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
+import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.carry.CarryResult;
 import org.warmvat.question.carry.CarryStudy;
@@ -31,7 +32,7 @@ final class CarryWords {
                 .key("Hours short", Words.hours(warmth.shortHours()))
                 .key("Lowest slurry", Words.celsius(warmth.leastC()))
                 .key("Missing heat", Words.kWh(result.withBackup().shortfallKWh()))
-                .paragraph("Can the sun carry the tank alone?", List.of(howWarm()))
+                .paragraph("Can the sun carry the tank alone?", howWarm())
                 .paragraph("From when on?", List.of(from()))
                 .paragraph("What is missing?", missing())
                 .paragraph("What would make it carry?", List.of(area(), limit()));
@@ -57,16 +58,20 @@ final class CarryWords {
         };
     }
 
-    private String howWarm() {
+    private List<String> howWarm() {
         CarryResult.Warmth warmth = result.alone().warmth();
         double hours = result.alone().course().hours();
         String below = result.alone()
                 .firstDayBelow()
                 .map(day -> "; the first day below it was " + asked.day(day))
                 .orElse("");
-        return "It was warm enough in " + Words.hours(hours - warmth.shortHours()) + " of " + Words.hours(hours)
+        List<String> sentences = new ArrayList<>();
+        sentences.add("It was warm enough in " + Words.hours(hours - warmth.shortHours()) + " of " + Words.hours(hours)
                 + " hours" + below + "; the lowest was " + Words.celsius(warmth.leastC()) + " on "
-                + asked.day(result.alone().leastDay()) + ".";
+                + asked.day(result.alone().leastDay()) + ".");
+        sentences.addAll(SeasonSentences.Apart.of(asked.design(), result.firstDay(), result.lastDay())
+                .sentence());
+        return sentences;
     }
 
     private String from() {

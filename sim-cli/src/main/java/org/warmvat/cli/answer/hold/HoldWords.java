@@ -1,6 +1,7 @@
 package org.warmvat.cli.answer.hold;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.stream.Stream;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
+import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.question.hold.HoldStudy;
@@ -48,10 +50,16 @@ final class HoldWords {
         draft.paragraph("How fast does it cool?", List.of(constant()))
                 .paragraph(
                         "How long does the warm-up take?",
-                        Stream.concat(
+                        Stream.of(
                                         result.warmUps().stream().map(this::warmUp),
+                                        SeasonSentences.ofWarmUp(asked.design(), warmUpDay()).stream(),
                                         MoneySentences.coldGas(asked.design()).stream())
+                                .flatMap(sentences -> sentences)
                                 .toList());
+    }
+
+    private LocalDate warmUpDay() {
+        return result.warmUps().get(0).from().toLocalDate();
     }
 
     private String moment(LocalDateTime time) {
@@ -66,6 +74,10 @@ final class HoldWords {
                 + " with the slurry at " + Words.celsius(failure.startC()) + ", ";
         List<String> sentences = new ArrayList<>(List.of(what, when + cools(failure) + "."));
         usual(failure, sentences);
+        if (result.leftOut() > 0) {
+            sentences.add("Left out are " + Words.hours(result.leftOut())
+                    + " hours at which by the calendar no minimum holds or the tank is still warming up after a rest.");
+        }
         return sentences;
     }
 

@@ -84,8 +84,9 @@ final class LifeWords {
                     + " Nm³ of biogas find no room in the holder: surplus goes to a flare, never to open air.");
         }
         if (year.has(BackupPart.SHORT_OF_OWN_GAS_HOURS) && year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS) > 0) {
-            but.add("For " + Words.hours(year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS))
-                    + " h the backup heater was wanted and the holder was empty: another fuel must stand ready, or the tank cools.");
+            but.add(
+                    "For " + Words.hours(year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS))
+                            + " h the backup heater was wanted and the holder was empty: another fuel must stand ready, or the tank cools.");
         }
         if (year.has(FeedPart.HYGIENISATION_SHORT) && year.of(FeedPart.HYGIENISATION_SHORT) > 0) {
             but.add("For hygienisation " + Words.kWh(year.of(FeedPart.HYGIENISATION_SHORT))
