@@ -14,6 +14,8 @@ import org.warmvat.question.choose.Aim;
 import org.warmvat.question.choose.Catalogue;
 import org.warmvat.question.choose.ChooseResult;
 import org.warmvat.question.choose.ChooseStudy;
+import org.warmvat.weather.Weather;
+import org.warmvat.weather.WeatherYear;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,7 +43,7 @@ final class ChooseCommand extends RunningCommand implements Partable {
             description = "What can be bought, at what prices, within what limits; YAML or JSON.")
     private Path choicesFile;
 
-    @Parameters(index = "2..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly.")
+    @Parameters(index = "2..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly; one of several years is cut into them.")
     private List<Path> weatherFiles = List.of();
 
     @Mixin
@@ -74,6 +76,11 @@ final class ChooseCommand extends RunningCommand implements Partable {
                 .with(InputFile.of("choices", choicesFile.getFileName().toString(), bytes));
         ChoicesDocument.Choices choices = read.get(0);
         Catalogue catalogue = choices.catalogue();
+        // a file of many years counts as so many files, each a year
+        List<Weather> years = inputs.weathers().stream()
+                .flatMap(file -> WeatherYear.of("", file).stream())
+                .map(WeatherYear::weather)
+                .toList();
         Aim best = aim.orElse(choices.by());
         if (many.isPart()) {
             Shard part = many.part(run());
@@ -82,7 +89,7 @@ final class ChooseCommand extends RunningCommand implements Partable {
                     inputs,
                     "runs",
                     parallel -> ChooseStudy.runPart(
-                            catalogue, best, inputs.weathers(), run().engine(), parallel, part.number(), part.of()));
+                            catalogue, best, years, run().engine(), parallel, part.number(), part.of()));
             return PartAnswer.of(inputs.asked(run()), "chosen", part.number(), part.of(), runs, many.journal())
                     .done();
         }
@@ -91,7 +98,7 @@ final class ChooseCommand extends RunningCommand implements Partable {
                 inputs,
                 "runs",
                 parallel -> ChooseStudy.run(
-                        catalogue, best, inputs.weathers(), run().engine(), ChooseStudy.Way.USUAL, parallel));
+                        catalogue, best, years, run().engine(), ChooseStudy.Way.USUAL, parallel));
         return ChooseAnswer.of(result, catalogue, inputs.asked(run()), choices.assumed());
     }
 

@@ -136,6 +136,16 @@ class ManyRunsTest {
     }
 
     @Test
+    void partsOfASpreadMakeTheWhole() throws IOException {
+        String spread = "spread d.yaml w.csv --draws 8";
+        assertEquals(0, run(spread, "whole"), program.err());
+        assertEquals(0, run(spread + " --shard 1/2", "part1"), program.err());
+        assertEquals(0, run(spread + " --shard 2/2", "part2"), program.err());
+        assertEquals(0, merge("merged", "part1", "part2"), program.err());
+        assertSame("whole", "merged");
+    }
+
+    @Test
     void partsThatDoNotBelongTogetherAreRefused() throws IOException {
         String vary = "vary d.yaml w.csv --set solar.area_m2=0,1";
         assertEquals(0, run(vary + " --shard 1/2", "one"), program.err());
