@@ -78,6 +78,13 @@ final class Failures {
         return failure.getMessage();
     }
 
+    static int tooLittleMemory(CommandLine line) {
+        long megabytes = Runtime.getRuntime().maxMemory() >> 20;
+        String fact = "The run could not be completed: the memory of " + megabytes
+                + " MB is too little for it; java -Xmx4g gives more, and fewer or smaller inputs take less";
+        return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
+    }
+
     static int ourFault(Throwable fault, CommandLine line, ParseResult parsed) {
         boolean traced =
                 System.getenv(TRACE_VARIABLE) != null || parsed.originalArgs().contains("--trace");

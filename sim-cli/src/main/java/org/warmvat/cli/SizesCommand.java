@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
         name = "sizes",
         sortOptions = false,
         description = {
-            "Scales a design over a list of volumes, runs each and tells which size first returns more than it eats, over"
+            "Scales a design over a list of volumes, runs each and tells which size first returns more than it takes, over"
                     + " the run and in its worst month.",
             "The geometry stays similar; feed, coils, collector, torque and heater follow rules that are printed and can be"
                     + " replaced."

@@ -27,6 +27,11 @@ import picocli.CommandLine.Option;
         })
 final class VaryCommand extends RunningCommand implements Partable {
 
+    /** Bytes that a run's outputs take until they stand in all files. */
+    private static final long MEMORY_OF_A_RUN = 6_000;
+
+    private static final long MEMORY_WITHOUT_RUNS = 48L << 20;
+
     @Mixin
     private InputArguments arguments;
 
@@ -46,7 +51,8 @@ final class VaryCommand extends RunningCommand implements Partable {
     @Option(
             names = "--pareto",
             paramLabel = "A,B",
-            description = "Two outputs: mark the runs that no other beats in both.")
+            description =
+                    "Two outputs: mark the best compromises, which no other run betters in one without loss in the other.")
     private Optional<String> pareto = Optional.empty();
 
     @Mixin
@@ -62,6 +68,7 @@ final class VaryCommand extends RunningCommand implements Partable {
         Grid grid = run().wanted(() -> new Grid((sets.isEmpty() ? List.of("solar.area_m2=0:6:1") : sets)
                 .stream().map(Axis::parse).toList()));
         Shard part = many.part(run());
+        fits(part.to(grid.size()) - part.from(grid.size()), Runtime.getRuntime().maxMemory());
         Inputs inputs = arguments.read(design -> design.judge(grid::check));
         VaryStudy study = new VaryStudy(grid, inputs.design().design(), new Runner(inputs.weather(), run().engine()));
         List<String> front =
@@ -73,6 +80,15 @@ final class VaryCommand extends RunningCommand implements Partable {
         return many.isPart()
                 ? VaryAnswer.part(sweep, asked, part.number(), part.of(), many.journal())
                 : VaryAnswer.whole(sweep, asked, shown, front);
+    }
+
+    /** Refuses more runs than the memory holds the outputs of, before the first of them. */
+    void fits(int runs, long memory) {
+        long most = (memory - MEMORY_WITHOUT_RUNS) / MEMORY_OF_A_RUN;
+        if (runs > most) {
+            throw run().wrong(runs + " combinations, expected at most " + Math.max(0, most) + " in a memory of "
+                    + (memory >> 20) + " MB (java -Xmx4g gives more; --shard does them in parts)");
+        }
     }
 
     private List<String> twoOutputs(String text, List<String> known) {

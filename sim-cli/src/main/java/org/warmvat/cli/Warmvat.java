@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "warmvat",
         addMethodSubcommands = false,
-        description = "Says from hourly weather whether a small heated digester returns more energy than it eats.",
+        description = "Says from hourly weather whether a small heated digester returns more energy than it takes.",
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
         exitCodeListHeading = "%nExit codes:%n",
@@ -92,13 +92,15 @@ public final class Warmvat implements Runnable {
         return line;
     }
 
-    /** Runs the last command given; errors of the Java machine, such as too little memory, are told like other faults. */
+    /** Runs the last command given; errors of the Java machine are told like other faults, too little memory is none. */
     private static int run(CommandLine.ParseResult parsed) {
         try {
             return written(
                     new CommandLine.RunLast().execute(parsed),
                     parsed.commandSpec().commandLine());
-        } catch (StackOverflowError | OutOfMemoryError | LinkageError fault) {
+        } catch (OutOfMemoryError tooSmall) {
+            return Failures.tooLittleMemory(parsed.commandSpec().commandLine());
+        } catch (StackOverflowError | LinkageError fault) {
             return Failures.ourFault(fault, parsed.commandSpec().commandLine(), parsed);
         }
     }

@@ -3,6 +3,7 @@ package org.warmvat.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -28,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.weather.file.WeatherFiles;
 import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
 
 /** The commands vary, sizes and new, on three weeks of the built-in weather. */
 class SweepCommandsTest {
@@ -212,6 +214,19 @@ class SweepCommandsTest {
         return out.toString();
     }
 
+    /** The outputs of a million runs do not fit into a small memory: it is said before the first of them. */
+    @Test
+    void moreRunsThanTheMemoryHoldsAreRefusedBeforeTheWork() {
+        CommandLine line = Warmvat.commandLine();
+        line.parseArgs("vary");
+        VaryCommand vary = line.getSubcommands().get("vary").getCommand();
+        vary.fits(2000, 64L << 20);
+        ParameterException refused = assertThrows(ParameterException.class, () -> vary.fits(5000, 64L << 20));
+        assertEquals(
+                "5000 combinations, expected at most 2796 in a memory of 64 MB (java -Xmx4g gives more; --shard does them in parts)",
+                refused.getMessage());
+    }
+
     @Test
     void onePointIsNeitherBestNorWorst() throws IOException {
         String said = odd("vary", folder.resolve("point"), "--set", "envelope.insulation_mm=60");
@@ -221,6 +236,8 @@ class SweepCommandsTest {
         assertFalse(said.contains("The net energy is"), said);
         assertTrue(said.contains("The tank is 504 hours below its minimum."), said);
         assertFalse(said.contains("Each run is"), said);
+        assertFalse(said.contains("net energy, kWh"), said);
+        assertTrue(said.contains("insulation, mm  solar heat, kWh"), said);
         // warnings have a lowest temperature of their own
         String answer = said.substring(0, said.indexOf("Warnings"));
         assertFalse(answer.contains("highest") || answer.contains("lowest"), said);
@@ -257,7 +274,10 @@ class SweepCommandsTest {
                 "--pareto",
                 "outlay,envelope_loss_wall_kwh");
         // the two of 60 mm, equal in both; the third costs more and, kept warmer, loses more
-        assertTrue(said.contains("2 of 3 are not beaten by any other in both outlay"), said);
+        assertTrue(
+                said.contains(
+                        "2 of 3 are best compromises: no other run does better in one and as well in the other of outlay"),
+                said);
         assertEquals(2, run("vary", "--pareto", "outlay,outlay", "--out", folder + "/none"));
         assertTrue(err.toString().contains("--pareto outlay,outlay, expected two different outputs"), err::toString);
     }

@@ -17,6 +17,8 @@ public final class Warnings {
 
     private static final double S_PER_HOUR = 3600;
     private static final double MINUTES_PER_HOUR = 60;
+    /** Hours that are told without a decimal. */
+    private static final double LONG = 9.95;
 
     private static final Comparator<Warning> MOST = Comparator.comparingDouble(Warning::count)
             .thenComparingDouble(Warning::worst)
@@ -64,7 +66,7 @@ public final class Warnings {
     /** Hours, or minutes where hours would round to little or nothing. */
     private static String duration(double hours) {
         return hours >= 1
-                ? String.format(Locale.ROOT, "%.1f h", hours)
+                ? String.format(Locale.ROOT, hours >= LONG || hours == Math.rint(hours) ? "%.0f h" : "%.1f h", hours)
                 : String.format(Locale.ROOT, "%.0f min", Math.ceil(hours * MINUTES_PER_HOUR));
     }
 

@@ -1,6 +1,7 @@
 package org.warmvat.design;
 
 import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Reader;
 
 /**
  * Money, carbon and the weight of electricity.
@@ -110,6 +111,7 @@ public record Prices(
      *
      * @param foamPerM3 price of insulation per cubic metre
      * @param collectorPerM2 price of collector per square metre
+     * @param parts what coils, heater and tank cost
      * @param paysWithinYears simple payback beyond which more of either counts as not paying, years
      */
     public record Outlay(
@@ -131,6 +133,8 @@ public record Prices(
                     usual = "300")
             double collectorPerM2,
 
+            @Key OutlayParts parts,
+
             @Key(
                     name = "pays_within_years",
                     says =
@@ -143,7 +147,53 @@ public record Prices(
 
         /** Refuses numbers out of range. */
         public Outlay {
-            Ranges.check(Outlay.class, foamPerM3, collectorPerM2, paysWithinYears);
+            Ranges.check(Outlay.class, foamPerM3, collectorPerM2, parts, paysWithinYears);
+        }
+
+        /** Coils, heater and tank at their usual prices. */
+        public Outlay(double foamPerM3, double collectorPerM2, double paysWithinYears) {
+            this(foamPerM3, collectorPerM2, Reader.usual(OutlayParts.class), paysWithinYears);
+        }
+    }
+
+    /**
+     * Prices of coils, heater and tank.
+     *
+     * @param coilPerM2 price of a coil per square metre
+     * @param heaterPerKw price of a heater per kW
+     * @param tankPerM3 price of a bare tank per cubic metre of slurry
+     */
+    public record OutlayParts(
+            @Key(
+                    name = "coil_per_m2",
+                    says = "Price of coil, solar and backup alike; the default is rounded, from memory",
+                    unit = "per m2",
+                    least = 0,
+                    most = 1000000,
+                    usual = "120")
+            double coilPerM2,
+
+            @Key(
+                    name = "heater_per_kw",
+                    says = "Price of the backup heater; the default is a small electric one, rounded, from memory",
+                    unit = "per kW",
+                    least = 0,
+                    most = 1000000,
+                    usual = "80")
+            double heaterPerKw,
+
+            @Key(
+                    name = "tank_per_m3",
+                    says = "Price of the bare tank; the default is rounded, from memory",
+                    unit = "per m3",
+                    least = 0,
+                    most = 1000000,
+                    usual = "1000")
+            double tankPerM3) {
+
+        /** Refuses numbers out of range. */
+        public OutlayParts {
+            Ranges.check(OutlayParts.class, coilPerM2, heaterPerKw, tankPerM3);
         }
     }
 }

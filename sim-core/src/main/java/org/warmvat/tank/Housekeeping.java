@@ -233,16 +233,16 @@ public final class Housekeeping implements Part {
                         .warns(
                                 limits.leastC(),
                                 -1,
-                                "The slurry stood below the feedstocks' least temperature of "
-                                        + Watched.degrees(limits.leastC()) + " for %s; the lowest was %.1f °C."),
+                                "The slurry stood below the minimum of digestion, " + Watched.degrees(limits.leastC())
+                                        + ", for %s; the lowest was %.1f °C."),
                 Margin.below(Network.SLURRY, limits.leastC()));
         assembly.watch(
                 Watched.of(TOO_HOT)
                         .warns(
                                 limits.mostC(),
                                 1,
-                                "The slurry stood above the feedstocks' highest temperature of "
-                                        + Watched.degrees(limits.mostC()) + " for %s; the highest was %.1f °C."),
+                                "The slurry stood above the maximum of digestion, " + Watched.degrees(limits.mostC())
+                                        + ", for %s; the highest was %.1f °C."),
                 Margin.above(Network.SLURRY, limits.mostC()));
     }
 

@@ -85,7 +85,7 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
         double share = run.of(Housekeeping.SOLAR_SHARE);
         return design.solar().isEmpty()
                 ? "no solar circuit"
-                : Double.isNaN(share) ? "no heat from sun or heater" : Words.percent(share);
+                : Double.isNaN(share) ? "no heat from sun or heater" : Words.solarFraction(share);
     }
 
     private static String money(Period run, Asked asked) {

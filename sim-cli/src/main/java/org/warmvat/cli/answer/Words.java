@@ -1,5 +1,8 @@
 package org.warmvat.cli.answer;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
@@ -11,6 +14,7 @@ import java.util.Locale;
 public final class Words {
 
     private static final double MANY_HOURS = 72;
+    private static final double LITTLE_KWH = 0.1;
 
     private Words() {}
 
@@ -31,7 +35,20 @@ public final class Words {
 
     /** An energy, to three figures. */
     public static String kWh(double value) {
-        return number(value) + " kWh";
+        boolean little = value != 0 && Math.abs(value) < LITTLE_KWH;
+        return (little ? bare(value) : number(value)) + " kWh";
+    }
+
+    /** Two digits are enough of what is next to nothing. */
+    private static String bare(double value) {
+        return new BigDecimal(value, new MathContext(2, RoundingMode.HALF_UP))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** A solar fraction; a backup circuit that takes more heat than it gives leaves all to the sun. */
+    public static String solarFraction(double share) {
+        return share > 1 ? "100 % (the backup circuit takes more heat than it gives)" : percent(share);
     }
 
     /** A temperature, to a tenth. */

@@ -16,6 +16,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.warmvat.design.Design;
 import org.warmvat.design.Gas;
+import org.warmvat.design.Place;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.design.keys.Shown;
@@ -90,7 +91,7 @@ public final class DesignDocument {
         faults.refuseIfAny();
         List<String> cautions = new ArrayList<>(doubts(design));
         cautions.addAll(findings.cautions());
-        return new DesignDocument(name, tree, design, findings.assumed(), cautions);
+        return new DesignDocument(name, tree, design, taken(findings.assumed(), design), cautions);
     }
 
     /**
@@ -138,6 +139,17 @@ public final class DesignDocument {
     }
 
     /** A use that a full holder could not serve for a minute is a slip. */
+    /** Of a default that hangs on another key what was taken. */
+    private static List<String> taken(List<String> assumed, Design design) {
+        return assumed.stream()
+                .map(sentence -> sentence.startsWith("tank.exposure_factor not given: ")
+                                && design.tank().place() instanceof Place.Outdoors outdoors
+                        ? "tank.exposure_factor not given: " + Shown.number(outdoors.windFactor()) + ", by place ("
+                                + outdoors.exposure().name().toLowerCase(Locale.ROOT) + ")"
+                        : sentence)
+                .toList();
+    }
+
     private static void checkUses(Design design, Faults faults) {
         Gas gas = design.gas().filter(some -> some.holder().isPresent()).orElse(null);
         for (int i = 0; gas != null && i < gas.uses().size(); i++) {

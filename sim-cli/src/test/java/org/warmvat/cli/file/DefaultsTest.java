@@ -103,8 +103,7 @@ class DefaultsTest {
         assertTrue(assumed.contains("envelope.films.wet_w_m2k not given: 100 W/m2K"), assumed.toString());
         assertTrue(assumed.contains("feed.windows not given: start 08:00, hours 3"));
         assertTrue(assumed.contains("fittings not given: none"));
-        assertTrue(
-                assumed.contains("tank.exposure_factor not given: by place: open 0.7, sheltered 0.4, under_roof 0.25"));
+        assertTrue(assumed.contains("tank.exposure_factor not given: 0.4, by place (sheltered)"));
         assertTrue(
                 assumed.contains(
                         "contents.total_solids not given: the feed's solids less the volatile solids digested at steady state and set-point"));

@@ -1,19 +1,26 @@
 package org.warmvat.question.payback;
 
 import java.util.List;
+import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
 import org.warmvat.design.Envelope;
 import org.warmvat.design.Layer;
+import org.warmvat.design.Prices;
 import org.warmvat.design.Shape;
 import org.warmvat.design.Tank;
 
 /**
- * What of a design is paid by the amount: insulation and collector.
+ * What of a design is paid by the amount: insulation, collector, coils, heater and tank.
  *
  * @param foamM3 volume of insulation in wall, lid and floor, the corners between them left out, m3
  * @param collectorM2 collector area, m2
+ * @param coilM2 area of both coils, m2
+ * @param heaterKw rated power of the backup heater, kW
+ * @param tankM3 slurry that the tank holds, m3
  */
-public record Bought(double foamM3, double collectorM2) {
+public record Bought(double foamM3, double collectorM2, double coilM2, double heaterKw, double tankM3) {
+
+    private static final double W_PER_KW = 1000;
 
     /** The amounts of a design. */
     public static Bought of(Design design) {
@@ -25,13 +32,31 @@ public record Bought(double foamM3, double collectorM2) {
                 : sheets(envelope, envelope.wall()) * tank.innerPerimeterM() * wallHeightM;
         double ends = (sheets(envelope, envelope.lid()) + sheets(envelope, envelope.floor())) * tank.innerPlanAreaM2();
         return new Bought(
-                wall + ends, design.solar().map(s -> s.collector().areaM2()).orElse(0.0));
+                wall + ends,
+                design.solar().map(s -> s.collector().areaM2()).orElse(0.0),
+                coilM2(design),
+                design.backup().map(BackupCircuit::ratedW).orElse(0.0) / W_PER_KW,
+                tank.liquidVolumeM3());
+    }
+
+    private static double coilM2(Design design) {
+        double solar = design.solar().map(s -> s.coil().areaM2()).orElse(0.0);
+        double backup = design.backup()
+                .map(BackupCircuit::through)
+                .filter(BackupCircuit.Circuit.class::isInstance)
+                .map(through -> ((BackupCircuit.Circuit) through).coil().areaM2())
+                .orElse(0.0);
+        return solar + backup;
     }
 
     /** What they cost at the design's prices. */
     public double outlay(Design design) {
-        return foamM3 * design.prices().outlay().foamPerM3()
-                + collectorM2 * design.prices().outlay().collectorPerM2();
+        Prices.Outlay outlay = design.prices().outlay();
+        return foamM3 * outlay.foamPerM3()
+                + collectorM2 * outlay.collectorPerM2()
+                + coilM2 * outlay.parts().coilPerM2()
+                + heaterKw * outlay.parts().heaterPerKw()
+                + tankM3 * outlay.parts().tankPerM3();
     }
 
     private static double rings(Envelope envelope, double boreM) {

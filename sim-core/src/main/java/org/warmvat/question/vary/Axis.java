@@ -21,7 +21,8 @@ public record Axis(String key, List<Double> values) {
      * @throws IllegalArgumentException when it is neither, with what is wrong
      */
     public static Axis parse(String text) {
-        int equals = text.indexOf('=');
+        // a material's name may hold one itself
+        int equals = text.lastIndexOf('=');
         if (equals < 1 || equals == text.length() - 1) {
             throw new IllegalArgumentException(Shown.quoted(text)
                     + ", expected a key with its values, such as solar.area_m2=1,2,3 or control.setpoint_c=20:40:5");

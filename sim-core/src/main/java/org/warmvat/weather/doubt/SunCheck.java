@@ -26,10 +26,10 @@ public final class SunCheck {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "The sun confirms the times (%s, UTC%+.1f h): beam and diffuse irradiance make up the global within %.0f W/m2 (rms) as read,"
+                "The sun confirms the times (%s, UTC%s): beam and diffuse irradiance make up the global within %.0f W/m² (rms) as read,"
                         + " within %.0f half an hour earlier or later.",
                 stamp(whole.weather()),
-                whole.weather().site().utcOffsetH(),
+                utc(whole.weather().site().utcOffsetH()),
                 asRead,
                 Math.min(earlier, later)));
     }
@@ -41,11 +41,16 @@ public final class SunCheck {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "The sun confirms the times (%s, UTC%+.1f h): the middle of the days' light lies %.0f min %s the sun's.",
+                "The sun confirms the times (%s, UTC%s): the middle of the days' light lies %.0f min %s the sun's.",
                 stamp(whole.weather()),
-                whole.weather().site().utcOffsetH(),
+                utc(whole.weather().site().utcOffsetH()),
                 Math.abs(minutes),
                 minutes > 0 ? "after" : "before"));
+    }
+
+    /** An offset without a needless decimal: +1, -3.5. */
+    private static String utc(double hours) {
+        return String.format(Locale.ROOT, hours == Math.rint(hours) ? "%+.0f" : "%+.2f", hours);
     }
 
     private static String stamp(Weather weather) {

@@ -3,6 +3,7 @@ package org.warmvat.question.payback;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.warmvat.design.Design;
 import org.warmvat.design.Shape;
 import org.warmvat.sample.TankPlan;
 
@@ -29,5 +30,19 @@ class BoughtTest {
         Bought bought = Bought.of(plan.build());
         assertEquals(3 * 1.4 * 0.09 + 0.5 * (0.11 + 0.09), bought.foamM3(), 1e-12);
         assertEquals(0, bought.collectorM2());
+    }
+
+    /** Insulation 250, collector 300 per m2, coils 120 per m2, heater 80 per kW, tank 1000 per m3, by hand. */
+    @Test
+    void coilsHeaterAndTankHaveTheirPrices() {
+        Design design = Design.usual();
+        Bought bought = Bought.of(design);
+        assertEquals(1.8, bought.coilM2(), 1e-12);
+        assertEquals(0.5, bought.heaterKw(), 1e-12);
+        double m3 = Math.PI / 4 * 1.15;
+        assertEquals(m3, bought.tankM3(), 1e-12);
+        assertEquals(250 * bought.foamM3() + 2 * 300 + 1.8 * 120 + 0.5 * 80 + 1000 * m3, bought.outlay(design), 1e-9);
+        double wider = Bought.of(design.with("solar.coil.area_m2", 3)).outlay(design);
+        assertEquals(2 * 120, wider - bought.outlay(design), 1e-9);
     }
 }

@@ -31,6 +31,14 @@ class AxisTest {
         assertEquals(new Axis("a.b", List.of(2.0, 1.0, 1e3)), Axis.parse("a.b = 2, 1,1e3"));
     }
 
+    /** A material may have a sign of equality in its name. */
+    @Test
+    void theLastSignOfEqualityParts() {
+        Axis axis = Axis.parse("materials.foam=dry.conductivity_w_mk=0.02,0.03");
+        assertEquals("materials.foam=dry.conductivity_w_mk", axis.key());
+        assertEquals(List.of(0.02, 0.03), axis.values());
+    }
+
     @Test
     void whatIsNeitherIsRefused() {
         assertRefused(

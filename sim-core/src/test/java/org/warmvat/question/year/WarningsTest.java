@@ -52,6 +52,11 @@ class WarningsTest {
                 .orElseThrow(() -> new AssertionError(kind + " not among " + kinds(result)));
     }
 
+    /** Without a decimal where they are many, or whole. */
+    private static String hours(double hours) {
+        return text(hours >= 9.95 || hours == Math.rint(hours) ? "%.0f" : "%.1f", hours);
+    }
+
     private static String text(String format, Object... values) {
         return String.format(Locale.ROOT, format, values);
     }
@@ -74,17 +79,17 @@ class WarningsTest {
         Warning floor = of(result, "below_floor");
         assertEquals(
                 text(
-                        "The slurry stood below the minimum temperature of 34 °C for %.1f h; the lowest was %.1f °C.",
-                        floor.count(), lowest),
+                        "The slurry stood below the minimum temperature of 34 °C for %s h; the lowest was %.1f °C.",
+                        hours(floor.count()), lowest),
                 floor.sentence());
         assertEquals(lowest, floor.worst(), 1e-9);
         assertEquals(result.whole().of(Housekeeping.BELOW_FLOOR_HOURS), floor.count(), 1e-9);
         Warning freezing = of(result, "slurry_freezing");
         assertEquals(
                 text(
-                        "The slurry stood below 0 °C for %.1f h, the lowest %.1f °C: freezing is not modelled, so the results"
+                        "The slurry stood below 0 °C for %s h, the lowest %.1f °C: freezing is not modelled, so the results"
                                 + " are no longer valid from there.",
-                        freezing.count(), lowest),
+                        hours(freezing.count()), lowest),
                 freezing.sentence());
         assertTrue(freezing.count() < floor.count());
         // once below it stays below: the hours after the first hour end that is below tell the count to within an hour
@@ -132,8 +137,8 @@ class WarningsTest {
         Warning tooCold = of(result, "too_cold_to_digest");
         assertEquals(
                 text(
-                        "The slurry stood below the feedstocks' least temperature of 35 °C for %.1f h; the lowest was %.1f °C.",
-                        tooCold.count(), tooCold.worst()),
+                        "The slurry stood below the minimum of digestion, 35 °C, for %s h; the lowest was %.1f °C.",
+                        hours(tooCold.count()), tooCold.worst()),
                 tooCold.sentence());
         TankPlan hot = new TankPlan();
         hot.runIn = plan().runIn;
@@ -143,9 +148,9 @@ class WarningsTest {
         Warning tooHot = of(heated, "too_hot_to_digest");
         assertEquals(
                 text(
-                        "The slurry stood above the feedstocks' highest temperature of 35.75 °C for %.1f h; the highest was 36.5"
+                        "The slurry stood above the maximum of digestion, 35.75 °C, for %s h; the highest was 36.5"
                                 + " °C.",
-                        tooHot.count()),
+                        hours(tooHot.count())),
                 tooHot.sentence());
         assertEquals(36.5, tooHot.worst(), 1e-4);
     }

@@ -82,9 +82,13 @@ public final class PaybackWords {
 
     /** What is counted and what is not. */
     public static String counted(Prices prices) {
-        return "Only the price of insulation and collector is counted, at "
-                + Words.number(prices.outlay().foamPerM3()) + " per m³ and "
-                + Words.number(prices.outlay().collectorPerM2()) + " per m² in " + prices.currency()
+        Prices.Outlay outlay = prices.outlay();
+        return "Only what is bought once is counted, in " + prices.currency() + ": insulation at "
+                + Words.number(outlay.foamPerM3()) + " per m³, collector at "
+                + Words.number(outlay.collectorPerM2()) + " and coils at "
+                + Words.number(outlay.parts().coilPerM2())
+                + " per m², the heater at " + Words.number(outlay.parts().heaterPerKw()) + " per kW, the tank at "
+                + Words.number(outlay.parts().tankPerM3()) + " per m³"
                 + ", against energy bought and gas at the design's prices: no labour, interest or upkeep, and no advice"
                 + " to invest.";
     }
@@ -103,7 +107,9 @@ public final class PaybackWords {
         return new Table(
                 "Simple payback, step by step",
                 List.of(amounts.of(), "costs more, " + money, "saves a year, " + money, "payback, years"),
-                rows);
+                rows,
+                "Steps that save little scatter: pumps and heater switch at other moments, and the limit is good to a step or two.",
+                new Table.Setting(false, false));
     }
 
     /** The steps as figures; a payback that never comes is null. */

@@ -38,7 +38,10 @@ final class PaybackSentences {
     boolean apply() {
         return sweep.keys().size() == 1
                 && sweep.runs() > 1
-                && sweep.keys().get(0).matches("(envelope|materials)\\..*|solar\\.area_m2")
+                && sweep.keys()
+                        .get(0)
+                        .matches(
+                                "(envelope|materials)\\..*|solar\\.area_m2|(solar|backup)\\.coil\\.area_m2|backup\\.rated_w")
                 && IntStream.range(1, runs.size())
                         .allMatch(i -> outlay(i) > outlay(i - 1) && value(runs.get(i)) > value(runs.get(i - 1)));
     }
@@ -61,7 +64,8 @@ final class PaybackSentences {
                     balance(i) - balance(i - 1)));
         }
         String key = sweep.keys().get(0);
-        return new PaybackWords(new Payback(steps), new PaybackWords.Amounts(key, key + " = ", "", ""), prices);
+        return new PaybackWords(
+                new Payback(steps), new PaybackWords.Amounts(AxisWords.of(key), key + " = ", "", ""), prices);
     }
 
     /** Money balance of a year. */

@@ -57,7 +57,8 @@ final class SweepDrawing {
                             words(front.second()) + " against " + words(front.first()),
                             words(front.first()),
                             words(front.second()))
-                    .caption("Each mark is one run; along the line none is beaten by another in both figures at once.")
+                    .caption(
+                            "Each mark is one run; along the line no other does better in one figure and as well in the other.")
                     .points("all runs", Look.SIXTH, new Points(finite(chosen(xs, drawn)), finite(chosen(ys, drawn))))
                     .front(
                             "best in one without loss in the other",
@@ -84,8 +85,8 @@ final class SweepDrawing {
         String key = sweep.keys().get(0);
         LineChart chart = LineChart.over(
                         "varied",
-                        words(shown) + " over " + key,
-                        key,
+                        words(shown) + " over " + AxisWords.of(key),
+                        AxisWords.of(key),
                         Arrays.stream(at).min().orElseThrow(),
                         Arrays.stream(at).max().orElseThrow())
                 .caption("Each dot is one run over the whole weather file."
@@ -118,7 +119,7 @@ final class SweepDrawing {
         for (int sheet : spread(sweep.runs() / perSheet, MOST_SHEETS)) {
             int first = sheet * perSheet;
             String where = last == 2
-                    ? ", " + sweep.keys().get(0) + " = "
+                    ? ", " + AxisWords.of(sweep.keys().get(0)) + " = "
                             + Numerals.exact(sweep.values().get(first)[0])
                     : "";
             sheets.add(new CellChart(
@@ -156,7 +157,15 @@ final class SweepDrawing {
 
     /** An output's name in words, its unit after a comma: net energy, kWh. */
     static String words(String output) {
-        return output.replaceFirst("_kwh$", ", kWh")
+        return output.replaceFirst("^hours_below_floor$", "hours below minimum")
+                .replaceFirst("^slurry_least_c$", "coldest slurry, °C")
+                .replaceFirst("^slurry_most_c$", "hottest slurry, °C")
+                .replaceFirst("^solar_share$", "solar fraction")
+                .replaceFirst("^loading_kg_vs_m3_day$", "organic loading rate, kg VS/m³ day")
+                .replaceFirst("^retention_days$", "hydraulic retention time, days")
+                .replaceFirst("^backup_bought_kwh$", "bought for the backup heater, kWh")
+                .replaceFirst("^electricity_total_kwh$", "electricity of the machinery, kWh")
+                .replaceFirst("_kwh$", ", kWh")
                 .replaceFirst("_nm3$", ", Nm³")
                 .replaceFirst("_c$", ", °C")
                 .replaceFirst("_l$", ", litres")

@@ -33,14 +33,19 @@ public final class VaryAnswer {
             "electricity_total_kwh",
             "hours_below_floor",
             "slurry_least_c",
-            "money_balance");
+            "money_balance",
+            "outlay");
+    private static final List<String> OF_GAS = List.of("net_energy_kwh", "gas_energy_kwh", "money_balance");
+    private static final List<String> MONEY = List.of("money_balance", "outlay");
     private static final List<String> WITH_SETPOINT =
             List.of("loading_kg_vs_m3_day", "retention_days", "volume_for_equal_gas_l");
 
     private final Sweep sweep;
     private final List<Front> fronts;
+    private final String currency;
 
-    private VaryAnswer(Sweep sweep, List<Front> fronts) {
+    private VaryAnswer(Sweep sweep, List<Front> fronts, Asked asked) {
+        currency = asked.currency();
         this.sweep = sweep;
         this.fronts = fronts;
     }
@@ -55,7 +60,7 @@ public final class VaryAnswer {
      */
     public static Document whole(Sweep sweep, Asked asked, String shown, List<String> pareto) {
         List<Front> fronts = pareto.isEmpty() ? List.of() : List.of(Front.of(sweep, pareto.get(0), pareto.get(1)));
-        return new VaryAnswer(sweep, fronts)
+        return new VaryAnswer(sweep, fronts, asked)
                 .told(asked, shown)
                 .warn(sweep.warnings())
                 .done();
@@ -74,7 +79,7 @@ public final class VaryAnswer {
                 .figure("runs", rows())
                 .csv(CSV, csv(true, IntStream.range(0, sweep.runs()).toArray()));
         for (Front front : fronts) {
-            draft.paragraph("Which are not beaten?", List.of(sentence(front)))
+            draft.paragraph("Which are the best compromises?", List.of(sentence(front)))
                     .csv(PARETO_CSV, csv(true, front.order()));
         }
         PaybackSentences payback = new PaybackSentences(sweep, asked.design().prices());
@@ -89,7 +94,7 @@ public final class VaryAnswer {
     public static Document part(Sweep sweep, Asked asked, int part, int parts, Optional<Path> journal) {
         int[] all = IntStream.range(0, sweep.runs()).toArray();
         return PartAnswer.of(asked, "varied", part, parts, sweep.runs(), journal)
-                .csv(CSV, new VaryAnswer(sweep, List.of()).csv(part == 1, all))
+                .csv(CSV, new VaryAnswer(sweep, List.of(), asked).csv(part == 1, all))
                 .warn(sweep.warnings())
                 .done();
     }
@@ -109,7 +114,8 @@ public final class VaryAnswer {
             return "None is marked: " + front.first() + " or " + front.second() + " means nothing for these designs.";
         }
         return front.order().length + " of " + front.stands().length
-                + (front.order().length == 1 ? " is" : " are") + " not beaten by any other in both "
+                + (front.order().length == 1 ? " is" : " are")
+                + " best compromises: no other run does better in one and as well in the other of "
                 + front.first() + " (" + sense(front.first()) + ") and " + front.second() + " ("
                 + sense(front.second()) + "); marked, and in " + PARETO_CSV + ".";
     }
@@ -120,6 +126,9 @@ public final class VaryAnswer {
 
     private List<String> shown() {
         List<String> shown = new ArrayList<>(SHOWN);
+        if (!SweepDrawing.hasNumbers(sweep, "net_energy_low_gas_kwh")) {
+            shown.removeAll(OF_GAS);
+        }
         if (sweep.keys().contains("control.setpoint_c")) {
             shown.addAll(WITH_SETPOINT);
         }
@@ -127,9 +136,11 @@ public final class VaryAnswer {
     }
 
     private Table table() {
-        List<String> header = new ArrayList<>(sweep.keys());
-        shown().forEach(output -> header.add(SweepDrawing.words(output)));
-        header.addAll(Collections.nCopies(fronts.size(), "not beaten"));
+        List<String> header =
+                new ArrayList<>(sweep.keys().stream().map(AxisWords::of).toList());
+        shown().forEach(output ->
+                header.add(SweepDrawing.words(output) + (MONEY.contains(output) ? ", " + currency : "")));
+        header.addAll(Collections.nCopies(fronts.size(), "best compromise"));
         List<List<String>> rows = IntStream.range(0, Math.min(MOST_ROWS, sweep.runs()))
                 .mapToObj(this::cells)
                 .toList();

@@ -74,6 +74,6 @@ final class MonthlyTable {
     }
 
     private static String share(double share) {
-        return Double.isNaN(share) ? "–" : Words.percentCell(share);
+        return Double.isNaN(share) ? "–" : Words.percentCell(Math.min(1, share));
     }
 }

@@ -25,7 +25,7 @@ record WorstWeek(Mark mark, List<Period> days) {
     /** What the weeks are ranked by; of equal weeks the coldest counts. */
     enum Mark {
         /** Most hours below the floor: for a tank that was short at times. */
-        HOURS_BELOW_FLOOR("the most hours below the floor"),
+        HOURS_BELOW_FLOOR("the most hours below the minimum"),
         /** Most backup heat: for a tank that was never short. */
         BACKUP_HEAT("the most backup heat"),
         /** Coldest slurry on average: for a tank that was never warm, or one that no backup keeps warm. */

@@ -50,7 +50,7 @@ public record YearPayback(Design design, double hours, Optional<PaybackStudy.Res
                     .orElse("Nothing in the envelope insulates that could be thicker or thinner."));
             sentences.add(collector().map(PaybackWords::limit).orElse("The design has no collector."));
             sentences.add(
-                    "In each step of insulation wall, lid and floor grow alike; in each of collector its coil stays.");
+                    "In each step of insulation wall, lid and base grow alike; in each of collector its coil stays.");
             sentences.add(PaybackWords.counted(prices()));
         });
         return sentences;

@@ -68,7 +68,7 @@ final class YearWords {
 
     private Optional<String> solarFraction() {
         double share = year.of(Housekeeping.SOLAR_SHARE);
-        return Double.isNaN(share) ? Optional.empty() : Optional.of(Words.percent(share));
+        return Double.isNaN(share) ? Optional.empty() : Optional.of(Words.solarFraction(share));
     }
 
     private String warmth() {

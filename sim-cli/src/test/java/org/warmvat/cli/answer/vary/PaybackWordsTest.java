@@ -99,12 +99,14 @@ class PaybackWordsTest {
     }
 
     @Test
-    void onlyFoamAndCollectorPayBack() {
+    void onlyWhatHasAPriceOfItsOwnPaysBack() {
         double[] values = {1, 2};
         double[] balances = {0, 1};
         assertTrue(along("solar.area_m2", 8760, values, balances).apply());
         assertTrue(along("envelope.wall.pir_foam.thickness_mm", 8760, values, balances)
                 .apply());
+        assertTrue(along("solar.coil.area_m2", 8760, values, balances).apply());
+        assertTrue(along("backup.rated_w", 8760, values, balances).apply());
         assertFalse(along("tank.inner_diameter_m", 8760, values, balances).apply());
         assertFalse(
                 along("solar.area_m2", 8760, new double[] {1, 1}, balances).apply(), "no step between equal values");
