@@ -1,6 +1,7 @@
 package org.warmvat.cli;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -40,7 +41,16 @@ final class Chromium implements AutoCloseable {
     }
 
     Page page(int widthPx) {
-        return browser.newPage(new Browser.NewPageOptions().setViewportSize(widthPx, 900));
+        return page(widthPx, new Browser.NewPageOptions());
+    }
+
+    Page page(int widthPx, Browser.NewPageOptions options) {
+        return browser.newPage(options.setViewportSize(widthPx, 900));
+    }
+
+    /** Pages that share what a browser shares between its windows. */
+    BrowserContext context() {
+        return browser.newContext();
     }
 
     @Override

@@ -79,7 +79,9 @@ class PageAgainstCommandTest {
                 designs.add(Files.readString(file));
             }
         }
-        return designs.stream().filter(design -> design.contains("tank")).limit(12);
+        return designs.stream()
+                .filter(design -> design.matches("(?s)(.*\\n)?tank:.*"))
+                .limit(12);
     }
 
     @Test
@@ -137,6 +139,8 @@ class PageAgainstCommandTest {
         ObjectNode summary = (ObjectNode) told.path("summary");
         // the page draws for itself and writes no folder
         expected.remove("result_files");
+        // some dozen runs more, which the page makes when it is asked the question year
+        expected.remove("sensitive");
         summary.remove("result_files");
         assertEquals(expected.toPrettyString(), summary.toPrettyString());
         assertEquals(

@@ -20,7 +20,7 @@ function filled(node, attributes, children) {
       node.setAttribute(key, value === true ? '' : value);
     }
   }
-  node.append(...children.flat().filter(child => child !== null && child !== undefined && child !== false));
+  node.append(...children.flat(Infinity).filter(child => child !== null && child !== undefined && child !== false));
   return node;
 }
 

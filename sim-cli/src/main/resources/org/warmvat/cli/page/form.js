@@ -22,7 +22,7 @@ export function makeForm(ofSchema, ofDemonstration) {
 export function showForm() {
   const at = document.activeElement?.dataset?.path;
   Object.keys(schema.properties).forEach(fill);
-  if (at) document.querySelector(`[data-path="${CSS.escape(at)}"]`)?.focus();
+  if (at) document.querySelector(`#form [data-path="${CSS.escape(at)}"]`)?.focus();
 }
 
 /** Opens what a fault is about and goes there. */
@@ -32,14 +32,20 @@ export function goTo(path) {
   if (!group) return;
   group.open = true;
   fill(key);
-  document.querySelector(`[data-path="${CSS.escape(path)}"]`)?.focus();
+  document.querySelector(`#form [data-path="${CSS.escape(path)}"]`)?.focus();
 }
 
 function fill(key) {
   const group = document.querySelector(`details[data-key="${CSS.escape(key)}"]`);
-  if (group.open && work.tree) {
+  if (group.open && work.tree && !isBeingTyped(group)) {
     group.lastElementChild.replaceChildren(field(key, key, schema.properties[key], work.tree[key], isRequired(schema, key)));
   }
+}
+
+/** A field that holds what is not taken over yet is left alone. */
+function isBeingTyped(group) {
+  const at = document.activeElement;
+  return group.contains(at) && at.tagName === 'INPUT' && at.value !== at.defaultValue;
 }
 
 const isRequired = (block, key) => block.required?.includes(key) ?? false;
@@ -101,6 +107,7 @@ function controlFor(property, path, value) {
   return element('input', {
     type: isNumber ? 'number' : 'text', step: isNumber ? 'any' : null, value: value ?? '', placeholder: property.default ?? told ?? null,
     onchange: event => {
+      event.target.defaultValue = event.target.value;
       const text = event.target.value.trim();
       set(path, text === '' ? undefined : isNumber ? Number(text) : text);
     },

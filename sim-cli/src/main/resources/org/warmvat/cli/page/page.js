@@ -1,6 +1,6 @@
 /** The page: puts its parts together and shows every new state. */
 import {byId, element, keep, number, table} from './elements.js';
-import {canUndo, change, isWaiting, pin, replace, runIn, undo, unpin, watch, work} from './design.js';
+import {canUndo, change, isWaiting, pin, replace, runIn, undo, unpin, watch, watchBusy, work} from './design.js';
 import {lookAt, makeCharts, showYear, shownRange, whole} from './charts.js';
 import {drawTank, flowsOfHour, flowsOfMonth} from './tank.js';
 import {faultsOf, goTo, makeForm, showForm} from './form.js';
@@ -14,6 +14,7 @@ const FIGURES = [
 ];
 let name = 'design.yaml';
 let moment = {month: null, hour: null};
+let shownText = '';
 
 async function start() {
   const told = await begin();
@@ -25,6 +26,10 @@ async function start() {
   makeWeather(told.samples, told.weather);
   makeQuestions(told.questions);
   watch(show);
+  watchBusy(busy => {
+    byId('short').setAttribute('aria-busy', busy);
+    byId('status').textContent = busy ? 'Working…' : standing();
+  });
   listen();
   work.text = told.text;
   await runIn(told.weather.id);
@@ -36,7 +41,10 @@ function listen() {
   byId('open').addEventListener('change', open);
   byId('pin').addEventListener('click', pin);
   byId('unpin').addEventListener('click', unpin);
-  byId('take-text').addEventListener('click', () => replace(byId('text').value));
+  byId('take-text').addEventListener('click', () => {
+    shownText = byId('text').value;
+    replace(shownText);
+  });
   byId('starter').addEventListener('click', first);
   byId('until-closed').addEventListener('change', event => untilClosed(event.target.checked));
   byId('stop').addEventListener('click', async () => {
@@ -97,6 +105,8 @@ function fault(sentences) {
     found.path && element('button', {type: 'button', onclick: () => goTo(found.path)}, 'Go there'))));
 }
 
+const standing = () => work.sentences.length > 0 ? 'The design has a fault: what is shown belongs to the last one without.' : 'The year is up to date.';
+
 /** Shows the state of the design; what a fault leaves as it was is shown pale. */
 function show() {
   fault(work.sentences);
@@ -105,7 +115,9 @@ function show() {
   byId('charts').classList.toggle('stale', faulty);
   byId('undo').disabled = !canUndo();
   byId('unpin').hidden = work.pinned === null;
-  byId('text').value = work.text;
+  // what was typed into the text and not taken over yet stays
+  if (byId('text').value === shownText) byId('text').value = work.text;
+  shownText = work.text.replaceAll('\r\n', '\n');
   if (work.year !== null && !faulty) {
     showYear(work.year, work.pinned?.year ?? null, work.year.tank);
     card(work.year.card);
@@ -115,7 +127,6 @@ function show() {
     showTank();
     differences();
   }
-  byId('status').textContent = faulty ? 'The design has a fault: what is shown belongs to the last one without.' : 'The year is up to date.';
   showForm();
 }
 

@@ -89,6 +89,7 @@ function lowered(node) {
   copy.querySelectorAll('[id]').forEach(inner => inner.removeAttribute('id'));
   copy.querySelectorAll('a[href^="#"]').forEach(link => link.replaceWith(link.textContent));
   copy.removeAttribute('id');
+  if (copy.tagName === 'SECTION') copy.setAttribute('aria-label', 'The report in short');
   const level = {H1: 'h4', H2: 'h4'}[copy.tagName];
   return level ? element(level, {}, copy.textContent) : copy;
 }

@@ -38,7 +38,7 @@ export function drawTank(into, tank, flows, when, slurry) {
   const outerWidth = tank.width_m + 2 * tank.wall_m;
   const outerHeight = tank.depth_m + tank.headspace_m + tank.lid_m + tank.base_m;
   const scale = Math.min(190 / outerWidth, 215 / outerHeight);
-  const x = (SIZE.width - outerWidth * scale) / 2 + 10, y = 95;
+  const x = (SIZE.width - outerWidth * scale) / 2 + 30, y = 95;
   const px = metres => metres * scale;
   const inner = {x: x + px(tank.wall_m), y: y + px(tank.lid_m), width: px(tank.width_m), height: px(tank.depth_m + tank.headspace_m)};
   const surface = inner.y + px(tank.headspace_m), bottom = inner.y + inner.height, base = y + px(outerHeight);
@@ -56,7 +56,7 @@ export function drawTank(into, tank, flows, when, slurry) {
     drawn('rect', {x: inner.x, y: surface, width: inner.width, height: px(tank.depth_m), fill: '#cfb48a', stroke: '#22262b'}),
     coil(inner, bottom - 22), tank.backup ? coil(inner, bottom - 62) : null, collector(tank, px, base),
     drawn('line', {x1: middle, y1: y - 12, x2: middle, y2: bottom - 12, stroke: '#22262b', 'stroke-width': 2}),
-    drawn('text', {x: middle + 6, y: surface + px(tank.depth_m) / 2 - 20, 'text-anchor': 'middle'}, slurry),
+    drawn('text', {x: middle + px(tank.width_m) / 4, y: surface + px(tank.depth_m) / 2, 'text-anchor': 'middle'}, slurry),
     drawn('line', {x1: x, y1: base + 60, x2: x + px(0.5), y2: base + 60, stroke: '#22262b', 'stroke-width': 2}),
     drawn('text', {x: x + px(0.5) + 6, y: base + 65}, '0.5 m'),
     flows.filter(flow => places[flow[1]]).map(flow => arrow(flow, places[flow[1]], most)));
