@@ -82,7 +82,7 @@ public class DesignYears {
     public static class Fine {
 
         /** Nodes of the network. */
-        @Param({"16", "20", "40", "80"})
+        @Param({"20", "40", "80"})
         public int nodes;
 
         private Design design;

@@ -48,7 +48,7 @@ public final class ProcessorTimes {
         for (int years : new int[] {1, 2, 5, 10}) {
             cases.add(new ProcessorTimes("fast, years: " + years, Demonstration.design(), "fast", years));
         }
-        for (int nodes : new int[] {16, 20, 40, 80}) {
+        for (int nodes : new int[] {20, 40, 80}) {
             cases.add(new ProcessorTimes("fast, nodes: " + nodes, Demonstration.design(nodes), "fast", 1));
         }
         cases.add(new ProcessorTimes("reference, years: 1", Demonstration.design(), "reference", 1));
