@@ -43,7 +43,11 @@ final class ChooseCommand extends RunningCommand implements Partable {
             description = "What can be bought, at what prices, within what limits; YAML or JSON.")
     private Path choicesFile;
 
-    @Parameters(index = "2..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly; one of several years is cut into them.")
+    @Parameters(
+            index = "2..*",
+            arity = "0..*",
+            paramLabel = "WEATHER",
+            description = "Weather files, hourly; one of several years is cut into them.")
     private List<Path> weatherFiles = List.of();
 
     @Mixin
@@ -97,8 +101,7 @@ final class ChooseCommand extends RunningCommand implements Partable {
                 run(),
                 inputs,
                 "runs",
-                parallel -> ChooseStudy.run(
-                        catalogue, best, years, run().engine(), ChooseStudy.Way.USUAL, parallel));
+                parallel -> ChooseStudy.run(catalogue, best, years, run().engine(), ChooseStudy.Way.USUAL, parallel));
         return ChooseAnswer.of(result, catalogue, inputs.asked(run()), choices.assumed());
     }
 

@@ -144,7 +144,8 @@ class LogFilesTest {
                                 + " global_w_m2, wind_m_s, backup_electric_w, backup_heat_w, solar_heat_w, feed_kg, mixer_on"
                                 + " (did you mean air_c?)",
                         "log.csv line 1: column \"time\" stands twice",
-                        "log.csv line 1: no column slurry_c (or slurry_NAME_c for several sensors), which is required"),
+                        "log.csv line 1: no column slurry_c (or slurry_NAME_c for several sensors), which is required;"
+                                + " any other text is read with --log-layout"),
                 refused("time,air,time", "2025-03-01T07:00,1,1"));
         assertEquals(
                 List.of(
