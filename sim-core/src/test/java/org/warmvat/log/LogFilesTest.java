@@ -152,7 +152,7 @@ class LogFilesTest {
                         "log.csv line 2: mixer_on \"5\", expected 0 to 1",
                         "log.csv line 2: slurry_c \"warm\", expected a number with a decimal point or nothing",
                         "log.csv line 3: time \"1.3.2025\", expected the form YYYY-MM-DDThh:mm:ss or YYYY-MM-DDThh:mm or"
-                                + " YYYY-MM-DD hh:mm:ss",
+                                + " YYYY-MM-DD hh:mm:ss or YYYY-MM-DD hh:mm",
                         "log.csv line 4: time \"2025-03-01T07:00\", expected one after that of the row before",
                         "log.csv line 5: 2 cells, expected at least 3"),
                 refused(
