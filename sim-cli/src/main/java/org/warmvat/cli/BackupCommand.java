@@ -1,6 +1,5 @@
 package org.warmvat.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.cli.answer.Asked;
@@ -11,7 +10,6 @@ import org.warmvat.question.backup.BackupStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code backup}: which heater to buy? */
 @Command(
@@ -26,14 +24,8 @@ final class BackupCommand extends RunningCommand {
 
     private static final double MOST_HOURS = 8784;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
-    private Optional<Path> designFile = Optional.empty();
-
-    @Parameters(index = "1..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly.")
-    private List<Path> weatherFiles = List.of();
-
     @Mixin
-    private WeatherOptions weather;
+    private InputArguments arguments;
 
     @Option(names = "--ignore-sun", description = "Leave the solar circuit out of account.")
     private boolean ignoreSun;
@@ -85,7 +77,7 @@ final class BackupCommand extends RunningCommand {
     @Override
     public Document document() throws Exception {
         BackupStudy.Question question = question();
-        Inputs inputs = Inputs.read(designFile, weatherFiles, weather.way(), design -> {});
+        Inputs inputs = arguments.inYears();
         BackupResult result = run().parallel(
                         "runs",
                         parallel -> BackupStudy.run(

@@ -65,7 +65,10 @@ final class CarryCommand extends RunningCommand {
         mostAreaM2.ifPresent(area -> run().within("--most-area", area, 0.01, MOST_AREA_M2));
         CarryStudy.Question question = new CarryStudy.Question(
                 shortHours, mostAreaM2.map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
-        Inputs inputs = arguments.read();
+        return arguments.eachYear(inputs -> ofYear(inputs, question), Badness::shortHours);
+    }
+
+    private Document ofYear(Inputs inputs, CarryStudy.Question question) throws Exception {
         Window window = Window.of(inputs.weather(), from, to);
         CarryResult result = run().parallel(
                         "runs",

@@ -60,7 +60,10 @@ final class HoldCommand extends RunningCommand {
         run().within("--fill", fillC, 0, MOST_C);
         temperaturesC.forEach(celsius -> run().within("--temperatures", celsius, LEAST_C, MOST_C));
         HoldStudy.Question question = new HoldStudy.Question(when(), temperaturesC, fillC);
-        Inputs inputs = arguments.read();
+        return arguments.eachYear(inputs -> ofYear(inputs, question), Badness::shortHold);
+    }
+
+    private Document ofYear(Inputs inputs, HoldStudy.Question question) throws Exception {
         HoldResult result = run().parallel(
                         "runs",
                         parallel -> HoldStudy.run(

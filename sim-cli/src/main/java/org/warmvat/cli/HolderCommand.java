@@ -32,7 +32,10 @@ final class HolderCommand extends RunningCommand {
     @Override
     public Document document() throws Exception {
         run().within("--unmet", unmet, 0, 1);
-        Inputs inputs = arguments.read();
+        return arguments.eachYear(this::ofYear, Badness::largeHolder);
+    }
+
+    private Document ofYear(Inputs inputs) throws Exception {
         HolderResult result = run().parallel(
                         "holders",
                         parallel -> HolderStudy.run(

@@ -1,9 +1,17 @@
 package org.warmvat.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
+import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.YearByYear;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.file.InputRefused;
+import org.warmvat.weather.WeatherYear;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -13,14 +21,19 @@ final class InputArguments {
     @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
     private Optional<Path> designFile = Optional.empty();
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "WEATHER", description = "Weather file, hourly.")
-    private Optional<Path> weatherFile = Optional.empty();
+    @Parameters(
+            index = "1..*",
+            arity = "0..*",
+            paramLabel = "WEATHER",
+            description =
+                    "Weather file, hourly; several, or one of several years, where the question takes years one by one.")
+    private List<Path> weatherFiles = List.of();
 
     @Mixin
     private WeatherOptions weather;
 
     boolean hasWeather() {
-        return weatherFile.isPresent();
+        return !weatherFiles.isEmpty();
     }
 
     /**
@@ -32,6 +45,62 @@ final class InputArguments {
         return read(design -> {});
     }
 
+    /** Reads the design and the weather of one or several years, in one or several files. */
+    Inputs readYears() {
+        return Inputs.read(designFile, weatherFiles, weather.way(), design -> {});
+    }
+
+    /** The years of files that were read, each named by its file, by its year too where the file holds several. */
+    List<WeatherYear> years(Inputs inputs) {
+        List<String> names = new ArrayList<>();
+        List<WeatherYear> years = new ArrayList<>();
+        for (int i = 0; i < inputs.weathers().size(); i++) {
+            String name = weatherFiles.isEmpty()
+                    ? "built-in demonstration"
+                    : weatherFiles.get(i).getFileName().toString();
+            long before = names.stream().filter(name::equals).count();
+            names.add(name);
+            years.addAll(WeatherYear.of(
+                    before == 0 ? name : name + " (" + (before + 1) + ")",
+                    inputs.weathers().get(i)));
+        }
+        return years;
+    }
+
+    /** The same with the weather year by year, for a question that looks at all years at once. */
+    Inputs inYears() {
+        Inputs all = readYears();
+        return new Inputs(
+                all.given(), years(all).stream().map(WeatherYear::weather).toList(), all.files(), all.invented());
+    }
+
+    /** A question asked of one year. */
+    @FunctionalInterface
+    interface Question {
+        /** The answer in the weather of its inputs, which is one year's. */
+        Document answer(Inputs inputs) throws Exception;
+    }
+
+    /**
+     * Asks a question of each year in turn; of one year its answer is the answer.
+     *
+     * @param question asked of each
+     * @param badness of the figures of an answer: the more, the worse the year
+     */
+    Document eachYear(Question question, ToDoubleFunction<Map<String, Object>> badness) throws Exception {
+        Inputs all = readYears();
+        List<WeatherYear> years = years(all);
+        if (years.size() == 1) {
+            return question.answer(all);
+        }
+        List<YearByYear.Told> told = new ArrayList<>();
+        for (WeatherYear year : years) {
+            Inputs one = new Inputs(all.given(), List.of(year.weather()), all.files(), all.invented());
+            told.add(new YearByYear.Told(year.name(), question.answer(one)));
+        }
+        return YearByYear.of(told, badness);
+    }
+
     /**
      * Reads both.
      *
@@ -39,7 +108,11 @@ final class InputArguments {
      * @throws org.warmvat.cli.file.InputRefused with the faults of all files and of the check
      */
     Inputs read(Consumer<DesignDocument> check) {
-        return Inputs.read(designFile, weatherFile.stream().toList(), weather.way(), check);
+        if (weatherFiles.size() > 1) {
+            throw new InputRefused(
+                    List.of(weatherFiles.size() + " weather files, expected one: this question takes no several"));
+        }
+        return Inputs.read(designFile, weatherFiles, weather.way(), check);
     }
 
     /**

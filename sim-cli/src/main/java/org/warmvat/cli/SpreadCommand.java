@@ -34,7 +34,7 @@ final class SpreadCommand extends RunningCommand implements Partable {
     private static final double MOST_SEED = Integer.MAX_VALUE;
 
     @Mixin
-    private YearsArguments arguments;
+    private InputArguments arguments;
 
     @Option(
             names = "--uncertain",
@@ -72,9 +72,9 @@ final class SpreadCommand extends RunningCommand implements Partable {
         run().within("--seed", (double) seed, 0, MOST_SEED);
         Inputs inputs = uncertainFile
                 .map(file -> arguments
-                        .read()
+                        .readYears()
                         .with(InputFile.of("uncertain", file.getFileName().toString(), Inputs.bytes(file))))
-                .orElseGet(arguments::read);
+                .orElseGet(arguments::readYears);
         Design design = inputs.design().design();
         List<Uncertain> uncertain = uncertainFile
                 .map(file -> UncertainDocument.read(file.toString(), Inputs.bytes(file), design))

@@ -43,7 +43,10 @@ final class SpringCommand extends RunningCommand {
                     run().spec().commandLine(), "--from 02-29, expected a day of every year as MM-DD");
         }
         List<MonthDay> dates = from.isEmpty() ? SpringStudy.usualDates() : List.copyOf(from);
-        Inputs inputs = arguments.read();
+        return arguments.eachYear(inputs -> ofYear(inputs, dates), Badness::lateStart);
+    }
+
+    private Document ofYear(Inputs inputs, List<MonthDay> dates) throws Exception {
         SpringResult result = run().parallel(
                         "starts",
                         parallel -> SpringStudy.run(

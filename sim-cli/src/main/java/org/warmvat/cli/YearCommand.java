@@ -41,7 +41,10 @@ final class YearCommand extends RunningCommand {
 
     @Override
     public Document document() throws Exception {
-        Inputs inputs = arguments.read();
+        return arguments.eachYear(this::ofYear, Badness::littleNet);
+    }
+
+    private Document ofYear(Inputs inputs) throws Exception {
         Runner runner = new Runner(inputs.weather(), run().engine());
         YearResult result = YearStudy.run(
                 inputs.design().design(), runner, run().hours(inputs.weather().hours()));

@@ -1,0 +1,167 @@
+package org.warmvat.cli.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.warmvat.cli.answer.Document.KeyFigure;
+import org.warmvat.network.Warning;
+
+/**
+ * One answer of several years: that of the worst year in full, the middle year beside it, and what each year says, by its name. For all
+ * questions alike.
+ */
+public final class YearByYear {
+
+    private YearByYear() {}
+
+    /**
+     * The answer of one year.
+     *
+     * @param name of the year, by which it is told from others
+     * @param answer its answer
+     */
+    public record Told(String name, Document answer) {
+
+        private Map<String, Object> figures() {
+            return answer.data().figures();
+        }
+    }
+
+    /**
+     * Makes one answer of several.
+     *
+     * @param years at least two, in the order in which they are told
+     * @param badness of the figures of an answer: the more, the worse the year; of two that are alike the first is the worse
+     */
+    public static Document of(List<Told> years, ToDoubleFunction<Map<String, Object>> badness) {
+        List<Told> worstFirst = years.stream()
+                .sorted(Comparator.comparingDouble((Told year) -> -badness.applyAsDouble(year.figures())))
+                .toList();
+        Told worst = worstFirst.get(0);
+        Told middle = worstFirst.get(worstFirst.size() / 2);
+        Document full = worst.answer();
+        return new Document(
+                new Document.Heading(
+                        full.heading().command(),
+                        full.heading().title(),
+                        full.heading().subtitle() + "; the worst of " + years.size() + " years, " + worst.name(),
+                        full.heading().block()),
+                verdict(years.size(), worst, middle),
+                body(years, full),
+                data(years, worst, middle),
+                grounds(years, worst));
+    }
+
+    private static Document.Verdict verdict(int years, Told worst, Told middle) {
+        Document.Verdict full = worst.answer().verdict();
+        List<String> but = new ArrayList<>();
+        but.add("In the middle year, " + middle.name() + ": "
+                + middle.answer().verdict().sentence());
+        but.addAll(full.but());
+        return new Document.Verdict(
+                "In the worst of " + years + " years, " + worst.name() + ": " + full.sentence(), List.copyOf(but));
+    }
+
+    private static Document.Body body(List<Told> years, Document full) {
+        List<Paragraph> paragraphs = new ArrayList<>();
+        paragraphs.add(new Paragraph(
+                "What does each year say?",
+                Stream.concat(
+                                years.stream()
+                                        .map(year -> year.name() + ": "
+                                                + year.answer().verdict().sentence()),
+                                Stream.of("All that follows is of the worst year."))
+                        .toList()));
+        paragraphs.addAll(full.body().paragraphs());
+        List<Table> tables = new ArrayList<>();
+        if (!full.body().keyFigures().isEmpty()) {
+            tables.add(table(years));
+        }
+        tables.addAll(full.body().tables());
+        return new Document.Body(
+                full.body().keyFigures(),
+                List.copyOf(paragraphs),
+                List.copyOf(tables),
+                full.body().pictures(),
+                full.body().notDrawn());
+    }
+
+    private static Table table(List<Told> years) {
+        Set<String> names = new LinkedHashSet<>();
+        years.forEach(year -> year.answer().body().keyFigures().forEach(figure -> names.add(figure.name())));
+        List<String> header = new ArrayList<>(List.of("year"));
+        header.addAll(names);
+        return new Table(
+                "Year by year",
+                header,
+                years.stream().map(year -> row(year, names)).toList());
+    }
+
+    private static List<String> row(Told year, Set<String> names) {
+        List<String> row = new ArrayList<>(List.of(year.name()));
+        for (String name : names) {
+            row.add(year.answer().body().keyFigures().stream()
+                    .filter(figure -> figure.name().equals(name))
+                    .map(KeyFigure::value)
+                    .findFirst()
+                    .orElse("–"));
+        }
+        return row;
+    }
+
+    private static Document.Data data(List<Told> years, Told worst, Told middle) {
+        Document.Data full = worst.answer().data();
+        Map<String, Object> figures = new LinkedHashMap<>(full.figures());
+        figures.put("worst_year", worst.name());
+        figures.put("middle_year", middle.name());
+        figures.put(
+                "years",
+                years.stream()
+                        .map(year -> Draft.row(
+                                "name",
+                                year.name(),
+                                "verdict",
+                                year.answer().verdict().sentence(),
+                                "figures",
+                                year.figures()))
+                        .toList());
+        return new Document.Data(figures, full.csv(), full.texts(), full.copied());
+    }
+
+    /** What stands on all years, the warnings of other years than the worst with their names. */
+    private static Grounds grounds(List<Told> years, Told worst) {
+        Grounds full = worst.answer().grounds();
+        List<Warning> warnings = new ArrayList<>(full.warnings());
+        Set<String> assumed = new LinkedHashSet<>(full.assumed());
+        for (Told year : years) {
+            Grounds grounds = year.answer().grounds();
+            assumed.addAll(grounds.assumed());
+            for (Warning warning : grounds.warnings()) {
+                boolean told = full.warnings().stream()
+                        .anyMatch(one -> one.key().equals(warning.key()) && one.count() >= warning.count());
+                if (!told) {
+                    warnings.add(new Warning(
+                            warning.key(),
+                            "In " + year.name() + ": " + warning.sentence(),
+                            warning.count(),
+                            warning.worst()));
+                }
+            }
+        }
+        return new Grounds(
+                full.version(),
+                full.inputs(),
+                full.invented(),
+                List.copyOf(warnings),
+                List.copyOf(assumed),
+                full.weighty(),
+                full.defaults(),
+                full.cautions());
+    }
+}
