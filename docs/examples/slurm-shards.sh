@@ -1,6 +1,6 @@
 #!/bin/sh
 # A study of Warmvat as an array job of eight parts, and a merge that waits for them all.
-#   slurm-shards.sh OUT vary|choose DESIGN ...    (the command without --out and --shard; no quotes in its words)
+#   slurm-shards.sh OUT vary|spread|choose DESIGN ...    (the command without --out and --shard; no quotes in its words)
 # WARMVAT names the program where it is not on the path. What the jobs say goes to OUT.log, the parts to OUT.parts.
 set -eu
 out=${1:?a new folder for the results}

@@ -150,7 +150,9 @@ final class ChooseWords {
         sentences.add(
                 "All neighbours of the designs named, one step away in each choice, were run too: none is better placed.");
         effort.barredBy()
-                .forEach((limit, count) -> sentences.add(count + " of the designs run break the limit " + limit + "."));
+                .forEach((limit, count) ->
+                        sentences.add(count + (count == 1 ? " of the designs run breaks" : " of the designs run break")
+                                + " the limit " + limit + "."));
         return sentences;
     }
 
