@@ -24,6 +24,7 @@ class StoryTest {
 
     private static final Path DOCS = Path.of("../docs");
     private static final Path WEATHER = Path.of("../weather-samples/cool-maritime-hills.csv");
+    private static final Path STEPPE = Path.of("../weather-samples/cold-continental.csv");
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
     private static final Pattern TABLE_ROW = Pattern.compile("\\S {2,}\\S");
 
@@ -31,11 +32,13 @@ class StoryTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource({"story.md, 11, 45", "story-tunnel.md, 3, 12"})
+    @CsvSource({"story.md, 11, 45", "story-tunnel.md, 3, 12", "story-decision.md, 3, 30"})
     void theStoryTellsWhatTheProgramPrints(String story, int leastCommands, int leastNumbers) throws IOException {
         Files.copy(WEATHER, folder.resolve("hills.csv"));
         Files.copy(DOCS.resolve("examples/polytunnel-winter-rest.yaml"), folder.resolve("tunnel.yaml"));
         Files.copy(DOCS.resolve("examples/choices.yaml"), folder.resolve("choices.yaml"));
+        Files.copy(DOCS.resolve("examples/steppe-as-advised.yaml"), folder.resolve("better.yaml"));
+        Files.copy(STEPPE, folder.resolve("steppe.csv"));
         List<BigDecimal> printed = new ArrayList<>();
         List<String> untrue = new ArrayList<>();
         int commands = 0;
@@ -89,7 +92,9 @@ class StoryTest {
         List<String> words = new ArrayList<>(List.of(command.split(" ")));
         words.remove(0);
         for (int i = 0; i < words.size(); i++) {
-            boolean file = words.get(i).matches("(hollow\\.yaml|choices\\.yaml|part[12]|tunnel\\.yaml|hills\\.csv)");
+            boolean file = words.get(i)
+                    .matches(
+                            "(hollow\\.yaml|choices\\.yaml|part[12]|tunnel\\.yaml|hills\\.csv|(steppe|better)\\.yaml|steppe\\.csv)");
             if (file || (i > 0 && words.get(i - 1).equals("--out"))) {
                 words.set(i, folder.resolve(words.get(i)).toString());
             }

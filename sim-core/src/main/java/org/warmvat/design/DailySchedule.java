@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.warmvat.design.keys.Refused;
+import org.warmvat.design.keys.Shown;
 import org.warmvat.physics.Require;
 
 /**
@@ -62,6 +63,10 @@ public record DailySchedule(List<Span> spans) {
         List<DailyWindow> windows = new ArrayList<>();
         for (int i = 0; i < stretches.size(); i++) {
             String stretch = stretches.get(i);
+            Ranges.stated(
+                    stretch.matches(STRETCH),
+                    "[" + i + "]",
+                    Shown.quoted(stretch) + ", expected a stretch such as 22:00-06:00");
             int startS = secondOfDay(stretch.substring(0, 5));
             int lengthS = secondOfDay(stretch.substring(6)) - startS;
             Ranges.stated(

@@ -122,4 +122,21 @@ class DesignTest {
         assertEquals(
                 message, assertThrows(IllegalArgumentException.class, birth).getMessage());
     }
+
+    /** One axis for all insulation together, also where layers are lists. */
+    @Test
+    void insulationOfListedLayersIsSetInWallLidAndBaseAlike() {
+        Design listed = Design.of(
+                org.warmvat.design.keys.Reader.tree(
+                        "{tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.2}, envelope: {wall: [{material: steel, thickness_mm: 2},"
+                                + " {material: pir_foam, thickness_mm: 90}], lid: [{material: pir_foam, thickness_mm: 110}],"
+                                + " floor: [{material: steel, thickness_mm: 3}, {material: xps_foam, thickness_mm: 50}]},"
+                                + " control: {setpoint_c: 36}, feed: {feedstocks: [{kg_per_day: 10}]}}"),
+                org.warmvat.design.keys.Findings.strict());
+        Design changed = listed.with("envelope.insulation_mm", 140);
+        assertEquals(0.14, changed.envelope().wall().get(1).thicknessM(), 1e-12);
+        assertEquals(0.14, changed.envelope().lid().get(0).thicknessM(), 1e-12);
+        assertEquals(0.14, changed.envelope().floor().get(1).thicknessM(), 1e-12);
+        assertEquals(0.002, changed.envelope().wall().get(0).thicknessM(), 1e-12);
+    }
 }
