@@ -49,6 +49,10 @@ record Agreement(
     private static final double HOURS_A_YEAR = 8760;
     private static final double STARTS_A_YEAR = 2000;
     private static final double KWH_J = 3.6e6;
+
+    /** Biogas with 58 % of methane. */
+    private static final double KWH_PER_NM3 = 5.8;
+
     private static final String LEDGER = "ledger";
 
     /** Less than what the everyday engine may put right at the end of an hour, K. */
@@ -175,10 +179,41 @@ record Agreement(
             need("hours within 0.05 K", !calm || within >= 0.95);
             need("rms", rms < (calm ? 0.1 : 0.5 * design.control().bandK()));
             need("hours below the minimum", belowMinimum());
+            life();
             double residual = Math.max(residual(reference), residual(fast));
             need(LEDGER, residual(fast) < 1e-6);
             return new Agreement(
                     name, hours, solar, backup, starts, points, within, rms, residual, excused, List.copyOf(missed));
+        }
+
+        /** Shelter, uses, surplus, hygienisation and holder, where a design has them. */
+        private void life() {
+            for (Line line : reference.whole().books().lines()) {
+                Pair year = Pair.of(reference.whole(), fast.whole(), line);
+                String path = line.path();
+                if (path.equals("shelter_c/mean")) {
+                    need("mean of the shelter", shelterMeans(line));
+                } else if (path.startsWith("shelter_c/")) {
+                    need(line.name(), year.difference() <= 0.5);
+                } else if (path.matches("gas_uses/.*/met_kwh|hygienisation_kwh/bought")) {
+                    need(path, year.within(0.005, 0.5));
+                } else if (path.equals("gas_holder_nm3/surplus")) {
+                    need(path, year.within(0.005, 0.5 / KWH_PER_NM3));
+                } else if (path.matches("gas_holder_(full|empty)_hours")) {
+                    need(path, year.within(0.02, 3));
+                }
+            }
+        }
+
+        private boolean shelterMeans(Line mean) {
+            for (int m = 0; m < reference.months().size(); m++) {
+                if (Pair.of(reference.months().get(m), fast.months().get(m), mean)
+                                .difference()
+                        > 0.05) {
+                    return false;
+                }
+            }
+            return true;
         }
 
         private void need(String what, boolean met) {

@@ -45,6 +45,15 @@ class EngineEqualityTest {
         met(found);
     }
 
+    /** Seasons, shelters, horizons, gas in use and hygienisation. Run by {@code mvn -Pfull -pl sim-core test -Dtest=EngineEqualityTest}. */
+    @Test
+    @Tag("full")
+    void enginesAgreeOnSeasonsSheltersAndGasOverWholeYears() throws Exception {
+        List<Agreement> found = run("lives", EqualityCases.lives());
+        assertTrue(found.size() >= 10);
+        met(found);
+    }
+
     /**
      * Tanks drawn by chance from the whole range of designs, 40 days each; {@code -Dequality.tanks=N} draws N of them. Run by {@code mvn
      * -Pfull -pl sim-core test -Dtest=EngineEqualityTest}.

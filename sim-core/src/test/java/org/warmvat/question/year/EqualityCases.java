@@ -29,6 +29,7 @@ import org.warmvat.design.RunIn;
 import org.warmvat.design.Shape;
 import org.warmvat.design.StandsOn;
 import org.warmvat.sample.InventedWeather;
+import org.warmvat.sample.LifeDesigns;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.sun.SkyModel;
 import org.warmvat.weather.HourlyTable;
@@ -56,6 +57,13 @@ final class EqualityCases {
         all.feedAndGas();
         all.climates();
         return all.cases;
+    }
+
+    /** Tanks with seasons, shelters, horizons, gas in use and hygienisation over the demonstration's year. */
+    static List<Case> lives() {
+        return LifeDesigns.all().entrySet().stream()
+                .map(one -> new Case(one.getKey(), one.getValue(), WeatherFiles::demonstration))
+                .toList();
     }
 
     /** A handful over some weeks, for every build. */
