@@ -30,7 +30,8 @@ final class OntoHours {
     /** Sine of the elevation below which an instant tells nothing of its hour. */
     private static final double LEAST_SINE = 0.05;
 
-    private static final double WHOLE_HOUR_MIN = 59.9;
+    /** True solar days are up to half a minute longer or shorter than ours, which opens a slit between two of their hours at midnight. */
+    private static final double WHOLE_HOUR_MIN = 59;
 
     private final RawRows rows;
     private final Layout.Time time;
