@@ -30,7 +30,7 @@ public final class EnvelopePart implements Part {
     public static final Line LID_LOSS = new Line("envelope_loss_kwh/lid", "lid", Unit.KWH);
 
     /** Heat lost through the floor. */
-    public static final Line FLOOR_LOSS = new Line("envelope_loss_kwh/floor", "floor", Unit.KWH);
+    public static final Line FLOOR_LOSS = new Line("envelope_loss_kwh/floor", "base", Unit.KWH);
 
     /** Heat stored in the layers. */
     public static final Line STORED = new Line("stored_kwh/envelope", "stored, envelope", Unit.KWH);

@@ -35,7 +35,7 @@ import org.warmvat.season.InForce;
 public final class Housekeeping implements Part {
 
     /** Solar heat over solar and backup heat; not a number when neither gave any. */
-    public static final Line SOLAR_SHARE = new Line("solar_share", "sun's share", Unit.SHARE);
+    public static final Line SOLAR_SHARE = new Line("solar_share", "solar fraction", Unit.SHARE);
 
     /** Heat stored in the slurry. */
     public static final Line STORED = new Line("stored_kwh/slurry", "stored, slurry", Unit.KWH);
@@ -47,16 +47,16 @@ public final class Housekeeping implements Part {
     public static final Line NET_WEIGHTED = new Line("net_energy_weighted_kwh", "net, weighted", Unit.KWH);
 
     /** Lowest slurry temperature. */
-    public static final Line LEAST_C = new Line("slurry_c/least", "slurry least", Unit.CELSIUS);
+    public static final Line LEAST_C = new Line("slurry_c/least", "slurry lowest", Unit.CELSIUS);
 
     /** Mean slurry temperature over time. */
     public static final Line MEAN_C = new Line("slurry_c/mean", "slurry mean", Unit.CELSIUS);
 
     /** Highest slurry temperature. */
-    public static final Line MOST_C = new Line("slurry_c/most", "slurry most", Unit.CELSIUS);
+    public static final Line MOST_C = new Line("slurry_c/most", "slurry highest", Unit.CELSIUS);
 
     /** Hours below the minimum temperature. */
-    public static final Line BELOW_FLOOR_HOURS = new Line("hours_below_floor", "hours below floor", Unit.HOURS);
+    public static final Line BELOW_FLOOR_HOURS = new Line("hours_below_floor", "hours below minimum", Unit.HOURS);
 
     /** Hours below the minimum on days of grace. */
     public static final Line WARMING_UP_HOURS = new Line("hours_warming_up", "warming up", Unit.HOURS);

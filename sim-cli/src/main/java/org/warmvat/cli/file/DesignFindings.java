@@ -44,7 +44,15 @@ final class DesignFindings implements Findings {
 
     @Override
     public void assumed(String path, String words) {
-        assumed.add(path + " not given: " + words);
+        assumed.add(path + " not given: " + spelt(words));
+    }
+
+    /** Units as results spell them; those of keys stay. */
+    private static String spelt(String words) {
+        return words.replace("Nm3", "Nm³")
+                .replaceAll("(?<![_A-Za-z0-9])m2", "m²")
+                .replaceAll("(?<![_A-Za-z0-9])m3", "m³")
+                .replaceAll("(?<=[0-9]) C(?![A-Za-z])", " °C");
     }
 
     @Override

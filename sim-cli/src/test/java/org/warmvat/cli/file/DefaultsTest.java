@@ -100,7 +100,7 @@ class DefaultsTest {
     void everyDefaultIsSaidOnce() {
         List<String> assumed = yaml(Designs.SMALL).assumed();
         assertEquals(assumed.size(), assumed.stream().distinct().count());
-        assertTrue(assumed.contains("envelope.films.wet_w_m2k not given: 100 W/m2K"), assumed.toString());
+        assertTrue(assumed.contains("envelope.films.wet_w_m2k not given: 100 W/m²K"), assumed.toString());
         assertTrue(assumed.contains("feed.windows not given: start 08:00, hours 3"));
         assertTrue(assumed.contains("fittings not given: none"));
         assertTrue(assumed.contains("tank.exposure_factor not given: 0.4, by place (sheltered)"));

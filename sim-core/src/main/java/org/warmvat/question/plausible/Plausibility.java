@@ -255,7 +255,7 @@ public final class Plausibility {
             remark(
                     "collector",
                     Gravity.NOT_CREDIBLE,
-                    "The collector gives up to %.0f W, %.0f times what the tank needs on a mean day (%.0f W): is its area in m2?",
+                    "The collector gives up to %.0f W, %.0f times what the tank needs on a mean day (%.0f W): is its area in m²?",
                     sunW,
                     sunW / meanW,
                     meanW);

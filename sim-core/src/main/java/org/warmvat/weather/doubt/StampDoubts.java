@@ -10,7 +10,7 @@ import org.warmvat.weather.Weather;
 
 /**
  * Wrong stamps and clocks. With three irradiances, the shift in time that best closes {@code global = beam cos z + diffuse}: at
- * the right label the mean error is a few W/m2, an hour off it is tens. With global irradiance alone, how unequal mornings and
+ * the right label the mean error is a few W/m², an hour off it is tens. With global irradiance alone, how unequal mornings and
  * afternoons are.
  */
 final class StampDoubts {
@@ -63,8 +63,8 @@ final class StampDoubts {
                     span.name(),
                     String.format(
                             Locale.ROOT,
-                            "%s: global = beam cos z + diffuse closes to %.0f W/m2 with the times moved by %+.1f h, to %.0f"
-                                    + " W/m2 as labelled; %s.",
+                            "%s: global = beam cos z + diffuse closes to %.0f W/m² with the times moved by %+.1f h, to %.0f"
+                                    + " W/m² as labelled; %s.",
                             span.name(),
                             least,
                             best / 2.0,
@@ -82,7 +82,7 @@ final class StampDoubts {
                 : "check which column is which and their units";
         return String.format(
                 Locale.ROOT,
-                "%s: global = beam cos z + diffuse misses by %.0f W/m2 at any shift of the clock; %s.",
+                "%s: global = beam cos z + diffuse misses by %.0f W/m² at any shift of the clock; %s.",
                 span.name(),
                 asLabelled,
                 cause);

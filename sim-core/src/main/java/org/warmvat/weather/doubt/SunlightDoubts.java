@@ -44,7 +44,7 @@ final class SunlightDoubts {
                     span.name(),
                     String.format(
                             Locale.ROOT,
-                            "%s: %d hours have light while the sun is down, up to %.0f W/m2; check stamp, utc_offset_h and"
+                            "%s: %d hours have light while the sun is down, up to %.0f W/m²; check stamp, utc_offset_h and"
                                     + " longitude_deg.",
                             span.name(),
                             count,
@@ -67,7 +67,7 @@ final class SunlightDoubts {
         if (available < LEAST_MONTHLY_KWH_PER_M2 || (!much && !little)) {
             return false;
         }
-        String unit = much ? "kJ/m2 are to be divided by 3.6" : "MJ/m2 are to be multiplied by 277.8, kW/m2 by 1000";
+        String unit = much ? "kJ/m² are to be divided by 3.6" : "MJ/m² are to be multiplied by 277.8, kW/m² by 1000";
         found.add(new Doubt(
                 Doubt.Kind.UNIT,
                 span.name(),
@@ -98,7 +98,7 @@ final class SunlightDoubts {
                     span.name(),
                     String.format(
                             Locale.ROOT,
-                            "%s: %d hours are brighter than a clear sky, by up to %.0f W/m2; check unit, stamp and"
+                            "%s: %d hours are brighter than a clear sky, by up to %.0f W/m²; check unit, stamp and"
                                     + " utc_offset_h.",
                             span.name(),
                             count,

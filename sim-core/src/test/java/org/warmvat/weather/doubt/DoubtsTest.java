@@ -235,13 +235,13 @@ class DoubtsTest {
             columns.remove(Quantity.DIFFUSE);
             scale(columns, Quantity.GLOBAL, 0.0036);
         });
-        assertTrue(sentence(megajoules, Doubt.Kind.UNIT).contains("MJ/m2 are to be multiplied by 277.8"));
+        assertTrue(sentence(megajoules, Doubt.Kind.UNIT).contains("MJ/m² are to be multiplied by 277.8"));
         List<Doubt> kilojoules = spoilt(columns -> {
             columns.remove(Quantity.BEAM);
             columns.remove(Quantity.DIFFUSE);
             scale(columns, Quantity.GLOBAL, 3.6);
         });
-        assertTrue(sentence(kilojoules, Doubt.Kind.UNIT).contains("kJ/m2 are to be divided by 3.6"));
+        assertTrue(sentence(kilojoules, Doubt.Kind.UNIT).contains("kJ/m² are to be divided by 3.6"));
         List<Doubt> swapped = spoilt(columns -> {
             double[] air = columns.get(Quantity.AIR);
             columns.put(Quantity.AIR, columns.get(Quantity.DEW_POINT));

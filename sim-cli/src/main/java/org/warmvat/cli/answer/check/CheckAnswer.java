@@ -43,7 +43,11 @@ public final class CheckAnswer {
                 .verdict("The inputs have no faults.", List.of())
                 .key("Heat loss", Words.number(figures.coldLossW()) + " W in air of " + Words.celsius(figures.coldC()))
                 .key("Time constant", Words.number(figures.timeConstantH() / 24) + " days")
-                .key("Retention", Words.number(figures.retentionDays()) + " days");
+                .key(
+                        "Retention",
+                        Double.isInfinite(figures.retentionDays())
+                                ? "for ever: nothing is fed"
+                                : Words.number(figures.retentionDays()) + " days");
         if (design.gas().isPresent()) {
             draft.key("Methane", "about " + Words.number(figures.methaneNm3PerDay()) + " Nm³ a day");
         }

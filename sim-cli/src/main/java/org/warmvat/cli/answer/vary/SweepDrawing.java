@@ -127,9 +127,10 @@ final class SweepDrawing {
                             words(shown) + where,
                             "Each cell is one run over the whole weather file; the darker, the more." + thinned,
                             new CellChart.Side(
-                                    sweep.keys().get(last), chosen(sweep, last, columns, column -> first + column)),
+                                    AxisWords.of(sweep.keys().get(last)),
+                                    chosen(sweep, last, columns, column -> first + column)),
                             new CellChart.Side(
-                                    sweep.keys().get(last - 1),
+                                    AxisWords.of(sweep.keys().get(last - 1)),
                                     chosen(sweep, last - 1, rows, row -> first + row * perRow)),
                             Arrays.stream(rows)
                                     .mapToObj(row -> Arrays.stream(columns)
