@@ -18,6 +18,7 @@ import org.warmvat.sampling.Spread;
 /** The sentences of {@code spread}. */
 final class SpreadWords {
 
+    private static final int YEAR_H = 8760;
     private static final int MOST_NAMED = 5;
     private static final double WORTH_NAMING = 0.02;
     private static final double VAGUE = 0.15;
@@ -32,13 +33,18 @@ final class SpreadWords {
         net = result.leading().startsWith("useful") ? "useful net energy" : "net energy";
     }
 
+    private String over() {
+        double hours = result.figures().get("hours").p50();
+        return hours >= YEAR_H ? " of a year" : " of the " + Words.fixed(hours, 0) + " hours";
+    }
+
     private String draws() {
         return "the " + result.draws().size() + " draws";
     }
 
     String verdict() {
         Quantiles band = result.figures().get(result.leading());
-        String range = "The " + net + " of a year lies between " + Words.number(band.p5()) + " and "
+        String range = "The " + net + over() + " lies between " + Words.number(band.p5()) + " and "
                 + Words.kWh(band.p95()) + " in nine of ten draws, in the middle at " + Words.kWh(band.p50());
         return range
                 + result.chances()
