@@ -62,7 +62,8 @@ public record DailySchedule(List<Span> spans) {
     public static DailySchedule ofText(List<String> stretches) {
         List<DailyWindow> windows = new ArrayList<>();
         for (int i = 0; i < stretches.size(); i++) {
-            String stretch = stretches.get(i);
+            // a file may hold anything in place of a text
+            String stretch = String.valueOf(((List<?>) stretches).get(i));
             Ranges.stated(
                     stretch.matches(STRETCH),
                     "[" + i + "]",

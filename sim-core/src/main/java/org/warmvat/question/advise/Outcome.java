@@ -39,6 +39,7 @@ public record Outcome(Energies energy, Hours hours, double highestC, List<Warnin
      * Energies of a year, kWh.
      *
      * @param bought bought for the backup heater
+     * @param electricity drawn by the machinery
      * @param methaneNm3 methane made, Nm3
      * @param net net energy, useful where uses are given; absent without gas
      * @param money money left at the design's prices

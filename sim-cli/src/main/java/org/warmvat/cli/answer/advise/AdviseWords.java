@@ -39,6 +39,10 @@ final class AdviseWords {
     }
 
     private String what(Recommendation one) {
+        return one.kind().isEnergy() ? gained(one) : one.kind().hurts() ? danger(one) : cold(one);
+    }
+
+    private String danger(Recommendation one) {
         return switch (one.kind()) {
             case SLIP -> "Look at this first, it is most likely a slip: " + one.about();
             case AIR ->
@@ -70,16 +74,26 @@ final class AdviseWords {
                                 .orElse(
                                         ": no insulation alone keeps it open; shorten it, bring its end under the tank's insulation, or"
                                                 + " fit a frost heater made for such pipes.");
-            case STAGNATION -> stagnation(one);
+            default -> stagnation(one);
+        };
+    }
+
+    private String cold(Recommendation one) {
+        return switch (one.kind()) {
             case HEATER -> heater(one);
             case BACKUP_COIL ->
                 "The backup coil passes " + Words.number(one.amount())
                         + " W, too little for any heater to keep the tank warm: take a coil of " + Words.number(to(one))
                         + " m² (now " + Words.number(from(one)) + ").";
-            case FAILURE ->
+            default ->
                 "When heater or power fails in the coldest month, the slurry falls by 10 K within "
                         + Words.hours(one.amount())
                         + " hours: have a spare heater at hand, and know beforehand how the pipes are drained.";
+        };
+    }
+
+    private static String gained(Recommendation one) {
+        return switch (one.kind()) {
             case INSULATION ->
                 "Insulate thicker: " + Words.number(to(one)) + " mm on the "
                         + one.about().replace("floor", "base") + " (now " + Words.number(from(one))
@@ -92,7 +106,7 @@ final class AdviseWords {
                         + key(one) + " " + Words.number(to(one)) + " in place of " + Words.number(from(one))
                         + " would).";
             case SETPOINT -> "Hold " + Words.celsius(to(one)) + " in place of " + Words.celsius(from(one)) + ".";
-            case MIXER ->
+            default ->
                 "Run the mixer " + Words.fixed(to(one), 0) + " minutes an hour in place of " + Words.fixed(from(one), 0)
                         + ", as long as nothing floats.";
         };
