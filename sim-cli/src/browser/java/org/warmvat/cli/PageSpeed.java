@@ -6,6 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -71,24 +72,40 @@ class PageSpeed {
         Runner runner = new Runner(WeatherFiles.demonstration(), new ExponentialEngine());
         double[] ofServer = new double[MOVES];
         double[] ofEngine = new double[MOVES];
+        long serverCpuNs = 0;
+        long engineCpuNs = 0;
         for (int move = -WARM_MOVES; move < MOVES; move++) {
             double areaM2 = 1 + Math.floorMod(move, 40) * 0.1;
+            long cpuBegun = processorNs();
             long begun = System.nanoTime();
             moved(server, move, areaM2, "cool-maritime-hills");
             long answered = System.nanoTime();
+            long cpuAnswered = processorNs();
             Design design = DesignDocument.demonstration().design().with("solar.area_m2", areaM2);
+            long cpuRead = processorNs();
             long read = System.nanoTime();
             YearStudy.run(design, runner, HourSink.IGNORE);
             long run = System.nanoTime();
             if (move >= 0) {
                 ofServer[move] = (answered - begun) / 1e6;
                 ofEngine[move] = (run - read) / 1e6;
+                serverCpuNs += cpuAnswered - cpuBegun;
+                engineCpuNs += processorNs() - cpuRead;
             }
         }
         double server50 = median(ofServer);
         double engine50 = median(ofEngine);
         tell("server, request to answer over the loopback: median %.1f ms", server50);
         tell("one engine year with its run-in: median %.1f ms; ratio %.2f", engine50, server50 / engine50);
+        tell(
+                "processor time of all threads, browser's side of the request included: %.1f and %.1f ms; ratio %.2f",
+                serverCpuNs / 1e6 / MOVES, engineCpuNs / 1e6 / MOVES, (double) serverCpuNs / engineCpuNs);
+    }
+
+    /** What a busy machine does not spoil. */
+    private static long processorNs() {
+        return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+                .getProcessCpuTime();
     }
 
     private static double median(double[] values) {

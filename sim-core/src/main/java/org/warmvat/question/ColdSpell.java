@@ -17,6 +17,10 @@ public final class ColdSpell {
 
     /** Mean air of the coldest 24 hours in a row, °C; of the whole file where it is shorter. */
     public static double coldestDayC(Weather weather) {
+        return weather.kept(ColdSpell.class, () -> coldestDay(weather));
+    }
+
+    private static double coldestDay(Weather weather) {
         int first = coldest(weather, DAY_H, 1, weather.hours());
         return mean(weather, first, Math.min(weather.hours(), first + DAY_H));
     }

@@ -6,7 +6,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.warmvat.sun.Horizon;
 import org.warmvat.sun.Irradiance;
 import org.warmvat.sun.Observer;
@@ -36,6 +39,7 @@ public final class Weather {
     private final Once<Sunlight> sunlight;
     private final Once<Optional<KusudaAchenbach1965>> ground;
     private final Once<double[]> dayBeforeC;
+    private final Map<Class<?>, Object> kept = new ConcurrentHashMap<>();
 
     /** Takes complete columns; what is absent is assumed as equation 4.1 says and told in {@link #assumptions()}. */
     public Weather(HourlyTable table) {
@@ -236,6 +240,17 @@ public final class Weather {
     /** Mean air temperature over the whole period. */
     public double meanAirC() {
         return airC.mean(0, hours() * SECONDS_PER_HOUR);
+    }
+
+    /**
+     * What follows from the weather alone, worked out when it is first asked for and kept with it: sweeps and the page ask the same of one
+     * file thousands of times.
+     *
+     * @param by who works it out, one thing each
+     */
+    @SuppressWarnings("unchecked") // each class keeps one kind of thing
+    public <T> T kept(Class<?> by, Supplier<T> source) {
+        return (T) kept.computeIfAbsent(by, unused -> source.get());
     }
 
     /** Mean air of the coldest 24 hours in a row, °C; of the whole file where it is shorter. */

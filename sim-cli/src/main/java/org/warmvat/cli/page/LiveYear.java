@@ -85,12 +85,18 @@ final class LiveYear {
 
     /** What the page needs of a design that can be run. */
     static Map<String, Object> design(String name, String text, Design design) {
+        Map<String, Double> numbers = design.numbers();
         return Draft.row(
-                "text", text,
-                "tree", new RawValue(DesignText.tree(name, text)),
-                "numbers", design.numbers(),
-                "sliders", Sliders.of(design),
-                "tank", tank(design));
+                "text",
+                text,
+                "tree",
+                new RawValue(DesignText.tree(name, text)),
+                "numbers",
+                numbers,
+                "sliders",
+                Sliders.of(design, numbers),
+                "tank",
+                tank(design));
     }
 
     private static Map<String, Object> card(Document document) {

@@ -20,9 +20,13 @@ final class Sliders {
         this.numbers = numbers;
     }
 
-    /** A row each: path, name, unit, least, most, step, value. */
-    static List<Map<String, Object>> of(Design design) {
-        Sliders all = new Sliders(design.numbers());
+    /**
+     * A row each: path, name, unit, least, most, step, value.
+     *
+     * @param numbers all numbers of the design
+     */
+    static List<Map<String, Object>> of(Design design, Map<String, Double> numbers) {
+        Sliders all = new Sliders(numbers);
         all.insulation("wall", "", "Insulation of the wall", design.envelope().wall());
         all.insulation("lid", "lid_", "Insulation of the lid", design.envelope().lid());
         all.insulation(

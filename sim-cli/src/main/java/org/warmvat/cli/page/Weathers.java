@@ -42,16 +42,17 @@ final class Weathers {
      *
      * @param id what the page calls it
      * @param bytes as it came
+     * @param file its name in results, and its hash
      * @param runner starts tanks in it
      */
-    record Kept(String id, byte[] bytes, Runner runner) {
+    record Kept(String id, byte[] bytes, InputFile file, Runner runner) {
+
+        Kept(String id, byte[] bytes, Runner runner) {
+            this(id, bytes, InputFile.of("weather", "weather.csv", bytes), runner);
+        }
 
         Weather weather() {
             return runner.file();
-        }
-
-        InputFile file() {
-            return InputFile.of("weather", "weather.csv", bytes);
         }
     }
 

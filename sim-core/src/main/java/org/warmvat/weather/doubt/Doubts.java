@@ -15,6 +15,10 @@ public final class Doubts {
 
     /** All suspicions, those of single months first, in the order of time. */
     public static List<Doubt> of(Weather weather) {
+        return weather.kept(Doubts.class, () -> looked(weather));
+    }
+
+    private static List<Doubt> looked(Weather weather) {
         List<Doubt> found = new ArrayList<>();
         List<Doubt> months = new ArrayList<>();
         int from = 0;

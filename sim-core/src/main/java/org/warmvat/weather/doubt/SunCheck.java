@@ -13,6 +13,10 @@ public final class SunCheck {
 
     /** One sentence where the sun confirms the times; where it does not, {@link Doubts} may have something to say. */
     public static Optional<String> sentence(Weather weather) {
+        return weather.kept(SunCheck.class, () -> looked(weather));
+    }
+
+    private static Optional<String> looked(Weather weather) {
         Doubts.Span whole = new Doubts.Span(weather, 0, weather.hours());
         return StampDoubts.hasAllThree(weather) ? closed(whole) : middle(whole);
     }
