@@ -31,14 +31,14 @@ final class Badness {
 
     /** The earliest start that pays: the later, the worse. */
     static double lateStart(Map<String, Object> figures) {
-        return figures.get("earliest_that_pays") instanceof String date
+        return inner(figures, "spring").get("earliest_that_pays") instanceof String date
                 ? Double.parseDouble(date.replace('-', '.'))
                 : Double.POSITIVE_INFINITY;
     }
 
     /** The smallest gas holder that serves: the larger, the worse. */
     static double largeHolder(Map<String, Object> figures) {
-        return number(figures.get("smallest_m3"), Double.POSITIVE_INFINITY);
+        return number(inner(figures, "holder").get("smallest_m3"), Double.POSITIVE_INFINITY);
     }
 
     private static Map<?, ?> inner(Map<String, Object> figures, String key) {

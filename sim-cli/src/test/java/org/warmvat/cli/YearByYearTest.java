@@ -115,6 +115,21 @@ class YearByYearTest {
                 document("hold", design, summer, winter).data().figures().get("worst_year"));
     }
 
+    /** A use of little more than nothing would be served by less than a holder may have: the search ends at the least allowed. */
+    @Test
+    void theLeastHolderIsSoughtInEachYear() throws Exception {
+        Path using = Files.writeString(
+                folder.resolve("using.yaml"),
+                Files.readString(design)
+                        .replace(
+                                "\ngas:\n",
+                                "\ngas:\n  holder: {useful_m3: 0.5}\n  uses: [{name: lamp, kind: burner, kw: 0.001, efficiency: 0.5}]\n"));
+        Document told = document("holder", using, winter, summer);
+        assertEquals(2, ((List<?>) told.data().figures().get("years")).size());
+        List<?> curve = (List<?>) ((Map<?, ?>) told.data().figures().get("holder")).get("curve");
+        assertEquals(0.001, ((Map<?, ?>) curve.get(0)).get("useful_m3"), "the least that the key allows");
+    }
+
     @Test
     void aFileOfTwoYearsIsCutIntoThem() throws Exception {
         List<String> lines = demonstration();

@@ -8,6 +8,7 @@ import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.design.Gas;
 import org.warmvat.design.GasHolder;
+import org.warmvat.design.keys.Bounds;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.gas.GasHolderPart;
@@ -28,6 +29,7 @@ public final class HolderStudy {
     private static final double ACCURACY = 0.01;
     /** Below this share of the largest nothing smaller is asked for: minutes of gas. */
     private static final double LEAST_SHARE = 1e-4;
+    private static final Bounds ALLOWED = Design.bounds("gas.holder.useful_m3");
 
     private static final int CURVE = 12;
     private static final double CURVE_FROM = 0.1;
@@ -67,12 +69,12 @@ public final class HolderStudy {
         GasHolder own = holder();
         HolderResult.Year asDesigned = year(own.usefulM3());
         double daysGasM3 = asDesigned.madeNm3PerDay() / own.normalPerM3();
-        double mostM3 = MOST_DAYS_OF_GAS * daysGasM3;
+        double mostM3 = daysGasM3 > 0 ? ALLOWED.nearest(MOST_DAYS_OF_GAS * daysGasM3) : 0;
         OptionalDouble smallest = mostM3 > 0 ? smallest(mostM3) : OptionalDouble.empty();
         double around = smallest.orElse(own.usefulM3());
         List<Double> volumes = new ArrayList<>();
         for (int i = 0; i < CURVE; i++) {
-            volumes.add(around * (CURVE_FROM + i * (CURVE_TO - CURVE_FROM) / (CURVE - 1)));
+            volumes.add(ALLOWED.nearest(around * (CURVE_FROM + i * (CURVE_TO - CURVE_FROM) / (CURVE - 1))));
         }
         HolderResult.Year at =
                 smallest.isPresent() ? year(smallest.getAsDouble()) : year(Math.max(mostM3, own.usefulM3()));
@@ -87,11 +89,12 @@ public final class HolderStudy {
         if (!serves(mostM3)) {
             return OptionalDouble.empty();
         }
+        double leastM3 = Math.max(ALLOWED.least(), LEAST_SHARE * mostM3);
         double good = mostM3;
-        double bad = mostM3 / 2;
-        while (bad > LEAST_SHARE * mostM3 && serves(bad)) {
+        double bad = Math.max(mostM3 / 2, leastM3);
+        while (bad > leastM3 && serves(bad)) {
             good = bad;
-            bad = good / 2;
+            bad = Math.max(good / 2, leastM3);
         }
         while (good > bad * (1 + ACCURACY)) {
             double middle = Math.sqrt(good * bad);

@@ -27,9 +27,15 @@ public final class HolderAnswer {
     public static Document of(HolderResult result, Asked asked) {
         return Draft.of(asked, "which gas holder?")
                 .verdict(verdict(result), but(result))
-                .figure("smallest_m3", result.smallestM3())
-                .figure("unmet_share", result.smallest().unmetShare())
-                .figure("curve", result.curve().stream().map(HolderAnswer::row).toList())
+                .figure(
+                        "holder",
+                        Draft.row(
+                                "smallest_m3",
+                                result.smallestM3(),
+                                "unmet_share",
+                                result.smallest().unmetShare(),
+                                "curve",
+                                result.curve().stream().map(HolderAnswer::row).toList()))
                 .table(table(result))
                 .csv(
                         "curve.csv",

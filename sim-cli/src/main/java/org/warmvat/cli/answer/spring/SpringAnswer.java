@@ -37,9 +37,14 @@ public final class SpringAnswer {
         Draft draft = Draft.of(asked, "when to start it cold?")
                 .verdict(verdict(result, useful), but(result))
                 .figure(
-                        "starts",
-                        result.starts().stream().map(SpringAnswer::figures).toList())
-                .figure("earliest_that_pays", result.earliestThatPays().map(start -> text(start.date())))
+                        "spring",
+                        Draft.row(
+                                "starts",
+                                result.starts().stream()
+                                        .map(SpringAnswer::figures)
+                                        .toList(),
+                                "earliest_that_pays",
+                                result.earliestThatPays().map(start -> text(start.date()))))
                 .table(table(result, useful))
                 .csv(
                         "starts.csv",
