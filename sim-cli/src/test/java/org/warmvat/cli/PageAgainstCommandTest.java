@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.URI;
@@ -141,12 +142,26 @@ class PageAgainstCommandTest {
         expected.remove("result_files");
         // some dozen runs more, which the page makes when it is asked the question year
         expected.remove("sensitive");
+        if (expected.remove("steadiness") != null) {
+            withoutSteadiness((ArrayNode) expected.path("answer"));
+        }
         summary.remove("result_files");
         assertEquals(expected.toPrettyString(), summary.toPrettyString());
         assertEquals(
                 document.verdict().sentence(),
                 told.path("card").path("sentence").asText());
         compareColumns(document, told, bytes.position(4 + length));
+    }
+
+    /** Takes out the two sentences of what it costs to be steady. */
+    private static void withoutSteadiness(ArrayNode answer) {
+        int before = answer.size();
+        for (int i = answer.size() - 1; i >= 0; i--) {
+            if (answer.get(i).asText().matches("The sun may warm the slurry to .*|With a high limit of .*")) {
+                answer.remove(i);
+            }
+        }
+        assertEquals(before - 2, answer.size());
     }
 
     /** Compares the hours, days and months with the command's tables, which have six digits. */

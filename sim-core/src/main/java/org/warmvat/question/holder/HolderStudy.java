@@ -29,6 +29,7 @@ public final class HolderStudy {
     private static final double ACCURACY = 0.01;
     /** Below this share of the largest nothing smaller is asked for: minutes of gas. */
     private static final double LEAST_SHARE = 1e-4;
+
     private static final Bounds ALLOWED = Design.bounds("gas.holder.useful_m3");
 
     private static final int CURVE = 12;
