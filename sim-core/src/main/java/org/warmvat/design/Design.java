@@ -124,7 +124,6 @@ public record Design(
                 quiet = true)
         Plausible plausible) {
 
-    private static final String INSULATION = "envelope.insulation_mm";
     private static final String USUAL =
             "{tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}, envelope: {insulation_mm: 100}, control: {setpoint_c: 36}, "
                     + "feed: {feedstocks: [{kg_per_day: 10}], water: {}}, solar: {}, backup: {}, gas: {}}";
@@ -304,35 +303,12 @@ public record Design(
      * @throws Refused when there is no such number, or the design is not allowed with them
      */
     public Design with(Map<String, Double> numbers) {
-        Design changed = Numbers.with(this, listed(numbers));
+        Design changed = Numbers.with(this, envelope.listed(numbers));
         if (numbers.keySet().stream().anyMatch(path -> path.startsWith("materials"))) {
             return Parts.each(
                     changed, Material.class, material -> changed.materials().getOrDefault(material.name(), material));
         }
         return changed;
-    }
-
-    /** Where layers are listed, {@code envelope.insulation_mm} is the main insulation of wall, lid and base alike. */
-    private Map<String, Double> listed(Map<String, Double> numbers) {
-        Double thicknessMm = numbers.get(INSULATION);
-        if (thicknessMm == null || !(envelope.layers() instanceof Envelope.Listed)) {
-            return numbers;
-        }
-        Map<String, Double> listed = new LinkedHashMap<>(numbers);
-        listed.remove(INSULATION);
-        List<String> parts = List.of("wall", "lid", "floor");
-        List<List<Layer>> layers = List.of(envelope.wall(), envelope.lid(), envelope.floor());
-        for (int part = 0; part < parts.size(); part++) {
-            List<Layer> own = layers.get(part);
-            String path = "envelope." + parts.get(part) + "[";
-            envelope.rules()
-                    .mainInsulation(own)
-                    .ifPresent(main -> listed.putIfAbsent(path + own.indexOf(main) + "].thickness_mm", thicknessMm));
-        }
-        if (listed.size() == numbers.size() - 1) {
-            throw new Refused.NoNumber(INSULATION, "has no place: nothing in this design insulates");
-        }
-        return listed;
     }
 
     /**

@@ -1,9 +1,12 @@
 package org.warmvat.design;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Refused;
 
 /**
  * What stands between contents and surroundings. Layers run from inside to outside.
@@ -21,6 +24,8 @@ public record Envelope(
         Films films,
 
         @Key EnvelopeRules rules) {
+
+    private static final String INSULATION = "envelope.insulation_mm";
 
     /** An envelope of three lists of layers. */
     public Envelope(
@@ -211,5 +216,30 @@ public record Envelope(
             floor = List.copyOf(floor);
             Ranges.check(Listed.class, wall, lid, floor);
         }
+    }
+
+    /**
+     * Numbers of a design by their paths: where layers are listed, {@code envelope.insulation_mm} is the main insulation of wall, lid and
+     * base alike.
+     */
+    Map<String, Double> listed(Map<String, Double> numbers) {
+        Double thicknessMm = numbers.get(INSULATION);
+        if (thicknessMm == null || !(layers instanceof Listed)) {
+            return numbers;
+        }
+        Map<String, Double> listed = new LinkedHashMap<>(numbers);
+        listed.remove(INSULATION);
+        List<String> parts = List.of("wall", "lid", "floor");
+        List<List<Layer>> sides = List.of(wall(), lid(), floor());
+        for (int part = 0; part < parts.size(); part++) {
+            List<Layer> own = sides.get(part);
+            String path = "envelope." + parts.get(part) + "[";
+            rules().mainInsulation(own)
+                    .ifPresent(main -> listed.putIfAbsent(path + own.indexOf(main) + "].thickness_mm", thicknessMm));
+        }
+        if (listed.size() == numbers.size() - 1) {
+            throw new Refused.NoNumber(INSULATION, "has no place: nothing in this design insulates");
+        }
+        return listed;
     }
 }

@@ -293,7 +293,7 @@ public final class Reader {
             }
         }
         if (entries.size() < slot.key().orElseThrow().entries()) {
-            entries.add(quietly(() -> placeholder(slot, new Given(Map.of(), Map.of(), path, ""))));
+            entries.add(quietly(() -> one(slot, Made.placeholder(slot), path, "", Map.of())));
         }
         return entries;
     }

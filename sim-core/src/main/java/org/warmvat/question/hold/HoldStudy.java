@@ -138,8 +138,8 @@ public final class HoldStudy {
     private boolean isHeldWarm(int hour) {
         int day = SeasonTable.dayOf(file.start().plusHours(hour).toLocalDate());
         return design.spells().isEmpty()
-                || Double.isFinite(design.season().minimumC(day))
-                        && !design.season().isGrace(day);
+                || (Double.isFinite(design.season().minimumC(day))
+                        && !design.season().isGrace(day));
     }
 
     private boolean isAsked(LocalDateTime moment) {
