@@ -32,6 +32,14 @@ class SchemaFaultsTest {
                 "d.yaml line 3: control.elektronics_w is not a known key, did you mean control.electronics_w?");
     }
 
+    /** The one entry that a list must have is another kind of thing. */
+    @Test
+    void listInPlaceOfTheOnlyFeedstock() {
+        assertFaults(
+                smallWith("feed: {feedstocks: [[1, 2]]}"),
+                "d.yaml line 4: feed.feedstocks[0] is a list, expected a block");
+    }
+
     @Test
     void keyOfAnotherBlock() {
         assertFaults(
