@@ -30,7 +30,7 @@ final class Foreigner implements AutoCloseable {
     private final HttpServer server;
 
     Foreigner() throws IOException {
-        server = HttpServer.create(new InetSocketAddress(InetAddress.getByName("127.0.0.1"), 0), 0);
+        server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         byte[] page = "<!DOCTYPE html><html lang=en><title>other</title><body>other</body></html>"
                 .getBytes(StandardCharsets.UTF_8);
         server.createContext("/", exchange -> {

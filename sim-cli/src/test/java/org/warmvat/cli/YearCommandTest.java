@@ -159,8 +159,8 @@ class YearCommandTest {
         assertEquals(
                 "Invalid value for option '--engine': \"steam\", expected fast or reference\nSee warmvat year --help\n",
                 program.err());
-        assertEquals(2, program.run("year", "a", "b", "c"));
-        assertEquals("Unmatched argument at index 3: 'c'\nSee warmvat year --help\n", program.err());
+        assertEquals(2, program.run("new", "a", "b"));
+        assertEquals("Unmatched argument at index 2: 'b'\nSee warmvat new --help\n", program.err());
         assertEquals(2, program.run("year", "--out"));
         assertEquals("Missing required parameter for option '--out' (DIR)\nSee warmvat year --help\n", program.err());
     }

@@ -3,6 +3,7 @@ package org.warmvat.cli.page;
 import java.util.List;
 import org.warmvat.account.LedgerOpen;
 import org.warmvat.cli.file.InputRefused;
+import org.warmvat.design.keys.Refused;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.WeatherRefused;
@@ -15,6 +16,9 @@ final class Sentences {
     static List<String> of(Throwable failure) {
         if (failure instanceof InputRefused refused) {
             return refused.faults();
+        }
+        if (failure instanceof Refused refused) {
+            return refused.faults().stream().map(Refused.Fault::toString).toList();
         }
         if (failure instanceof StudyRefused refused) {
             return refused.faults();
@@ -34,6 +38,7 @@ final class Sentences {
     /** Whether what was asked is wrong, and not the program. */
     static boolean isRefusal(Throwable failure) {
         return failure instanceof InputRefused
+                || failure instanceof Refused
                 || failure instanceof StudyRefused
                 || failure instanceof WeatherRefused
                 || failure instanceof Questions.NotAnswered

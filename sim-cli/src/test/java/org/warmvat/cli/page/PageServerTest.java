@@ -294,10 +294,8 @@ class PageServerTest {
                                 "{\"sentences\":[\"design.yaml line 60: solar.area_m2 -3, expected a number, 0 to 1000 m2\"],\"text\":\""),
                 answer.text());
         assertTrue(answer.text().contains("\"tree\":{\"title\":\"Thornacre"), answer.text());
-        assertEquals(
-                422,
-                posted("year", "{\"text\":\"\\u0000\",\"weather\":\"cool-southern\"}")
-                        .code());
+        Answer nothing = posted("year", "{\"text\":\"\\u0000\",\"weather\":\"cool-southern\"}");
+        assertEquals(422, nothing.code(), nothing.text());
         assertEquals(
                 422, posted("year", "{\"weather\":\"no such\",\"text\":\"\"}").code());
         assertEquals(500, posted("year", "no json").code());
