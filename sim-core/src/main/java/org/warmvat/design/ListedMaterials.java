@@ -18,27 +18,6 @@ public final class ListedMaterials {
             }
             return material;
         });
-        return new Design(
-                design.title(),
-                design.tank(),
-                design.envelope(),
-                all,
-                design.fittings(),
-                design.feed(),
-                design.mixer(),
-                design.solar(),
-                design.backup(),
-                design.control(),
-                design.gas(),
-                design.contents(),
-                design.site(),
-                design.runIn(),
-                design.prices(),
-                design.spells(),
-                design.shelter(),
-                design.effluent(),
-                design.adjust(),
-                design.project(),
-                design.plausible());
+        return Parts.component(design, "materials", all);
     }
 }

@@ -18,6 +18,7 @@ import org.warmvat.design.GroundWave;
 import org.warmvat.design.Layer;
 import org.warmvat.design.SolarCircuit;
 import org.warmvat.design.Spell;
+import org.warmvat.design.keys.Parts;
 
 /** A design with one thing changed and everything else as it was. Pure functions; each refuses what the design records refuse. */
 public final class Variations {
@@ -153,27 +154,6 @@ public final class Variations {
                 new Spell.Runs(Optional.of(false), Optional.empty(), Optional.empty()));
         List<Spell> spells = new ArrayList<>(design.spells());
         spells.add(off);
-        return new Design(
-                design.title(),
-                design.tank(),
-                design.envelope(),
-                design.materials(),
-                design.fittings(),
-                design.feed(),
-                design.mixer(),
-                design.solar(),
-                design.backup(),
-                design.control(),
-                design.gas(),
-                design.contents(),
-                design.site(),
-                design.runIn(),
-                design.prices(),
-                spells,
-                design.shelter(),
-                design.effluent(),
-                design.adjust(),
-                design.project(),
-                design.plausible());
+        return Parts.component(design, "spells", spells);
     }
 }

@@ -1,11 +1,6 @@
 package org.warmvat.cli.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -29,7 +24,7 @@ import org.warmvat.question.choose.Terms;
 /** Reads files of choices: YAML or JSON that says what can be bought, at what prices and within what limits. */
 public final class ChoicesDocument {
 
-    private static final FileSchema SCHEMA = new FileSchema(schemaTree());
+    private static final FileSchema SCHEMA = FileSchema.shipped("choices.schema.json");
     private static final double USUAL_YEARS = 15;
     private static final double USUAL_INTEREST = 0.03;
 
@@ -45,10 +40,10 @@ public final class ChoicesDocument {
     private final Faults faults;
     private final Map<String, String> placed = new HashMap<>();
 
-    private ChoicesDocument(DesignDocument design, JsonNode tree, Faults faults) {
+    private ChoicesDocument(DesignDocument design, FileTree file) {
         this.design = design;
-        this.tree = tree;
-        this.faults = faults;
+        tree = file.keys();
+        faults = file.faults();
     }
 
     /**
@@ -70,25 +65,10 @@ public final class ChoicesDocument {
      */
     public static Choices read(String name, byte[] bytes, DesignDocument design) {
         String text = SourceText.decode(name, bytes);
-        Map<String, Integer> lines = new HashMap<>();
-        Faults faults = new Faults(name, lines);
-        ObjectNode tree =
-                name.endsWith(".json") ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
-        faults.refuseIfAny();
-        SchemaCheck.run(SCHEMA, tree, faults);
-        faults.refuseIfAny();
-        Choices choices = new ChoicesDocument(design, tree, faults).choices();
-        faults.refuseIfAny();
+        FileTree file = FileTree.read(name, text).checked(SCHEMA);
+        Choices choices = new ChoicesDocument(design, file).choices();
+        file.faults().refuseIfAny();
         return choices;
-    }
-
-    private static JsonNode schemaTree() {
-        try (InputStream in = ChoicesDocument.class.getResourceAsStream("choices.schema.json")) {
-            Faults none = new Faults("choices.schema.json", Map.of());
-            return JsonText.read(new String(in.readAllBytes(), StandardCharsets.UTF_8), new HashMap<>(), none);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private Choices choices() {

@@ -28,6 +28,12 @@ final class FileSchema {
         this.root = root;
     }
 
+    /** One that is shipped with the program. */
+    static FileSchema shipped(String resource) {
+        return new FileSchema(
+                FileTree.read(resource, SourceText.shipped(resource)).keys());
+    }
+
     /** The schema as text, ending in a line feed. */
     String text() {
         return PlainTree.pretty(root);

@@ -3,15 +3,10 @@ package org.warmvat.cli.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -55,9 +50,9 @@ public final class LayoutDocument {
     private final JsonNode tree;
     private final Faults faults;
 
-    private LayoutDocument(JsonNode tree, Faults faults) {
-        this.tree = tree;
-        this.faults = faults;
+    private LayoutDocument(FileTree file) {
+        tree = file.keys();
+        faults = file.faults();
     }
 
     /**
@@ -78,16 +73,11 @@ public final class LayoutDocument {
      * @throws InputRefused with every fault, up to twenty
      */
     public static Layout parse(String name, String text) {
-        Map<String, Integer> lines = new HashMap<>();
-        Faults faults = new Faults(name, lines);
-        ObjectNode tree =
-                name.endsWith(".json") ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
-        faults.refuseIfAny();
-        inSmallLetters(tree);
-        SchemaCheck.run(SCHEMA, tree, faults);
-        faults.refuseIfAny();
-        Layout layout = new LayoutDocument(tree, faults).layout();
-        faults.refuseIfAny();
+        FileTree file = FileTree.read(name, text);
+        inSmallLetters(file.keys());
+        file.checked(SCHEMA);
+        Layout layout = new LayoutDocument(file).layout();
+        file.faults().refuseIfAny();
         return layout;
     }
 
@@ -111,14 +101,7 @@ public final class LayoutDocument {
 
     /** The shipped schema, with the units of every column, which stand in one place only. */
     private static JsonNode schemaTree() {
-        JsonNode root;
-        try (InputStream in = LayoutDocument.class.getResourceAsStream("layout.schema.json")) {
-            Faults none = new Faults("layout.schema.json", Map.of());
-            root = JsonText.read(new String(in.readAllBytes(), StandardCharsets.UTF_8), new HashMap<>(), none);
-            none.refuseIfAny();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        JsonNode root = FileSchema.shipped("layout.schema.json").root();
         for (Quantity quantity : Quantity.values()) {
             addBranches((ObjectNode) root.at("/$defs/columns/properties/" + quantity.key()), root, quantity);
         }

@@ -1,14 +1,8 @@
 package org.warmvat.cli.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,16 +20,16 @@ import org.warmvat.weather.layout.TimeForm;
 /** Reads layout files of logs: YAML or JSON that says how a logger's text is laid out. */
 public final class LogLayoutDocument {
 
-    private static final FileSchema SCHEMA = new FileSchema(schemaTree());
+    private static final FileSchema SCHEMA = FileSchema.shipped("log-layout.schema.json");
     private static final Map<String, Character> DELIMITERS =
             Map.of(",", ',', "comma", ',', ";", ';', "semicolon", ';', "tab", '\t', "|", '|', "bar", '|');
 
     private final JsonNode tree;
     private final Faults faults;
 
-    private LogLayoutDocument(JsonNode tree, Faults faults) {
-        this.tree = tree;
-        this.faults = faults;
+    private LogLayoutDocument(FileTree file) {
+        tree = file.keys();
+        faults = file.faults();
     }
 
     /**
@@ -55,25 +49,10 @@ public final class LogLayoutDocument {
      * @throws InputRefused with every fault, up to twenty
      */
     public static LogLayout parse(String name, String text) {
-        Map<String, Integer> lines = new HashMap<>();
-        Faults faults = new Faults(name, lines);
-        ObjectNode tree =
-                name.endsWith(".json") ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
-        faults.refuseIfAny();
-        SchemaCheck.run(SCHEMA, tree, faults);
-        faults.refuseIfAny();
-        LogLayout layout = new LogLayoutDocument(tree, faults).layout();
-        faults.refuseIfAny();
+        FileTree file = FileTree.read(name, text).checked(SCHEMA);
+        LogLayout layout = new LogLayoutDocument(file).layout();
+        file.faults().refuseIfAny();
         return layout;
-    }
-
-    private static JsonNode schemaTree() {
-        try (InputStream in = LogLayoutDocument.class.getResourceAsStream("log-layout.schema.json")) {
-            Faults none = new Faults("log-layout.schema.json", Map.of());
-            return JsonText.read(new String(in.readAllBytes(), StandardCharsets.UTF_8), new HashMap<>(), none);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private LogLayout layout() {
@@ -205,7 +184,7 @@ public final class LogLayoutDocument {
 
     /** The schema, for editors that complete and check keys. */
     public static String schema() {
-        return schemaTree().toPrettyString();
+        return SCHEMA.text();
     }
 
     private Set<String> missing() {

@@ -1,6 +1,8 @@
 package org.warmvat.cli.file;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
@@ -95,5 +97,14 @@ final class SourceText {
             line += bytes[i] == '\n' ? 1 : 0;
         }
         return line;
+    }
+
+    /** A text that is shipped with the program. */
+    static String shipped(String resource) {
+        try (InputStream in = SourceText.class.getResourceAsStream(resource)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

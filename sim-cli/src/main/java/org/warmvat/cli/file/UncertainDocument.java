@@ -2,12 +2,7 @@ package org.warmvat.cli.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +16,7 @@ import org.warmvat.sampling.Spread;
 /** Reads files of uncertain inputs, YAML or JSON: which numbers of a design are not known well, and how far they may lie. */
 public final class UncertainDocument {
 
-    private static final FileSchema SCHEMA =
-            new FileSchema(JsonText.read(text("uncertain.schema.json"), new HashMap<>(), new Faults("", Map.of())));
+    private static final FileSchema SCHEMA = FileSchema.shipped("uncertain.schema.json");
     private static final String PROPOSAL = "uncertain.yaml";
     private static final int MOST_INPUTS = 100;
 
@@ -30,12 +24,9 @@ public final class UncertainDocument {
     private final Faults faults;
 
     private UncertainDocument(String name, String text) {
-        Map<String, Integer> lines = new HashMap<>();
-        faults = new Faults(name, lines);
-        tree = name.endsWith(".json") ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
-        faults.refuseIfAny();
-        SchemaCheck.run(SCHEMA, tree, faults);
-        faults.refuseIfAny();
+        FileTree file = FileTree.read(name, text).checked(SCHEMA);
+        tree = file.keys();
+        faults = file.faults();
     }
 
     /**
@@ -56,18 +47,10 @@ public final class UncertainDocument {
 
     /** The proposal, as far as a design has its inputs. */
     public static List<Uncertain> proposal(Design design) {
-        return new UncertainDocument(PROPOSAL, text(PROPOSAL))
+        return new UncertainDocument(PROPOSAL, SourceText.shipped(PROPOSAL))
                 .inputs().stream()
                         .filter(input -> UncertainTank.fault(design, input).isEmpty())
                         .toList();
-    }
-
-    private static String text(String resource) {
-        try (InputStream in = UncertainDocument.class.getResourceAsStream(resource)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private List<Uncertain> inputs() {

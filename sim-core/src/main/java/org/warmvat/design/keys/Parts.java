@@ -31,6 +31,25 @@ public final class Parts {
         return changed(record, part, Optional.empty());
     }
 
+    /**
+     * The same record with another value of a component, for those that hold several parts.
+     *
+     * @param component name of the component
+     * @throws IllegalArgumentException when the record has no such component
+     */
+    @SuppressWarnings("unchecked") // the same kind of record comes back
+    public static <T extends Record> T component(T record, String component, Object value) {
+        Block block = Block.of(record.getClass());
+        Object[] values = block.values(record);
+        for (int i = 0; i < values.length; i++) {
+            if (block.slots().get(i).component().getName().equals(component)) {
+                values[i] = value;
+                return (T) block.make(values);
+            }
+        }
+        throw new IllegalArgumentException(record.getClass().getSimpleName() + " has no " + component);
+    }
+
     @SuppressWarnings("unchecked") // the same kind of record comes back
     private static <T extends Record> T changed(T record, Class<?> kind, Optional<Record> part) {
         return (T) exchanged(record, kind, part)
