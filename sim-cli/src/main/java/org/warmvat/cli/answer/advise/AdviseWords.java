@@ -69,8 +69,10 @@ final class AdviseWords {
                 "The end of the pipe " + one.about() + " cools to " + Words.celsius(one.amount())
                         + " and may freeze"
                         + one.change()
-                                .map(change -> ": give it " + Words.number(change.to()) + " mm of insulation (now "
-                                        + Words.number(change.from().orElseThrow()) + " mm).")
+                                .map(
+                                        change -> ": give it " + Words.number(change.to()) + " mm of insulation (now "
+                                                + Words.number(change.from().orElseThrow())
+                                                + " mm). With it no pipe's end is below 0 °C in this weather; a colder winter asks for more.")
                                 .orElse(
                                         ": no insulation alone keeps it open; shorten it, bring its end under the tank's insulation, or"
                                                 + " fit a frost heater made for such pipes.");
@@ -125,7 +127,7 @@ final class AdviseWords {
                 + Words.celsius(one.amount())
                 + " by calculation: loop, fluid and relief valve must bear the tested stagnation temperature of its certificate"
                 + (one.change().isPresent()
-                        ? ", or drain or cover it from " + days(one.about())
+                        ? ", or cover it, or drain it while it is cold, from " + days(one.about())
                                 + ", when the tank keeps as warm without it."
                         : ".");
     }
