@@ -80,7 +80,15 @@ public final class Draft {
     /** A heading with sentences under it; nothing where there are none. */
     public Draft paragraph(String heading, List<String> sentences) {
         if (!sentences.isEmpty()) {
-            paragraphs.add(new Paragraph(heading, sentences));
+            paragraphs.add(new Paragraph(heading, sentences, false));
+        }
+        return this;
+    }
+
+    /** The same with each sentence by itself. */
+    public Draft items(String heading, List<String> sentences) {
+        if (!sentences.isEmpty()) {
+            paragraphs.add(new Paragraph(heading, sentences, true));
         }
         return this;
     }

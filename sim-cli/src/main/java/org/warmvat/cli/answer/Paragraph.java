@@ -7,11 +7,13 @@ import java.util.List;
  *
  * @param heading the question answered
  * @param sentences whole sentences
+ * @param apart whether each stands by itself, as the items of a list do
  */
-public record Paragraph(String heading, List<String> sentences) {
+public record Paragraph(String heading, List<String> sentences, boolean apart) {
 
-    /** The sentences in a row, with units kept on the line of their numbers. */
-    public String text() {
-        return Words.unbroken(String.join(" ", sentences));
+    /** The sentences, in a row or each by itself, with units kept on the line of their numbers. */
+    public List<String> blocks() {
+        return (apart ? sentences : List.of(String.join(" ", sentences)))
+                .stream().map(Words::unbroken).toList();
     }
 }

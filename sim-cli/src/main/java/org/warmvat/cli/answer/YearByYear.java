@@ -77,7 +77,8 @@ public final class YearByYear {
                                         .map(year -> year.name() + ": "
                                                 + year.answer().verdict().sentence()),
                                 Stream.of("All that follows is of the worst year."))
-                        .toList()));
+                        .toList(),
+                true));
         paragraphs.addAll(full.body().paragraphs());
         List<Table> tables = new ArrayList<>();
         if (!full.body().keyFigures().isEmpty()) {

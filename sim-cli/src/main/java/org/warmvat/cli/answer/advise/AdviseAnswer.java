@@ -45,7 +45,7 @@ public final class AdviseAnswer {
     private Draft told() {
         Draft draft = Draft.of(asked, "what to do?")
                 .verdict(verdict(), but())
-                .paragraph("What to do, the first first", numbered())
+                .items("What to do, the first first", numbered())
                 .paragraph("All of it together", together())
                 .paragraph("What was run", grounds())
                 .figure("advise", Draft.row("recommendations", rows(true)))

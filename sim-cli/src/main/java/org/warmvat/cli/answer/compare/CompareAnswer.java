@@ -45,7 +45,7 @@ public final class CompareAnswer {
         CompareWords words = new CompareWords(result, names);
         Draft draft = Draft.of(asked, "which is better at what?")
                 .verdict(words.verdict(), List.of())
-                .paragraph("Which is better at what", words.sentences())
+                .items("Which is better at what", words.sentences())
                 .paragraph("What differs in the inputs", differencesInWords())
                 .tables(tables())
                 .figure(
