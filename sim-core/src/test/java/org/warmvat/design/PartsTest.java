@@ -2,11 +2,17 @@ package org.warmvat.design;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.warmvat.design.keys.Parts;
+import org.warmvat.design.keys.Refused;
 import org.warmvat.sun.SkyModel;
 
 /** What the parts derive, against hand calculations. */
@@ -110,5 +116,24 @@ class PartsTest {
         assertEquals(44_800, foam.material().heatCapacityJPerM3K());
         assertTrue(rules.isInsulation(foam));
         assertFalse(rules.isInsulation(timber));
+    }
+
+    /** Of two choices there can be but one: neither number is left out in silence. */
+    @Test
+    void numbersOfTwoChoicesAreRefused() {
+        Map<String, Double> both = new LinkedHashMap<>();
+        both.put("control.floor_c", 33.0);
+        both.put("control.floor_below_setpoint_k", 2.0);
+        assertTrue(assertThrows(Refused.class, () -> Design.usual().with(both))
+                .getMessage()
+                .contains("has no place beside control."));
+    }
+
+    @Test
+    void aComponentIsExchangedByItsName() {
+        assertEquals(
+                List.of(), Parts.component(Design.usual(), "spells", List.of()).spells());
+        assertEquals("x", Parts.component(Design.usual(), "title", "x").title());
+        assertThrows(IllegalArgumentException.class, () -> Parts.component(Design.usual(), "nothing", 1));
     }
 }

@@ -111,11 +111,24 @@ public final class Numbers {
         for (Block variant : slot.variants()) {
             Change within = change.within(variant.names());
             if (!within.isEmpty()) {
+                refuseOthers(slot, within, change);
                 Object changed = variant.type().isInstance(inside) ? record(inside, within) : other(variant, within);
                 return slot.optional() ? Optional.of(changed) : changed;
             }
         }
         return value;
+    }
+
+    /** Numbers of two choices, of which there can be but one. */
+    private static void refuseOthers(Slot slot, Change chosen, Change change) {
+        for (Block variant : slot.variants()) {
+            for (List<String> steps : change.within(variant.names()).numbers().keySet()) {
+                if (!chosen.numbers().containsKey(steps)) {
+                    String one = chosen.at(chosen.numbers().keySet().iterator().next());
+                    throw new Refused.NoNumber(change.at(steps), "has no place beside " + one + ": they say the same");
+                }
+            }
+        }
     }
 
     /** Another choice than the one there is, made by the number that names it. */
