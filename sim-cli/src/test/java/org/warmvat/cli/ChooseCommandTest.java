@@ -1,6 +1,7 @@
 package org.warmvat.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -111,6 +112,20 @@ class ChooseCommandTest {
         assertTrue(program.out().contains("Against the design as drawn, which costs"), program.out());
         assertTrue(program.out().contains("no advice to invest"), program.out());
         assertTrue(Files.exists(folder.resolve("out/front.png")));
+    }
+
+    /** A best by the program's example prices of energy is not the user's best, unless he states his own. */
+    @Test
+    void examplePricesOfEnergyAreToldBesideTheVerdict() throws IOException {
+        String told = "What energy costs and gas is worth are examples";
+        assertEquals(0, choose(CHOICES), program.err());
+        assertTrue(program.out().contains(told), program.out());
+        Files.writeString(
+                Path.of(design),
+                Files.readString(Path.of(design))
+                        + "prices: {electricity_per_kwh: 0.3, gas_worth_per_kwh: 0.1, fuel_per_kwh: 0.1}\n");
+        assertEquals(0, choose(CHOICES), program.err());
+        assertFalse(program.out().contains(told), program.out());
     }
 
     @Test

@@ -58,7 +58,7 @@ public final class ChooseAnswer {
 
     private Draft told(Asked asked) {
         Draft draft = Draft.of(asked, "chosen")
-                .verdict(words.verdict(), words.but())
+                .verdict(words.verdict(), words.but(asked.pricesAreExamples()))
                 .paragraph("What was tried?", words.effort())
                 .paragraph("What else?", words.others())
                 .paragraph("Which choice matters most?", words.influence())

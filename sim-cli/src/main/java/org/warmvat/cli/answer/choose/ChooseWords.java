@@ -89,7 +89,7 @@ final class ChooseWords {
                 .toList());
     }
 
-    List<String> but() {
+    List<String> but(boolean exampleEnergyPrices) {
         List<String> but = new ArrayList<>();
         if (result.best().allowed()) {
             but.add(againstDrawn());
@@ -97,6 +97,11 @@ final class ChooseWords {
         but.add(
                 "The prices are those of the file of choices; labour and what it leaves out is not counted, and this is no advice to"
                         + " invest.");
+        if (exampleEnergyPrices) {
+            but.add(
+                    "What energy costs and gas is worth are examples of the program: the design states neither, and with the prices of"
+                            + " your place another design may be best.");
+        }
         return but;
     }
 

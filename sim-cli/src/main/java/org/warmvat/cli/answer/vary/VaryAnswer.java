@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.PartAnswer;
 import org.warmvat.cli.answer.Table;
@@ -84,7 +86,10 @@ public final class VaryAnswer {
         }
         PaybackSentences payback = new PaybackSentences(sweep, asked.design().prices());
         if (payback.apply()) {
-            draft.paragraph("Does more of it pay?", payback.sentences());
+            draft.paragraph(
+                    "Does more of it pay?",
+                    Stream.concat(payback.sentences().stream(), Stream.of(MoneySentences.whose(asked)))
+                            .toList());
             payback.steps().ifPresent(steps -> draft.table(steps.table()).figure("payback", steps.figures()));
         }
         return draft.pictures(() -> SweepDrawing.of(sweep, shown, fronts));
