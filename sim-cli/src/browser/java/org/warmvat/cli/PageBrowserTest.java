@@ -375,7 +375,8 @@ class PageBrowserTest {
             assertThat(page.locator("#answer .report")).containsText("onerror=alert(1)");
             Page report = page.waitForPopup(
                     () -> page.locator("text=as a page of its own").click());
-            assertThat(report.locator("h1")).containsText("onerror=alert(1)"); // a page not yet attached cannot be loaded again
+            assertThat(report.locator("h1"))
+                    .containsText("onerror=alert(1)"); // a page not yet attached cannot be loaded again
             report.onConsoleMessage(message -> faults.add("report: " + message.text()));
             report.reload();
             assertThat(report.locator("h1")).containsText("onerror=alert(1)");

@@ -5,7 +5,7 @@ import java.util.concurrent.Callable;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.LayoutDocument;
 import org.warmvat.cli.file.LogLayoutDocument;
-import org.warmvat.design.FeedMaterial;
+import org.warmvat.design.feeding.FeedMaterial;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

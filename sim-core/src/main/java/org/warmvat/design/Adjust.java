@@ -1,6 +1,7 @@
 package org.warmvat.design;
 
 import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Ranges;
 
 /**
  * Factors on what the drawing says, as a log or a measurement has shown (equation 16.1).

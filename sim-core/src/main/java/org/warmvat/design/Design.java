@@ -5,13 +5,37 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.warmvat.design.envelope.Envelope;
+import org.warmvat.design.envelope.Fitting;
+import org.warmvat.design.envelope.Material;
+import org.warmvat.design.feeding.Estimate;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.gas.Condensate;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.keys.Bounds;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Key;
 import org.warmvat.design.keys.Numbers;
 import org.warmvat.design.keys.Parts;
+import org.warmvat.design.keys.Ranges;
 import org.warmvat.design.keys.Reader;
 import org.warmvat.design.keys.Refused;
+import org.warmvat.design.season.SeasonCalendar;
+import org.warmvat.design.season.SeasonTable;
+import org.warmvat.design.season.Spell;
+import org.warmvat.design.surroundings.Ground;
+import org.warmvat.design.surroundings.Outdoors;
+import org.warmvat.design.surroundings.Shading;
+import org.warmvat.design.surroundings.Shelter;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Contents;
+import org.warmvat.design.tank.Effluent;
+import org.warmvat.design.tank.Mixer;
+import org.warmvat.design.tank.Tank;
 
 /**
  * Everything a builder decides about one heated digester: the root of the design records.

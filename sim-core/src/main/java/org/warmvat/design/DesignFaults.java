@@ -3,8 +3,18 @@ package org.warmvat.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.HighLimit;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.design.keys.Shown;
+import org.warmvat.design.season.Spell;
+import org.warmvat.design.surroundings.Shelter;
+import org.warmvat.design.tank.Tank;
 
 /** What may not be in a design as a whole, though each of its parts is allowed. */
 final class DesignFaults {

@@ -3,6 +3,7 @@ package org.warmvat.design;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.warmvat.design.envelope.Material;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Reader;
 import org.warmvat.design.keys.Refused;

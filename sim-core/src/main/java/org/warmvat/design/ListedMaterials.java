@@ -2,6 +2,7 @@ package org.warmvat.design;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.warmvat.design.envelope.Material;
 import org.warmvat.design.keys.Parts;
 
 /** Lists the known materials that a design only names under its {@code materials}, so that their numbers have paths. */

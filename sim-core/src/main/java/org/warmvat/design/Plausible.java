@@ -2,6 +2,7 @@ package org.warmvat.design;
 
 import java.util.List;
 import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Ranges;
 
 /**
  * Bounds beyond which numbers are remarked on as unlikely (common practice, no source), for who knows better.

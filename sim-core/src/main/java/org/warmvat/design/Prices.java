@@ -1,6 +1,7 @@
 package org.warmvat.design;
 
 import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Ranges;
 import org.warmvat.design.keys.Reader;
 
 /**

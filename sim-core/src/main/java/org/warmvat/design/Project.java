@@ -2,6 +2,7 @@ package org.warmvat.design;
 
 import java.util.Optional;
 import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Ranges;
 
 /**
  * What stands in the title block of a report.

@@ -1,6 +1,8 @@
 package org.warmvat.design;
 
 import org.warmvat.design.keys.Key;
+import org.warmvat.design.keys.Ranges;
+import org.warmvat.design.season.DailyWindow;
 
 /** How long a year is run in before its first hour counts. */
 public sealed interface RunIn {

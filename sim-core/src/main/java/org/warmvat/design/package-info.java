@@ -1,5 +1,5 @@
 /**
- * The design of a tank as plain records: what the builder decides, checked at birth.
+ * The design of a tank as plain records: what the builder decides, checked at birth. One room per thing; this one holds the whole and what belongs to all.
  *
  * <p>Entry type: {@link org.warmvat.design.Design}. Every record refuses a value out of its range with an
  * {@link java.lang.IllegalArgumentException} that names the value and the range; what may be absent is an {@code Optional} or a

@@ -2,10 +2,10 @@ package org.warmvat.envelope;
 
 import java.util.Optional;
 import org.warmvat.design.Design;
-import org.warmvat.design.EnvelopeRules;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Shape;
-import org.warmvat.design.Tank;
+import org.warmvat.design.envelope.EnvelopeRules;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 
 /**
  * Edges where the foam of two adjoining walls meets: conductances beside the layers (equation 2.8; shape factor of two

@@ -1,7 +1,7 @@
 package org.warmvat.envelope;
 
 import org.warmvat.design.Design;
-import org.warmvat.design.Films;
+import org.warmvat.design.envelope.Films;
 import org.warmvat.network.Around;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Chain;

@@ -2,13 +2,13 @@ package org.warmvat.envelope;
 
 import java.util.List;
 import org.warmvat.design.Design;
-import org.warmvat.design.Envelope;
-import org.warmvat.design.EnvelopeRules;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Place;
-import org.warmvat.design.Shape;
-import org.warmvat.design.StandsOn;
-import org.warmvat.design.Tank;
+import org.warmvat.design.envelope.Envelope;
+import org.warmvat.design.envelope.EnvelopeRules;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 
 /**
  * The four envelope parts of a design: geometry, layers and what each outside face meets (model section 2).

@@ -1,7 +1,7 @@
 package org.warmvat.envelope;
 
 import org.warmvat.design.Design;
-import org.warmvat.design.Fitting;
+import org.warmvat.design.envelope.Fitting;
 
 /**
  * Heat lost by a fitting (equation 2.7; the pipe as a fin with an adiabatic tip: Incropera and others, Fundamentals of Heat

@@ -2,8 +2,8 @@ package org.warmvat.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.warmvat.design.EnvelopeRules;
-import org.warmvat.design.Layer;
+import org.warmvat.design.envelope.EnvelopeRules;
+import org.warmvat.design.envelope.Layer;
 
 /**
  * The layers of one envelope part as a chain of sub-nodes from inside to outside (equations 2.1, 2.2; ISO 6946 for plane and

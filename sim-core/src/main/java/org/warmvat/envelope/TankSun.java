@@ -1,8 +1,8 @@
 package org.warmvat.envelope;
 
 import org.warmvat.design.Design;
-import org.warmvat.design.Shading;
-import org.warmvat.design.Shape;
+import org.warmvat.design.surroundings.Shading;
+import org.warmvat.design.tank.Shape;
 import org.warmvat.sun.Irradiance;
 import org.warmvat.sun.SkyView;
 import org.warmvat.sun.SunHour;

@@ -1,6 +1,6 @@
 package org.warmvat.feeding;
 
-import org.warmvat.design.Hygienisation;
+import org.warmvat.design.feeding.Hygienisation;
 
 /**
  * Heat that a batch takes before it is fed (equation 15.1), per kg of the stream that is heated.

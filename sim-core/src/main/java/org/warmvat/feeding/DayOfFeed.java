@@ -1,8 +1,8 @@
 package org.warmvat.feeding;
 
 import java.util.List;
-import org.warmvat.design.Feed;
-import org.warmvat.design.Feedstock;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.feeding.Feedstock;
 import org.warmvat.season.InForce;
 
 /**

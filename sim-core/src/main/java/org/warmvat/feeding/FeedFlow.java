@@ -1,8 +1,8 @@
 package org.warmvat.feeding;
 
 import java.util.Optional;
-import org.warmvat.design.DailySchedule;
-import org.warmvat.design.Feed;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.season.DailySchedule;
 import org.warmvat.network.Interval;
 import org.warmvat.network.KnownRate;
 import org.warmvat.network.Surroundings;

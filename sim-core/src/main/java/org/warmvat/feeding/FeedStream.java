@@ -1,6 +1,6 @@
 package org.warmvat.feeding;
 
-import org.warmvat.design.Contents;
+import org.warmvat.design.tank.Contents;
 
 /**
  * One stream into the tank, feedstocks together or dilution water, and its enthalpy (equation 3.1).

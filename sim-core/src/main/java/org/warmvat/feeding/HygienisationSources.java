@@ -1,7 +1,7 @@
 package org.warmvat.feeding;
 
-import org.warmvat.design.BackupSource;
-import org.warmvat.design.Hygienisation;
+import org.warmvat.design.feeding.Hygienisation;
+import org.warmvat.design.heating.BackupSource;
 import org.warmvat.network.Energy;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Line;

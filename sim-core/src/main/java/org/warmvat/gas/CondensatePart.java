@@ -1,7 +1,7 @@
 package org.warmvat.gas;
 
-import org.warmvat.design.Condensate;
-import org.warmvat.design.Gas;
+import org.warmvat.design.gas.Condensate;
+import org.warmvat.design.gas.Gas;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Line;
 import org.warmvat.network.Margin;

@@ -3,11 +3,11 @@ package org.warmvat.gas;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
-import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
-import org.warmvat.design.Feedstock;
-import org.warmvat.design.Gas;
-import org.warmvat.design.SeasonTable;
+import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.season.SeasonTable;
 
 /**
  * Methane of a design's feedstocks along slurry temperatures that are known, hour by hour (equations 7.1 to 7.4): what a run's

@@ -1,7 +1,7 @@
 package org.warmvat.gas;
 
-import org.warmvat.design.Gas;
-import org.warmvat.design.GasHolder;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.gas.GasHolder;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Line;

@@ -1,6 +1,6 @@
 package org.warmvat.gas;
 
-import org.warmvat.design.GasUse;
+import org.warmvat.design.gas.GasUse;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Line;

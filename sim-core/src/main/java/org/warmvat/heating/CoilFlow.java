@@ -1,6 +1,6 @@
 package org.warmvat.heating;
 
-import org.warmvat.design.Coil;
+import org.warmvat.design.heating.Coil;
 
 /**
  * A coil fed at a flow: what it passes per kelvin between the circuit's mean temperature and the slurry (equations 5.2 and

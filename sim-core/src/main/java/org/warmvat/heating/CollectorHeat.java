@@ -1,7 +1,7 @@
 package org.warmvat.heating;
 
-import org.warmvat.design.Collector;
-import org.warmvat.design.WindAndSkyLoss;
+import org.warmvat.design.heating.Collector;
+import org.warmvat.design.heating.WindAndSkyLoss;
 import org.warmvat.physics.PhysicalConstants;
 
 /**

@@ -1,7 +1,7 @@
 package org.warmvat.heating;
 
-import org.warmvat.design.Collector;
-import org.warmvat.design.Shading;
+import org.warmvat.design.heating.Collector;
+import org.warmvat.design.surroundings.Shading;
 import org.warmvat.sun.Plane;
 import org.warmvat.sun.SkyModel;
 import org.warmvat.sun.SkyView;

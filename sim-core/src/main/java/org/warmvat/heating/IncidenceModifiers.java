@@ -1,8 +1,8 @@
 package org.warmvat.heating;
 
 import java.util.List;
-import org.warmvat.design.BeamModifier;
-import org.warmvat.design.Collector;
+import org.warmvat.design.heating.BeamModifier;
+import org.warmvat.design.heating.Collector;
 import org.warmvat.sun.Plane;
 import org.warmvat.sun.SunHour;
 import org.warmvat.sun.TiltedIrradiance;

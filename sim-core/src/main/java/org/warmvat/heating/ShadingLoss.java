@@ -1,8 +1,8 @@
 package org.warmvat.heating;
 
 import java.util.Arrays;
-import org.warmvat.design.Collector;
-import org.warmvat.design.Shading;
+import org.warmvat.design.heating.Collector;
+import org.warmvat.design.surroundings.Shading;
 import org.warmvat.weather.Weather;
 
 /**

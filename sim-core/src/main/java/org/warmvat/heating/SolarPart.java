@@ -2,8 +2,8 @@ package org.warmvat.heating;
 
 import java.util.function.BooleanSupplier;
 import org.warmvat.design.Design;
-import org.warmvat.design.PumpControl;
-import org.warmvat.design.SolarCircuit;
+import org.warmvat.design.heating.PumpControl;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Circuit;
 import org.warmvat.network.Exchange;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import org.warmvat.design.Design;
-import org.warmvat.design.GroundWave;
+import org.warmvat.design.surroundings.GroundWave;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;

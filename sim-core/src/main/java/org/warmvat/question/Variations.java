@@ -8,17 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.BackupSource;
-import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
-import org.warmvat.design.DilutionWater;
-import org.warmvat.design.Envelope;
-import org.warmvat.design.GroundWave;
-import org.warmvat.design.Layer;
-import org.warmvat.design.SolarCircuit;
-import org.warmvat.design.Spell;
+import org.warmvat.design.envelope.Envelope;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.feeding.DilutionWater;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.keys.Parts;
+import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.season.Spell;
+import org.warmvat.design.surroundings.GroundWave;
 
 /** A design with one thing changed and everything else as it was. Pure functions; each refuses what the design records refuse. */
 public final class Variations {

@@ -1,7 +1,7 @@
 package org.warmvat.season;
 
 import org.warmvat.design.Design;
-import org.warmvat.design.SeasonTable;
+import org.warmvat.design.season.SeasonTable;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;

@@ -2,8 +2,8 @@ package org.warmvat.shelter;
 
 import java.util.function.IntToDoubleFunction;
 import org.warmvat.design.Design;
-import org.warmvat.design.Films;
-import org.warmvat.design.Shelter;
+import org.warmvat.design.envelope.Films;
+import org.warmvat.design.surroundings.Shelter;
 import org.warmvat.network.Around;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Exchange;

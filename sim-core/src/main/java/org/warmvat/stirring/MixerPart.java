@@ -1,7 +1,7 @@
 package org.warmvat.stirring;
 
 import java.util.Optional;
-import org.warmvat.design.Mixer;
+import org.warmvat.design.tank.Mixer;
 import org.warmvat.network.Balance;
 import org.warmvat.network.Interval;
 import org.warmvat.network.KnownRate;

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
-import org.warmvat.design.Envelope;
-import org.warmvat.design.Fitting;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Shape;
-import org.warmvat.design.Tank;
+import org.warmvat.design.envelope.Envelope;
+import org.warmvat.design.envelope.Fitting;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 
 /**
  * What has to be had for a tank, net: corners, laps, joints and waste are left out. A layer of the wall is taken at its middle, one of lid and

@@ -1,7 +1,7 @@
 package org.warmvat.tank;
 
 import org.warmvat.design.Design;
-import org.warmvat.design.Films;
+import org.warmvat.design.envelope.Films;
 import org.warmvat.envelope.Boundary;
 import org.warmvat.envelope.Edges;
 import org.warmvat.envelope.EnvelopeParts;

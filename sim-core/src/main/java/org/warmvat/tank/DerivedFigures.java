@@ -1,11 +1,11 @@
 package org.warmvat.tank;
 
 import java.util.Optional;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.Coil;
-import org.warmvat.design.Contents;
 import org.warmvat.design.Design;
-import org.warmvat.design.Feedstock;
+import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.Coil;
+import org.warmvat.design.tank.Contents;
 import org.warmvat.heating.CoilFlow;
 
 /**

@@ -3,7 +3,7 @@ package org.warmvat.tank;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.warmvat.design.Design;
-import org.warmvat.design.GroundWave;
+import org.warmvat.design.surroundings.GroundWave;
 import org.warmvat.weather.KusudaAchenbach1965;
 import org.warmvat.weather.Linear;
 import org.warmvat.weather.Weather;

@@ -1,10 +1,10 @@
 package org.warmvat.tank;
 
 import org.warmvat.account.Period;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.BackupSource;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.network.Energy;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.design.Design;
-import org.warmvat.design.Mounting;
+import org.warmvat.design.heating.Mounting;
 import org.warmvat.weather.Weather;
 
 /** What looks odd in a design and its weather but runs all the same; a sentence each. */

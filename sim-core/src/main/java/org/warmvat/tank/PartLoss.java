@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.warmvat.design.Design;
-import org.warmvat.design.Fitting;
+import org.warmvat.design.envelope.Fitting;
 import org.warmvat.envelope.FittingLoss;
 
 /**

@@ -1,8 +1,8 @@
 package org.warmvat.tank;
 
-import org.warmvat.design.AssumedWeather;
 import org.warmvat.design.Design;
-import org.warmvat.design.Sky;
+import org.warmvat.design.surroundings.AssumedWeather;
+import org.warmvat.design.surroundings.Sky;
 import org.warmvat.weather.Conventions;
 import org.warmvat.weather.Weather;
 

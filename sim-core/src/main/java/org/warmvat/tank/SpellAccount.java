@@ -1,10 +1,10 @@
 package org.warmvat.tank;
 
 import java.util.function.IntPredicate;
-import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
-import org.warmvat.design.SeasonTable;
-import org.warmvat.design.Spell;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.season.SeasonTable;
+import org.warmvat.design.season.Spell;
 import org.warmvat.gas.GasEnergy;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;

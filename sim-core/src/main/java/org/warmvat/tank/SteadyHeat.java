@@ -2,11 +2,11 @@ package org.warmvat.tank;
 
 import java.util.OptionalDouble;
 import org.warmvat.design.Design;
-import org.warmvat.design.DilutionWater;
-import org.warmvat.design.Feed;
-import org.warmvat.design.FeedTemperature;
-import org.warmvat.design.Place;
-import org.warmvat.design.StandsOn;
+import org.warmvat.design.feeding.DilutionWater;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.feeding.FeedStream;
 
 /** Handbook sums of heat at set-point in steady cold air: what a builder would work out by hand. */

@@ -2,12 +2,12 @@ package org.warmvat.tank;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
-import org.warmvat.design.Gas;
-import org.warmvat.design.Hygienisation;
-import org.warmvat.design.Place;
+import org.warmvat.design.feeding.Hygienisation;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.surroundings.Place;
 import org.warmvat.engine.Hours;
 import org.warmvat.engine.SteadyStart;
 import org.warmvat.envelope.EnvelopePart;

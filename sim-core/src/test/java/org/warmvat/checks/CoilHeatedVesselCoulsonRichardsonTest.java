@@ -1,6 +1,6 @@
 package org.warmvat.checks;
 
-import org.warmvat.design.Coil;
+import org.warmvat.design.heating.Coil;
 
 /**
  * Published: J. M. Coulson and J. F. Richardson, Chemical Engineering vol. 1, solution of problem 9.65: reaction vessel with

@@ -1,8 +1,8 @@
 package org.warmvat.checks;
 
 import java.util.OptionalDouble;
-import org.warmvat.design.Collector;
-import org.warmvat.design.Mounting;
+import org.warmvat.design.heating.Collector;
+import org.warmvat.design.heating.Mounting;
 import org.warmvat.heating.CollectorHeat;
 import org.warmvat.heating.IncidenceModifiers;
 import org.warmvat.sun.SkyModel;

@@ -2,21 +2,21 @@ package org.warmvat.checks;
 
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.design.CardinalTemperatures;
-import org.warmvat.design.Contents;
-import org.warmvat.design.Control;
 import org.warmvat.design.Design;
-import org.warmvat.design.Envelope;
-import org.warmvat.design.EnvelopeRules;
-import org.warmvat.design.Feed;
-import org.warmvat.design.FeedHandling;
-import org.warmvat.design.FeedTemperature;
-import org.warmvat.design.Feedstock;
-import org.warmvat.design.Films;
-import org.warmvat.design.Gas;
-import org.warmvat.design.Layer;
-import org.warmvat.design.OuterFace;
-import org.warmvat.design.Tank;
+import org.warmvat.design.envelope.Envelope;
+import org.warmvat.design.envelope.EnvelopeRules;
+import org.warmvat.design.envelope.Films;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.OuterFace;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.feeding.FeedHandling;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.gas.CardinalTemperatures;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.heating.Control;
+import org.warmvat.design.tank.Contents;
+import org.warmvat.design.tank.Tank;
 import org.warmvat.sample.TankPlan;
 
 /** Designs for the checks: as plain as a check allows. */

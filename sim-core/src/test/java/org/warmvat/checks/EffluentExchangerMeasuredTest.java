@@ -2,8 +2,8 @@ package org.warmvat.checks;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.warmvat.design.BackupSource;
-import org.warmvat.design.Hygienisation;
+import org.warmvat.design.feeding.Hygienisation;
+import org.warmvat.design.heating.BackupSource;
 import org.warmvat.feeding.BatchHeat;
 import org.warmvat.feeding.FeedStream;
 

@@ -1,6 +1,6 @@
 package org.warmvat.checks;
 
-import org.warmvat.design.Coil;
+import org.warmvat.design.heating.Coil;
 
 /**
  * Published: R. B. Bird, W. E. Stewart and E. N. Lightfoot, Transport Phenomena, example 15.5-1: a stirred tank that is

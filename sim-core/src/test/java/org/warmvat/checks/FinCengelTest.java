@@ -1,7 +1,7 @@
 package org.warmvat.checks;
 
-import org.warmvat.design.Fitting;
-import org.warmvat.design.Material;
+import org.warmvat.design.envelope.Fitting;
+import org.warmvat.design.envelope.Material;
 import org.warmvat.envelope.FittingLoss;
 
 /**

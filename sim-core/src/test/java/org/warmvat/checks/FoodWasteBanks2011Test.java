@@ -2,14 +2,14 @@ package org.warmvat.checks;
 
 import java.util.Optional;
 import org.warmvat.design.Design;
-import org.warmvat.design.Feed;
-import org.warmvat.design.FeedTemperature;
-import org.warmvat.design.Feedstock;
-import org.warmvat.design.Gas;
-import org.warmvat.design.Place;
-import org.warmvat.design.Shape;
-import org.warmvat.design.StandsOn;
-import org.warmvat.design.Tank;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 import org.warmvat.tank.DerivedFigures;
 
 /**

@@ -1,12 +1,12 @@
 package org.warmvat.checks;
 
 import java.util.List;
-import org.warmvat.design.EnvelopeRules;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Place;
-import org.warmvat.design.Shape;
-import org.warmvat.design.StandsOn;
-import org.warmvat.design.Tank;
+import org.warmvat.design.envelope.EnvelopeRules;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 import org.warmvat.envelope.Edges;
 import org.warmvat.envelope.LayerChain;
 

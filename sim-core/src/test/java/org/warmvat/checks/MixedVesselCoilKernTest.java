@@ -1,6 +1,6 @@
 package org.warmvat.checks;
 
-import org.warmvat.design.Coil;
+import org.warmvat.design.heating.Coil;
 import org.warmvat.heating.CoilFlow;
 
 /**

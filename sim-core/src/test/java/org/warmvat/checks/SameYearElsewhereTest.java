@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.warmvat.account.Period;
-import org.warmvat.design.BackupSource;
+import org.warmvat.design.heating.BackupSource;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.feeding.FeedPart;

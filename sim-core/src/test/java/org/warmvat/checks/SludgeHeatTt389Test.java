@@ -1,10 +1,10 @@
 package org.warmvat.checks;
 
 import org.warmvat.design.Design;
-import org.warmvat.design.Place;
-import org.warmvat.design.Shape;
-import org.warmvat.design.StandsOn;
-import org.warmvat.design.Tank;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 
 /**
  * Published: manual TT 389, municipal wastewater management (attributed from memory to the South African Water Research

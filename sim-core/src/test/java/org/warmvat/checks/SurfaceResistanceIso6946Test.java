@@ -1,7 +1,7 @@
 package org.warmvat.checks;
 
-import org.warmvat.design.Films;
-import org.warmvat.design.OuterFace;
+import org.warmvat.design.envelope.Films;
+import org.warmvat.design.envelope.OuterFace;
 import org.warmvat.envelope.OuterFilm;
 
 /**

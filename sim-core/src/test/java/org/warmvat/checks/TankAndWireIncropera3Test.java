@@ -5,7 +5,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
-import org.warmvat.design.Shape;
+import org.warmvat.design.tank.Shape;
 
 /**
  * Published: F. P. Incropera and others, Fundamentals of Heat and Mass Transfer, example 3.5 (critical radius; transcribed)

@@ -1,7 +1,7 @@
 package org.warmvat.checks;
 
 import java.util.Optional;
-import org.warmvat.design.Gas;
+import org.warmvat.design.gas.Gas;
 
 /**
  * Published: Yang and others, Water Research 102 (2016) 464-474, swine wastewater: highest volumetric methane rates at 15 to 35

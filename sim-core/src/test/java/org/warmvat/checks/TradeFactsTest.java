@@ -3,8 +3,8 @@ package org.warmvat.checks;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Control;
 import org.warmvat.design.Design;
+import org.warmvat.design.heating.Control;
 import org.warmvat.gas.GasPart;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.DerivedFigures;

@@ -1,6 +1,6 @@
 package org.warmvat.checks;
 
-import org.warmvat.design.Layer;
+import org.warmvat.design.envelope.Layer;
 
 /**
  * Published: Y. A. Cengel, Heat and Mass Transfer, problem 4-36 (brass plate in an oven; seen), examples 4-4 (the same by

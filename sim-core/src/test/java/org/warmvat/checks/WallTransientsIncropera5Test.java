@@ -1,6 +1,6 @@
 package org.warmvat.checks;
 
-import org.warmvat.design.Layer;
+import org.warmvat.design.envelope.Layer;
 
 /**
  * Published: F. P. Incropera and others, Fundamentals of Heat and Mass Transfer, example 5.4 (pipe wall suddenly filled with

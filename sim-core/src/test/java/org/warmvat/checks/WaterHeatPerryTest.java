@@ -1,6 +1,6 @@
 package org.warmvat.checks;
 
-import org.warmvat.design.Contents;
+import org.warmvat.design.tank.Contents;
 import org.warmvat.feeding.FeedStream;
 
 /**

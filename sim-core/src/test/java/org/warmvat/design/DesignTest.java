@@ -7,6 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.warmvat.design.feeding.DilutionWater;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Contents;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 
 /** What follows from a design alone, against hand calculations. */
 class DesignTest {

@@ -8,6 +8,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.feeding.FeedHandling;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.feeding.Hygienisation;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.gas.GasHolder;
+import org.warmvat.design.gas.GasUse;
+import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.heating.BeamModifier;
+import org.warmvat.design.heating.Collector;
+import org.warmvat.design.heating.Mounting;
+import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.surroundings.Shading;
+import org.warmvat.design.surroundings.Shelter;
+import org.warmvat.design.surroundings.ShelterKind;
 import org.warmvat.sun.SkyModel;
 
 /** Exact: what shelter, holder, uses and hygienisation say of themselves, and what they refuse. */

@@ -11,8 +11,23 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.warmvat.design.envelope.EnvelopeRules;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.Material;
+import org.warmvat.design.feeding.Feed;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.heating.Mounting;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.keys.Parts;
 import org.warmvat.design.keys.Refused;
+import org.warmvat.design.season.DailyWindow;
+import org.warmvat.design.surroundings.Exposure;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Contents;
+import org.warmvat.design.tank.Mixer;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 import org.warmvat.sun.SkyModel;
 
 /** What the parts derive, against hand calculations. */

@@ -13,7 +13,17 @@ import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.warmvat.design.envelope.Envelope;
+import org.warmvat.design.envelope.Films;
+import org.warmvat.design.envelope.Fitting;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.Material;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.keys.Refused;
+import org.warmvat.design.season.DailyWindow;
+import org.warmvat.design.tank.Shape;
 
 /** Every record refuses what is out of its keys' ranges and says what, how much and what is allowed. */
 class RefusalsTest {

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Material;
-import org.warmvat.design.Shape;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.Material;
+import org.warmvat.design.tank.Shape;
 import org.warmvat.sample.TankPlan;
 
 /** Edges by hand (equation 2.8). */

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Exposure;
-import org.warmvat.design.Place;
-import org.warmvat.design.Shape;
-import org.warmvat.design.StandsOn;
+import org.warmvat.design.surroundings.Exposure;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Shape;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.network.Around;

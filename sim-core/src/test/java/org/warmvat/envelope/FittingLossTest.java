@@ -3,8 +3,8 @@ package org.warmvat.envelope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Fitting;
-import org.warmvat.design.Material;
+import org.warmvat.design.envelope.Fitting;
+import org.warmvat.design.envelope.Material;
 import org.warmvat.sample.TankPlan;
 
 /** Fittings in their three forms by hand (equation 2.7). */

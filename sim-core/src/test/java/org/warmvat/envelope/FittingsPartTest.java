@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.design.Fitting;
+import org.warmvat.design.envelope.Fitting;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.network.Around;
 import org.warmvat.sample.InventedWeather;

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.EnvelopeRules;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Material;
+import org.warmvat.design.envelope.EnvelopeRules;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.Material;
 
 /** Layers as chains against resistances and capacities by hand (equations 2.1, 2.2). */
 class LayerChainTest {

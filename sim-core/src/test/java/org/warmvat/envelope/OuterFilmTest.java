@@ -3,8 +3,8 @@ package org.warmvat.envelope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Films;
-import org.warmvat.design.OuterFace;
+import org.warmvat.design.envelope.Films;
+import org.warmvat.design.envelope.OuterFace;
 
 /** The outside film by hand (equation 2.4). */
 class OuterFilmTest {

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Contents;
+import org.warmvat.design.tank.Contents;
 
 /** Enthalpy of feed, also frozen, by hand (equation 3.1). */
 class FeedStreamTest {

@@ -3,7 +3,7 @@ package org.warmvat.heating;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Coil;
+import org.warmvat.design.heating.Coil;
 
 /** The coil between a flow and a mixed vessel (equations 5.2, 5.4). */
 class CoilFlowTest {

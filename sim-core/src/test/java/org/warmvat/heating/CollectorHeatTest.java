@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Collector;
-import org.warmvat.design.Mounting;
+import org.warmvat.design.heating.Collector;
+import org.warmvat.design.heating.Mounting;
 import org.warmvat.sun.SkyModel;
 
 /** What the collector loses (equation 5.1). */

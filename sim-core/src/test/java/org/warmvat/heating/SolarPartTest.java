@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Coil;
 import org.warmvat.design.Design;
-import org.warmvat.design.PumpControl;
-import org.warmvat.design.Shading;
+import org.warmvat.design.heating.Coil;
+import org.warmvat.design.heating.PumpControl;
+import org.warmvat.design.surroundings.Shading;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;

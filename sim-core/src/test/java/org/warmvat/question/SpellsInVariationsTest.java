@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.design.SeasonTable;
+import org.warmvat.design.season.SeasonTable;
 import org.warmvat.sample.LifeDesigns;
 import org.warmvat.sample.TankPlan;
 

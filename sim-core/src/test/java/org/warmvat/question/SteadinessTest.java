@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.design.SolarCircuit;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.tank.Runner;

@@ -8,33 +8,33 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import org.warmvat.design.AirDosing;
-import org.warmvat.design.BackupSource;
-import org.warmvat.design.BeamModifier;
-import org.warmvat.design.CardinalTemperatures;
-import org.warmvat.design.Collector;
-import org.warmvat.design.Condensate;
-import org.warmvat.design.FeedHandling;
-import org.warmvat.design.FeedTemperature;
-import org.warmvat.design.Gas;
-import org.warmvat.design.GasHolder;
-import org.warmvat.design.GasPipe;
-import org.warmvat.design.GasUse;
-import org.warmvat.design.Ground;
-import org.warmvat.design.GroundWave;
-import org.warmvat.design.Hygienisation;
-import org.warmvat.design.Minimum;
-import org.warmvat.design.Place;
-import org.warmvat.design.PumpControl;
 import org.warmvat.design.RunIn;
-import org.warmvat.design.SeasonCalendar;
-import org.warmvat.design.Shading;
-import org.warmvat.design.Shape;
-import org.warmvat.design.Shelter;
-import org.warmvat.design.ShelterKind;
-import org.warmvat.design.Spell;
-import org.warmvat.design.StandsOn;
-import org.warmvat.design.WindAndSkyLoss;
+import org.warmvat.design.feeding.FeedHandling;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.feeding.Hygienisation;
+import org.warmvat.design.gas.AirDosing;
+import org.warmvat.design.gas.CardinalTemperatures;
+import org.warmvat.design.gas.Condensate;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.gas.GasHolder;
+import org.warmvat.design.gas.GasPipe;
+import org.warmvat.design.gas.GasUse;
+import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.heating.BeamModifier;
+import org.warmvat.design.heating.Collector;
+import org.warmvat.design.heating.PumpControl;
+import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.season.Minimum;
+import org.warmvat.design.season.SeasonCalendar;
+import org.warmvat.design.season.Spell;
+import org.warmvat.design.surroundings.Ground;
+import org.warmvat.design.surroundings.GroundWave;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.Shading;
+import org.warmvat.design.surroundings.Shelter;
+import org.warmvat.design.surroundings.ShelterKind;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Shape;
 import org.warmvat.sun.Horizon;
 
 /** Designs with seasons, surroundings, gas in use and hygienisation, each block alone and together. */
@@ -187,15 +187,16 @@ public final class LifeDesigns {
     private void seasons() {
         add("calendar", plan -> {
             plan.calendar = calendar();
-            plan.control = new org.warmvat.design.Control(
-                    36, 1, new Minimum.BelowSetpoint(2), 3, new org.warmvat.design.Control.DailyChange(1, 2));
-            plan.pumpControl = new PumpControl(8, 1.5, new org.warmvat.design.HighLimit.AboveSetpoint(3.5), 1, 95);
+            plan.control = new org.warmvat.design.heating.Control(
+                    36, 1, new Minimum.BelowSetpoint(2), 3, new org.warmvat.design.heating.Control.DailyChange(1, 2));
+            plan.pumpControl =
+                    new PumpControl(8, 1.5, new org.warmvat.design.heating.HighLimit.AboveSetpoint(3.5), 1, 95);
             plan.handling = new FeedHandling(4, 10, 0.5, true, 2);
         });
         add("calendar in a tunnel, element", plan -> {
             plan.calendar = calendar();
             in(plan, tunnel());
-            plan.backup = Optional.of(TankPlan.immersed(400, org.warmvat.design.DailySchedule.continuous()));
+            plan.backup = Optional.of(TankPlan.immersed(400, org.warmvat.design.season.DailySchedule.continuous()));
         });
     }
 
@@ -226,12 +227,12 @@ public final class LifeDesigns {
         add("own gas without solar, element", plan -> {
             plan.solar = false;
             plan.gas = holder(1.2, 0.3, null, use("cooker", 2.5, 17, 3));
-            plan.backup = Optional.of(new org.warmvat.design.BackupCircuit(
+            plan.backup = Optional.of(new org.warmvat.design.heating.BackupCircuit(
                     BackupSource.OWN_GAS,
                     0.85,
                     600,
                     TankPlan.window(20, 16),
-                    new org.warmvat.design.BackupCircuit.Immersed()));
+                    new org.warmvat.design.heating.BackupCircuit.Immersed()));
         });
         add(
                 "small holder, a use day and night",

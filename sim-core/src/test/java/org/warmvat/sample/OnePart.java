@@ -3,7 +3,7 @@ package org.warmvat.sample;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.warmvat.design.Design;
-import org.warmvat.design.Place;
+import org.warmvat.design.surroundings.Place;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.engine.ReferenceEngine;

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.design.Fitting;
-import org.warmvat.design.StandsOn;
+import org.warmvat.design.envelope.Fitting;
+import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.sample.TankPlan;
 
 /** Exact: the parts add up to the handbook's sums, and a fitting's loss is its conductance times the difference. */

@@ -8,9 +8,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.BackupSource;
 import org.warmvat.weather.Weather;
 
 /**

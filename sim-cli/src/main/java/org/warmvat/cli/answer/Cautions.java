@@ -3,10 +3,10 @@ package org.warmvat.cli.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
-import org.warmvat.design.Place;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.surroundings.Place;
 
 /**
  * The one text of cautions, from which each answer takes those that apply to its design. All are common practice, no source; local

@@ -2,9 +2,9 @@ package org.warmvat.cli.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.BackupSource;
 import org.warmvat.design.Design;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.BackupSource;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Money;
 

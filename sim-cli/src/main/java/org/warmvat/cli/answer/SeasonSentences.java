@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
 import org.warmvat.design.Design;
-import org.warmvat.design.SeasonTable;
+import org.warmvat.design.season.SeasonTable;
 
 /** What a calendar does to questions about a tank that is to be kept warm. */
 public final class SeasonSentences {

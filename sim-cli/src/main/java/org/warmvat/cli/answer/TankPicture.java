@@ -10,17 +10,17 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.TankDrawing;
 import org.warmvat.cli.plot.TankSection;
 import org.warmvat.cli.plot.TankSection.Part;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.Coil;
 import org.warmvat.design.Design;
-import org.warmvat.design.Fitting;
-import org.warmvat.design.Gas;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Material;
-import org.warmvat.design.Place;
-import org.warmvat.design.Shape;
-import org.warmvat.design.StandsOn;
-import org.warmvat.design.Tank;
+import org.warmvat.design.envelope.Fitting;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.Material;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.Coil;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 
 /** The tank of a design, drawn to scale. */
 final class TankPicture {

@@ -15,11 +15,11 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.warmvat.design.Design;
-import org.warmvat.design.Gas;
-import org.warmvat.design.Place;
+import org.warmvat.design.gas.Gas;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.design.keys.Shown;
+import org.warmvat.design.surroundings.Place;
 
 /**
  * A design file that was read: the design, the defaults it uses, and what deserves a word.

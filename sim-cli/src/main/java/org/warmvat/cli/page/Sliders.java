@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.design.Design;
-import org.warmvat.design.Layer;
+import org.warmvat.design.envelope.Layer;
 
 /** The dozen numbers of a design that matter most, as far as it has them: where they lie and how far they may be moved. */
 final class Sliders {

@@ -68,7 +68,9 @@ class AcrossKeysTest {
         assertFaults(
                 smallWith("fittings: [{name: legs, bar: {material: unobtainium, section_mm2: 400, length_mm: 150}}]"),
                 "d.yaml line 5: fittings[0].bar.material \"unobtainium\" is not a known material, expected one of "
-                        + String.join(", ", org.warmvat.design.Material.known().keySet())
+                        + String.join(
+                                ", ",
+                                org.warmvat.design.envelope.Material.known().keySet())
                         + " (others go into the block materials)");
     }
 

@@ -9,19 +9,19 @@ import static org.warmvat.cli.file.Designs.yaml;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.BackupCircuit;
-import org.warmvat.design.Coil;
-import org.warmvat.design.DailySchedule;
 import org.warmvat.design.Design;
-import org.warmvat.design.Estimate;
-import org.warmvat.design.Exposure;
-import org.warmvat.design.FeedTemperature;
-import org.warmvat.design.Feedstock;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Material;
-import org.warmvat.design.Mixer;
-import org.warmvat.design.Place;
-import org.warmvat.design.StandsOn;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.Material;
+import org.warmvat.design.feeding.Estimate;
+import org.warmvat.design.feeding.FeedTemperature;
+import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.Coil;
+import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.surroundings.Exposure;
+import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.design.tank.Mixer;
 
 /** What an absent key stands for, and that it is said. */
 class DefaultsTest {

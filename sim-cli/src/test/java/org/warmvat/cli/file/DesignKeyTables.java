@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.warmvat.design.FeedMaterial;
-import org.warmvat.design.Material;
+import org.warmvat.design.envelope.Material;
+import org.warmvat.design.feeding.FeedMaterial;
 import org.warmvat.design.keys.KeyPath;
 import org.warmvat.design.keys.Shown;
 

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
-import org.warmvat.design.SolarCircuit;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.SolarCircuit;
 
 /**
  * What can be bought and on what terms.

@@ -2,9 +2,9 @@ package org.warmvat.question.choose;
 
 import java.util.Set;
 import org.warmvat.design.Design;
-import org.warmvat.design.Envelope;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Tank;
+import org.warmvat.design.envelope.Envelope;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.tank.Tank;
 
 /**
  * What an option costs to buy.

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 import org.warmvat.design.Design;
-import org.warmvat.design.Place;
+import org.warmvat.design.surroundings.Place;
 import org.warmvat.log.Log;
 import org.warmvat.log.LogColumn;
 

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.warmvat.design.Design;
-import org.warmvat.design.SeasonTable;
+import org.warmvat.design.season.SeasonTable;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.network.Network;

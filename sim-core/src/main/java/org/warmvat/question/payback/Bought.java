@@ -1,13 +1,13 @@
 package org.warmvat.question.payback;
 
 import java.util.List;
-import org.warmvat.design.BackupCircuit;
 import org.warmvat.design.Design;
-import org.warmvat.design.Envelope;
-import org.warmvat.design.Layer;
 import org.warmvat.design.Prices;
-import org.warmvat.design.Shape;
-import org.warmvat.design.Tank;
+import org.warmvat.design.envelope.Envelope;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.tank.Shape;
+import org.warmvat.design.tank.Tank;
 
 /**
  * What of a design is paid by the amount: insulation, collector, coils, heater and tank.

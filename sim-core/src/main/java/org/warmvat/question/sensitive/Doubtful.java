@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.warmvat.design.Design;
-import org.warmvat.design.Layer;
-import org.warmvat.design.Material;
-import org.warmvat.design.Place;
+import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.Material;
 import org.warmvat.design.keys.Refused;
+import org.warmvat.design.surroundings.Place;
 
 /**
  * A number that is never known well.

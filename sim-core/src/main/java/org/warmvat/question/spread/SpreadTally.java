@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.warmvat.account.Warnings;
-import org.warmvat.design.SeasonTable;
+import org.warmvat.design.season.SeasonTable;
 import org.warmvat.network.Line;
 import org.warmvat.question.Figures;
 import org.warmvat.question.spread.SpreadResult.Draw;

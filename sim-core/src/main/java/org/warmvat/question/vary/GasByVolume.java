@@ -1,7 +1,7 @@
 package org.warmvat.question.vary;
 
 import org.warmvat.design.Design;
-import org.warmvat.design.Feedstock;
+import org.warmvat.design.feeding.Feedstock;
 
 /** Methane at steady state as it depends on the tank's volume, and how hard the volume is fed (equations 7.1 to 7.3). */
 public final class GasByVolume {

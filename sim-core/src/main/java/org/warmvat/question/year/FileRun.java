@@ -3,7 +3,7 @@ package org.warmvat.question.year;
 import java.util.Optional;
 import org.warmvat.account.Account;
 import org.warmvat.design.Design;
-import org.warmvat.design.Estimate;
+import org.warmvat.design.feeding.Estimate;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
 import org.warmvat.question.GasFollowed;

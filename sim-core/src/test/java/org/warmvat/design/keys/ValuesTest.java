@@ -42,7 +42,7 @@ class ValuesTest {
 
     @Test
     void whatIsAbsentHasNone() {
-        Map<String, String> without = Values.all(USUAL.without(org.warmvat.design.Gas.class));
+        Map<String, String> without = Values.all(USUAL.without(org.warmvat.design.gas.Gas.class));
         assertTrue(VALUES.keySet().stream().anyMatch(key -> key.startsWith("gas.")));
         assertFalse(without.keySet().stream().anyMatch(key -> key.startsWith("gas.")));
     }

@@ -111,7 +111,7 @@ class CompareStudyTest {
         assertTrue(compare(List.of(making, making), List.of(COLD), 1).judgements().stream()
                 .anyMatch(one -> one.merit() == Merit.NET_ENERGY));
         assertTrue(
-                compare(List.of(making, making.without(org.warmvat.design.Gas.class)), List.of(COLD), 1)
+                compare(List.of(making, making.without(org.warmvat.design.gas.Gas.class)), List.of(COLD), 1)
                         .judgements()
                         .stream()
                         .noneMatch(one -> one.merit() == Merit.NET_ENERGY));

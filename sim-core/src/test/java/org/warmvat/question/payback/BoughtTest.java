@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.design.Shape;
+import org.warmvat.design.tank.Shape;
 import org.warmvat.sample.TankPlan;
 
 class BoughtTest {

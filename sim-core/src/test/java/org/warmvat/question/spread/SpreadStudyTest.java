@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.design.Estimate;
+import org.warmvat.design.feeding.Estimate;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.Figures;
 import org.warmvat.question.Parallel;

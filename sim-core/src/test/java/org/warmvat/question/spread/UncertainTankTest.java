@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
-import org.warmvat.design.Estimate;
+import org.warmvat.design.feeding.Estimate;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.sampling.Spread;

@@ -8,8 +8,8 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Ground;
-import org.warmvat.design.GroundWave;
+import org.warmvat.design.surroundings.Ground;
+import org.warmvat.design.surroundings.GroundWave;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.Parallel;
 import org.warmvat.sample.InventedWeather;
@@ -37,7 +37,7 @@ class SpringStudyTest {
         plan.wall = TankPlan.insulated(1.9);
         plan.lid = TankPlan.insulated(1.9);
         plan.floor = TankPlan.insulated(1.9);
-        plan.backup = Optional.of(TankPlan.immersed(2000, org.warmvat.design.DailySchedule.continuous()));
+        plan.backup = Optional.of(TankPlan.immersed(2000, org.warmvat.design.season.DailySchedule.continuous()));
         plan.ground = new Ground(Optional.of(new GroundWave(9, 0, 30)), 0.05, 0.5, 0.2);
         SpringResult.Start start =
                 run(plan, year(), List.of(MonthDay.of(4, 1))).starts().get(0);

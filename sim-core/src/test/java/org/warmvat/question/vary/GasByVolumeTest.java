@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.Control;
 import org.warmvat.design.Design;
-import org.warmvat.design.Feedstock;
+import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.heating.Control;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.DerivedFigures;
 

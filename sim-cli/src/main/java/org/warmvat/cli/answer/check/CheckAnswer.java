@@ -8,7 +8,7 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.design.Design;
-import org.warmvat.design.Place;
+import org.warmvat.design.surroundings.Place;
 import org.warmvat.tank.Conductances;
 import org.warmvat.tank.DerivedFigures;
 

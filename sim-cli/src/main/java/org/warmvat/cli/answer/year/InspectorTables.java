@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
-import org.warmvat.design.BackupCircuit;
+import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Warning;

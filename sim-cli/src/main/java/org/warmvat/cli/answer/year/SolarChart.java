@@ -9,7 +9,7 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.design.Shading;
+import org.warmvat.design.surroundings.Shading;
 import org.warmvat.heating.ShadingLoss;
 import org.warmvat.sun.SunPath;
 import org.warmvat.weather.Weather;

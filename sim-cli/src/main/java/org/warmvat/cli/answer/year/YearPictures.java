@@ -20,7 +20,7 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.design.Spell;
+import org.warmvat.design.season.Spell;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;

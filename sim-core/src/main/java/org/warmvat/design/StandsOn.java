@@ -1,9 +1,0 @@
-package org.warmvat.design;
-
-/** What is under the floor of the tank. */
-public enum StandsOn {
-    /** Legs: moving air below the floor. */
-    LEGS,
-    /** The ground, through a soil resistance. */
-    GROUND
-}
