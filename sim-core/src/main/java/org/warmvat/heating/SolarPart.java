@@ -111,6 +111,8 @@ public final class SolarPart implements Part {
     private final Margin belowLimit;
     private final Margin aboveLimit;
     private final Source plane;
+    private int hour;
+    private double fromSunW;
 
     /**
      * Adds the circuit to a network.
@@ -293,8 +295,7 @@ public final class SolarPart implements Part {
     @Override
     public void look(double timeS, State state) {
         if (!circuit.collector().windAndSky().isNone()) {
-            loss.set(collector.linearWPerK(surroundings.windMPerS(timeS))
-                    + circuit.loop().pipeUaWPerK());
+            windAndSky(timeS);
         }
     }
 
@@ -305,23 +306,25 @@ public final class SolarPart implements Part {
         double limitC = control.highLimit().celsius(season.setpointC());
         belowLimit.setConstant(limitC - control.restartBelowLimitK());
         aboveLimit.setConstant(-limitC);
-        double fromSunW = adjustCollector
-                * sun.absorbedWPerM2(interval.hour())
-                * circuit.collector().areaM2();
+        hour = interval.hour();
+        fromSunW =
+                adjustCollector * sun.absorbedWPerM2(hour) * circuit.collector().areaM2();
+        plane.set(sun.totalWPerM2(hour));
         if (circuit.collector().windAndSky().isNone()) {
             absorbed.set(fromSunW);
         } else {
-            enterWindAndSky(interval, fromSunW);
+            windAndSky(interval.middleS());
         }
-        plane.set(sun.totalWPerM2(interval.hour()));
     }
 
-    private void enterWindAndSky(Interval interval, double fromSunW) {
-        double windMPerS = surroundings.windMPerS(interval.middleS());
-        absorbed.set(fromSunW + collector.takenByWindW(windMPerS, sun.totalWPerM2(interval.hour())));
+    /** Wind and sky at an instant: both run on within the hour (equation 13.4). */
+    private void windAndSky(double timeS) {
+        double windMPerS = surroundings.windMPerS(timeS);
+        loss.set(collector.linearWPerK(windMPerS) + circuit.loop().pipeUaWPerK());
+        absorbed.set(fromSunW + collector.takenByWindW(windMPerS, sun.totalWPerM2(hour)));
         sky.set(collector.skyW(
                 sun.skyFactor(),
-                surroundings.airC(interval.middleS()),
-                surroundings.weather().skyC(interval.hour(), interval.middleS())));
+                surroundings.airC(timeS),
+                surroundings.weather().skyC(hour, timeS)));
     }
 }

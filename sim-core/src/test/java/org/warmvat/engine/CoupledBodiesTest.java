@@ -186,16 +186,43 @@ class CoupledBodiesTest {
         assembly.source(room, sun).set(3000);
         assembly.exchange(room, assembly.known("air", 20), 10, air, new Exchange.Opening(30, 5, 210));
         double[] counted = new double[2];
+        double[] firstC = new double[1];
         State end = engine.run(assembly.build(), 10, hour -> {
             counted[0] += hour.meter(sun);
             counted[1] += hour.meter(air);
+            firstC[0] = hour.hour() == 0 ? hour.state().nodeC(room) : firstC[0];
             return true;
         });
         // 40 x^2 + 10 x = 3000 + ... with x = T - 30: (10 + 40 x)(10 + x) = 3000
         double x = (-410 + Math.sqrt(410 * 410 + 4 * 40 * 2900)) / 80;
         assertEquals(30 + x, end.nodeC(room), 1e-6);
+        // shut when the first hour begins, open from its twelfth minute on, and settled within five minutes' time constant
+        assertEquals(30 + x, firstC[0], 1e-3);
         assertEquals(3000 * 36_000, counted[0], 1e-3);
         assertEquals(2e5 * (end.nodeC(room) - 20), counted[0] + counted[1], 1e-8 * 3000 * 36_000);
+    }
+
+    /**
+     * A circuit whose loss follows the wind, from 10 to 30 W/K over every hour: {@code T = T_0 exp(-20 W/K t/C)} at the ends of hours,
+     * here 50 °C by a mean of 72 kJ/K an hour over 144 kJ/K.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void aLossThatFollowsTheWindTakesItsMean(Engines engine) {
+        Network.Assembly assembly = new Network.Assembly(1e6, 0);
+        int water = assembly.body("water", 1.44e5, 50);
+        int pump = assembly.switchOf("pump").number();
+        assembly.circuit(water, new Circuit.Coil(pump, Network.UNMETERED), Circuit.Quadratic.NONE, Circuit.Heater.NONE);
+        Exchange loss = assembly.exchange(water, assembly.known("cold", 0), 0, Network.UNMETERED);
+        assembly.part(new Part() {
+            @Override
+            public void look(double timeS, State state) {
+                double hours = timeS / 3600;
+                loss.set(10 + 20 * (hours - Math.min(3, Math.floor(hours))));
+            }
+        });
+        State end = engine.run(assembly.build(), 4);
+        assertEquals(50 * Math.exp(-2), end.nodeC(water), 1e-6);
     }
 
     /**

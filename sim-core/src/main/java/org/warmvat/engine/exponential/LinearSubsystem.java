@@ -21,6 +21,9 @@ final class LinearSubsystem {
     /** Newton's method for an exchange that opens: two rounds do, one more where it passes a corner of its ramp. */
     private static final int ROUNDS = 4;
 
+    /** A loss of a circuit that wind changes by no more than this share over a step may stand at its mean. */
+    private static final double SWING_SHARE = 0.01;
+
     /** Short steps in which the quick conductance is found, and how many of them count as the first moment. */
     private static final int QUICK_STEPS = 24;
 
@@ -37,6 +40,11 @@ final class LinearSubsystem {
     private final Network network;
     private final ChainLine[] lines;
     private final Exchange[] exchanges;
+    /** Exchanges and sources of circuits: they live elsewhere, against what wind and sky do to them in the mean of a step. */
+    private final Exchange[] ofCircuits;
+
+    private final Source[] intoCircuits;
+
     private final OpenedExchange[] opened;
     private final Source[] sources;
     private final RoomEquations equations;
@@ -47,6 +55,8 @@ final class LinearSubsystem {
     private final double[] riseK;
     private final double[] faceWPerK;
     private final double[] exchangeWPerK;
+    private final double[] circuitWPerK;
+    private final double[] intoCircuitsW;
     private final double[] roomExtraW;
     private final State early;
     private final State late;
@@ -69,6 +79,15 @@ final class LinearSubsystem {
         exchanges = network.exchanges().stream()
                 .filter(one -> network.nodes().get(one.node()).kind() != Node.Kind.CIRCUIT)
                 .toArray(Exchange[]::new);
+        ofCircuits = network.exchanges().stream()
+                .filter(one -> network.nodes().get(one.node()).kind() == Node.Kind.CIRCUIT)
+                .toArray(Exchange[]::new);
+        circuitWPerK = new double[ofCircuits.length];
+        intoCircuits = network.sources().stream()
+                .filter(one ->
+                        one.node() >= 0 && network.nodes().get(one.node()).kind() == Node.Kind.CIRCUIT)
+                .toArray(Source[]::new);
+        intoCircuitsW = new double[intoCircuits.length];
         opened = Arrays.stream(exchanges)
                 .map(one -> one.opening().equals(Exchange.Opening.NEVER) ? null : new OpenedExchange(one))
                 .toArray(OpenedExchange[]::new);
@@ -150,11 +169,11 @@ final class LinearSubsystem {
      * @param with its length
      * @param state beginning
      * @param fromCircuitsW what circuits give to each room as they stand
-     * @return whether an exchange opens on the way
+     * @return whether shorter steps are wanted: an exchange opens on the way, or wind changes a circuit's loss
      */
     boolean foresee(double middleS, StepLength with, State state, double[] fromCircuitsW) {
         step = with;
-        lookOutside(middleS);
+        boolean swings = lookOutside(middleS);
         System.arraycopy(fromCircuitsW, 0, roomExtraW, 0, roomExtraW.length);
         for (Source source : sources) {
             if (source.isOn(state)) {
@@ -164,18 +183,25 @@ final class LinearSubsystem {
         equations.begin(state);
         double slurryC = state.nodeC(Network.SLURRY);
         boolean opens = false;
-        for (int round = 0; round == 0 || (opens && round < ROUNDS); round++) {
+        boolean settled = false;
+        for (int round = 0; !settled && round < ROUNDS; round++) {
+            boolean shut = !opens;
             opens = linearise();
-            assemble();
-            equations.settle(slurryC, 0);
+            // shut at the beginning says nothing: the sun may open it on the way
+            settled = round > 0 && shut && !opens;
+            if (!settled) {
+                assemble();
+                equations.settle(slurryC, 0);
+            }
         }
         meanW = equations.a00 * slurryC - equations.j0;
         riseWPerS = (equations.a10 * slurryC - equations.j1) / step.stepS;
         straightJPerK = step.stepS * (0.5 * equations.a00 + equations.a01);
-        return opens;
+        return opens || swings;
     }
 
-    private void lookOutside(double middleS) {
+    /** Looks at what is outside; whether wind changes a circuit's loss by more than its mean may stand for. */
+    private boolean lookOutside(double middleS) {
         double apartS = GAUSS * step.stepS;
         network.look(middleS - apartS, early);
         for (int k = 0; k < lines.length; k++) {
@@ -184,6 +210,12 @@ final class LinearSubsystem {
         for (int i = 0; i < exchanges.length; i++) {
             exchangeWPerK[i] = 0.5 * exchanges[i].wPerK();
         }
+        for (int i = 0; i < ofCircuits.length; i++) {
+            circuitWPerK[i] = ofCircuits[i].wPerK();
+        }
+        for (int i = 0; i < intoCircuits.length; i++) {
+            intoCircuitsW[i] = intoCircuits[i].rate();
+        }
         network.look(middleS + apartS, late);
         for (int k = 0; k < lines.length; k++) {
             faceWPerK[k] += 0.5 * lines[k].modes.chain.outerWPerK();
@@ -191,10 +223,22 @@ final class LinearSubsystem {
         for (int i = 0; i < exchanges.length; i++) {
             exchangeWPerK[i] += 0.5 * exchanges[i].wPerK();
         }
+        boolean swings = false;
+        for (int i = 0; i < ofCircuits.length; i++) {
+            double lateWPerK = ofCircuits[i].wPerK();
+            double meanWPerK = 0.5 * (circuitWPerK[i] + lateWPerK);
+            swings |= Math.abs(lateWPerK - circuitWPerK[i]) > 2 * GAUSS * SWING_SHARE * meanWPerK;
+            ofCircuits[i].set(meanWPerK);
+        }
+        for (int i = 0; i < intoCircuits.length; i++) {
+            Source one = intoCircuits[i];
+            one.set(0.5 * (intoCircuitsW[i] + one.rate()), one.slopePerK());
+        }
         for (int node : known) {
             meanC[node] = 0.5 * (early.nodeC(node) + late.nodeC(node));
             riseK[node] = (late.nodeC(node) - early.nodeC(node)) / (2 * GAUSS);
         }
+        return swings;
     }
 
     private boolean linearise() {

@@ -95,8 +95,8 @@ final class WaveformRelaxation {
         Interval interval = interval(fromS, toS);
         network.enter(interval);
         live.toRoomsNow(state, toRoomsW);
-        boolean opens = linear.foresee(middleS, length, state, toRoomsW);
-        if (opens && level < HALVINGS) {
+        boolean tooLong = linear.foresee(middleS, length, state, toRoomsW);
+        if (tooLong && level < HALVINGS) {
             return false;
         }
         double quickJPerK = Math.max(0, linear.straightJPerK - 0.5 * length.stepS * length.quickWPerK);
