@@ -196,7 +196,8 @@ class CoupledBodiesTest {
         // 40 x^2 + 10 x = 3000 + ... with x = T - 30: (10 + 40 x)(10 + x) = 3000
         double x = (-410 + Math.sqrt(410 * 410 + 4 * 40 * 2900)) / 80;
         assertEquals(30 + x, end.nodeC(room), 1e-6);
-        // shut when the first hour begins, open from its twelfth minute on, and settled within five minutes' time constant
+        // shut when the first hour begins, open from its twelfth minute on, and settled within five minutes' time
+        // constant
         assertEquals(30 + x, firstC[0], 1e-3);
         assertEquals(3000 * 36_000, counted[0], 1e-3);
         assertEquals(2e5 * (end.nodeC(room) - 20), counted[0] + counted[1], 1e-8 * 3000 * 36_000);
