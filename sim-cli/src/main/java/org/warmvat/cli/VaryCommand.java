@@ -8,6 +8,7 @@ import org.warmvat.cli.answer.vary.VaryAnswer;
 import org.warmvat.cli.file.InputRefused;
 import org.warmvat.question.vary.Axis;
 import org.warmvat.question.vary.Grid;
+import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Sweep;
 import org.warmvat.question.vary.VaryStudy;
 import org.warmvat.tank.Runner;
@@ -44,9 +45,9 @@ final class VaryCommand extends RunningCommand implements Partable {
     @Option(
             names = "--show",
             paramLabel = "OUTPUT",
-            defaultValue = "net_energy_kwh",
-            description = "The output to draw, a column of vary.csv (${DEFAULT-VALUE}).")
-    private String show;
+            description = "The output to draw, a column of vary.csv (net_energy_kwh; useful_net_energy_kwh where uses of gas"
+                    + " are given).")
+    private Optional<String> show = Optional.empty();
 
     @Option(
             names = "--pareto",
@@ -73,7 +74,7 @@ final class VaryCommand extends RunningCommand implements Partable {
         VaryStudy study = new VaryStudy(grid, inputs.design().design(), new Runner(inputs.weather(), run().engine()));
         List<String> front =
                 pareto.map(text -> twoOutputs(text, study.outputs())).orElse(List.of());
-        String shown = output(show, study.outputs());
+        String shown = show.map(name -> output(name, study.outputs())).orElseGet(() -> Outputs.leading(study.outputs()));
         Sweep sweep = many.on(
                 run(), inputs, "runs", parallel -> study.run(part.from(grid.size()), part.to(grid.size()), parallel));
         Asked asked = inputs.asked(run());

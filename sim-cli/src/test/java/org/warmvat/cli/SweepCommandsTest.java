@@ -82,6 +82,51 @@ class SweepCommandsTest {
         return target;
     }
 
+    /** The demonstration with a holder and a stove that burns a fifth of what is made. */
+    private static Path withStove() throws IOException {
+        String design = Files.readString(demonstration());
+        assertTrue(design.contains("\ngas:\n"), design);
+        return Files.writeString(
+                folder.resolve("stove.yaml"),
+                design.replace(
+                        "\ngas:\n",
+                        "\ngas:\n  holder: {useful_m3: 0.5}\n  uses:\n    - {name: stove, kind: burner, kw: 0.8, efficiency: 0.5,"
+                                + " hours: [\"18:00-19:00\"]}\n"));
+    }
+
+    /** Where uses are given only gas put to use is a return: with a small stove it is far below net energy and turns the answers. */
+    @Test
+    void whereUsesAreGivenUsefulNetEnergyJudgesAndNetEnergyStandsBeside() throws IOException {
+        String design = withStove().toString();
+        Path vary = folder.resolve("vary-stove");
+        assertEquals(
+                0,
+                run("vary", design, weather.toString(), "--set", "solar.area_m2=1,2", "--out", vary.toString()),
+                err.toString());
+        JsonNode told = new ObjectMapper().readTree(vary.resolve("summary.json").toFile());
+        JsonNode run = told.path("runs").get(1);
+        assertTrue(run.path("useful_net_energy_kwh").asDouble()
+                < run.path("net_energy_kwh").asDouble() - 20);
+        String verdict = told.path("verdict").path("sentence").asText();
+        assertTrue(verdict.startsWith("The highest useful net energy is "), verdict);
+        assertTrue(verdict.contains("(net energy "), verdict);
+        assertTrue(Files.readString(vary.resolve("varied.svg")).contains("useful net energy, kWh over"));
+        Path sizes = folder.resolve("sizes-stove");
+        assertEquals(
+                0,
+                run("sizes", design, weather.toString(), "--litres", "150,900", "--out", sizes.toString()),
+                err.toString());
+        JsonNode sized = new ObjectMapper().readTree(sizes.resolve("summary.json").toFile());
+        assertEquals("useful_net_energy_kwh", sized.path("judged_by").asText());
+        JsonNode large = sized.path("sizes").get(1);
+        assertTrue(large.path("net_energy_kwh").asDouble() > 0);
+        assertTrue(large.path("useful_net_energy_kwh").asDouble() < 0, large.toString());
+        assertTrue(sized.path("smallest_positive_net_l").isNull(), sized.toString());
+        assertTrue(
+                sized.path("verdict").path("sentence").asText().contains("positive useful net energy"),
+                sized.toString());
+    }
+
     private static Set<String> names(Path results) throws IOException {
         try (Stream<Path> files = Files.list(results)) {
             return files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());

@@ -57,7 +57,7 @@ public final class SizesStudy {
         study.check(volumes);
         List<Size> sizes = parallel.map(volumes, study::size);
         List<Optional<Double>> found = parallel.map(
-                List.<ToDoubleFunction<Size>>of(Size::netKWh, Size::worstMonthKWh),
+                List.<ToDoubleFunction<Size>>of(Size::leadingKWh, Size::worstMonthKWh),
                 value -> study.change(sizes, value));
         List<Double> changes =
                 found.stream().flatMap(Optional::stream).distinct().toList();

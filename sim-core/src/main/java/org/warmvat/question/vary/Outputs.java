@@ -10,6 +10,7 @@ import org.warmvat.network.Line;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.payback.Bought;
 import org.warmvat.question.year.BriefYear;
+import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Money;
 
 /** The figures of one run among many, each under the name of its column: all lines of the tank's account, and some more. */
@@ -41,18 +42,26 @@ public final class Outputs {
             "biogas_nm3",
             "gas_energy_kwh",
             "net_energy_kwh",
+            "useful_net_energy_kwh",
             "net_energy_weighted_kwh",
             "slurry_least_c",
             "slurry_mean_c",
             "worst_month_net_kwh",
+            "worst_month_useful_net_kwh",
             "gas_energy_low_kwh",
             "gas_energy_high_kwh",
             "net_energy_low_gas_kwh",
             "net_energy_high_gas_kwh",
+            "useful_net_energy_low_gas_kwh",
+            "useful_net_energy_high_gas_kwh",
             "gas_worth",
             "money_balance");
 
+    private static final List<String> USEFUL = List.of(
+            "worst_month_useful_net_kwh", "useful_net_energy_low_gas_kwh", "useful_net_energy_high_gas_kwh");
+
     private final List<Line> lines;
+    private final boolean used;
     private final List<String> names = new ArrayList<>();
 
     /** The outputs of a tank's account. */
@@ -60,6 +69,17 @@ public final class Outputs {
         lines = books.lines();
         lines.forEach(line -> names.add(line.column()));
         names.addAll(MORE);
+        used = lines.contains(Housekeeping.USEFUL_NET);
+        if (used) {
+            names.addAll(USEFUL);
+        }
+    }
+
+    /** Which of some outputs runs are judged by: useful net energy where uses of gas are given, else net energy. */
+    public static String leading(List<String> names) {
+        return names.contains(Housekeeping.USEFUL_NET.column())
+                ? Housekeeping.USEFUL_NET.column()
+                : Housekeeping.NET.column();
     }
 
     /** Names of all outputs, in the order of their columns. */
@@ -108,6 +128,12 @@ public final class Outputs {
             bought.outlay(design)
         };
         System.arraycopy(more, 0, values, lines.size(), more.length);
+        if (used) {
+            int at = lines.size() + more.length;
+            values[at] = run.worstMonthUsefulNetKWh();
+            values[at + 1] = end(run, ends -> ends.low().leadingKWh());
+            values[at + 2] = end(run, ends -> ends.high().leadingKWh());
+        }
         return values;
     }
 

@@ -7,6 +7,7 @@ import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
+import org.warmvat.network.Line;
 import org.warmvat.network.Warning;
 import org.warmvat.question.GasRange;
 import org.warmvat.tank.Housekeeping;
@@ -53,9 +54,15 @@ public record BriefYear(Period year, List<Period> months, List<Warning> warnings
 
     /** Net energy of the worst month, kWh. */
     public double worstMonthNetKWh() {
-        return months.stream()
-                .mapToDouble(month -> month.of(Housekeeping.NET))
-                .min()
-                .orElseThrow();
+        return worstMonth(Housekeeping.NET);
+    }
+
+    /** Useful net energy of the worst month, kWh; where uses of gas are given. */
+    public double worstMonthUsefulNetKWh() {
+        return worstMonth(Housekeeping.USEFUL_NET);
+    }
+
+    private double worstMonth(Line line) {
+        return months.stream().mapToDouble(month -> month.of(line)).min().orElseThrow();
     }
 }

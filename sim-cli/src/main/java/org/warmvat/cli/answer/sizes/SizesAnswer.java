@@ -21,16 +21,23 @@ import org.warmvat.cli.plot.Points;
 import org.warmvat.question.sizes.ScalingRule;
 import org.warmvat.question.sizes.SizesResult;
 import org.warmvat.question.sizes.SizesResult.Size;
+import org.warmvat.question.vary.Outputs;
 
 /** The answer to {@code sizes}. */
 public final class SizesAnswer {
 
+    private static final String ALL_GAS =
+            "Net energy, which stands beside it, counts all gas made, surplus included, and is no return; what burns the gas stays"
+                    + " as in the design at every size.";
+
     private final List<Size> sizes;
     private final List<ScalingRule> rules;
+    private final boolean used;
 
     private SizesAnswer(SizesResult result) {
         sizes = result.sizes();
         rules = result.rules();
+        used = sizes.get(0).isUsed();
     }
 
     /**
@@ -43,16 +50,17 @@ public final class SizesAnswer {
         SizesAnswer answer = new SizesAnswer(result);
         List<Size> sizes = result.sizes();
         boolean gas = sizes.stream().allMatch(size -> gasKWh(size) > 0);
+        String net = answer.net();
         String verdict = gas
-                ? verdict("a positive net energy over the run", sizes, Size::netKWh, result.positiveFromL())
+                ? verdict("a positive " + net + " over the run", sizes, Size::leadingKWh, result.positiveFromL())
                 : "No gas is computed for this design, so that no size can be said to pay its way.";
         return Draft.of(asked, "at other sizes")
-                .verdict(verdict, List.of())
+                .verdict(verdict, gas && answer.used ? List.of(ALL_GAS) : List.of())
                 .paragraph(
                         "Which size pays its way in every month?",
                         gas
                                 ? List.of(verdict(
-                                        "a positive net energy in every month",
+                                        "a positive " + net + " in every month",
                                         sizes,
                                         Size::worstMonthKWh,
                                         result.everyMonthFromL()))
@@ -61,7 +69,8 @@ public final class SizesAnswer {
                 .paragraph("How was it scaled?", answer.scaled())
                 .table(answer.results())
                 .table(answer.scaledKeys())
-                .figure("smallest_positive_net_l", first(sizes, Size::netKWh))
+                .figure("judged_by", Outputs.leading(sizes.get(0).names()))
+                .figure("smallest_positive_net_l", first(sizes, Size::leadingKWh))
                 .figure("smallest_positive_worst_month_l", first(sizes, Size::worstMonthKWh))
                 .figure("net_changes_sign_at_l", result.positiveFromL())
                 .figure("worst_month_changes_sign_at_l", result.everyMonthFromL())
@@ -73,7 +82,15 @@ public final class SizesAnswer {
     }
 
     private static double perLitre(Size size) {
-        return size.netKWh() / size.litres();
+        return size.leadingKWh() / size.litres();
+    }
+
+    private String net() {
+        return net(used);
+    }
+
+    private static String net(boolean used) {
+        return used ? "useful net energy" : "net energy";
     }
 
     private static double gasKWh(Size size) {
@@ -87,8 +104,9 @@ public final class SizesAnswer {
 
     private static List<Drawing> pictures(List<Size> sizes, boolean gas) {
         List<Drawing> pictures = new ArrayList<>();
-        pictures.add(chart(sizes, "net_by_size", "Net energy by size", "kWh a litre over the run")
-                .dotted("net energy for each litre", Look.FIRST, points(sizes, SizesAnswer::perLitre))
+        String net = net(sizes.get(0).isUsed());
+        pictures.add(chart(sizes, "net_by_size", (sizes.get(0).isUsed() ? "Useful net energy" : "Net energy") + " by size", "kWh a litre over the run")
+                .dotted(net + " for each litre", Look.FIRST, points(sizes, SizesAnswer::perLitre))
                 .dotted("gas for each litre", Look.SECOND, points(sizes, size -> gasKWh(size) / size.litres()))
                 .drawing());
         if (gas) {
@@ -144,18 +162,20 @@ public final class SizesAnswer {
 
     private static String returned(Size size) {
         String eaten = gasKWh(size) > 0
-                ? "net " + Words.kWh(size.netKWh()) + ", " + Words.number(perLitre(size))
+                ? (size.isUsed() ? "useful net " : "net ") + Words.kWh(size.leadingKWh()) + ", " + Words.number(perLitre(size))
                         + " kWh a litre; heating takes "
                         + Words.percent(boughtKWh(size) / gasKWh(size)) + " of the gas, electricity "
                         + Words.percent(size.output("electricity_total_kwh") / gasKWh(size))
                 : "heater and machinery take " + Words.kWh(-size.netKWh());
         double hours = size.output("hours_below_floor");
+        String net = Outputs.leading(size.names()).replace("_kwh", "");
         String three = gasKWh(size) > 0
-                ? "; net energy is "
+                ? "; " + net(size.isUsed()) + " is "
                         + GasWords.three(
-                                size.output("net_energy_low_gas_kwh"),
-                                size.netKWh(),
-                                size.output("net_energy_high_gas_kwh"))
+                                size.output(net + "_low_gas_kwh"),
+                                size.leadingKWh(),
+                                size.output(net + "_high_gas_kwh"))
+                        + (size.isUsed() ? "; net energy " + Words.kWh(size.netKWh()) : "")
                 : "";
         return litres(size.litres()) + ": " + eaten + three
                 + (hours > 0 ? "; below its minimum for " + Words.hours(hours) + " hours" : "") + ".";
@@ -177,30 +197,30 @@ public final class SizesAnswer {
     }
 
     private Table results() {
-        return new Table(
-                "Sizes",
-                List.of(
-                        "litres",
-                        "gas, kWh",
-                        "backup bought, kWh",
-                        "electricity, kWh",
-                        "net, kWh",
-                        "net, kWh/l",
-                        "worst month, kWh",
-                        "money balance",
-                        "hours short"),
-                sizes.stream()
-                        .map(size -> List.of(
-                                Words.number(size.litres()),
-                                Words.number(gasKWh(size)),
-                                Words.number(size.output("backup_bought_kwh")),
-                                Words.number(size.output("electricity_total_kwh")),
-                                Words.number(size.netKWh()),
-                                Words.number(perLitre(size)),
-                                Words.number(size.worstMonthKWh()),
-                                Words.number(size.output("money_balance")),
-                                Words.hours(size.output("hours_below_floor"))))
-                        .toList());
+        List<String> header = new ArrayList<>(List.of("litres", "gas, kWh", "backup bought, kWh", "electricity, kWh"));
+        header.addAll(used ? List.of("useful net, kWh", "useful net, kWh/l") : List.of("net, kWh", "net, kWh/l"));
+        header.addAll(List.of("worst month, kWh", "money balance", "hours short"));
+        if (used) {
+            header.add("net, kWh");
+        }
+        return new Table("Sizes", header, sizes.stream().map(this::cells).toList());
+    }
+
+    private List<String> cells(Size size) {
+        List<String> cells = new ArrayList<>(List.of(
+                Words.number(size.litres()),
+                Words.number(gasKWh(size)),
+                Words.number(size.output("backup_bought_kwh")),
+                Words.number(size.output("electricity_total_kwh")),
+                Words.number(size.leadingKWh()),
+                Words.number(perLitre(size)),
+                Words.number(size.worstMonthKWh()),
+                Words.number(size.output("money_balance")),
+                Words.hours(size.output("hours_below_floor"))));
+        if (used) {
+            cells.add(Words.number(size.netKWh()));
+        }
+        return cells;
     }
 
     private Table scaledKeys() {
@@ -230,7 +250,10 @@ public final class SizesAnswer {
                 row.put(rules.get(i).key(), size.scaled().get(i));
             }
             if (perLitre) {
-                row.put("net_kwh_per_l", perLitre(size));
+                row.put("net_kwh_per_l", size.netKWh() / size.litres());
+                if (used) {
+                    row.put("useful_net_kwh_per_l", perLitre(size));
+                }
             }
             size.names().forEach(output -> row.putAll(Draft.row(output, size.output(output))));
             rows.add(row);

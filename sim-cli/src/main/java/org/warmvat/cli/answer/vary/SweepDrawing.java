@@ -12,6 +12,7 @@ import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.PointChart;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Sweep;
 
 /** Chooses the pictures of a sweep: a line over one number, cells over two, a few sheets of cells over three. */
@@ -76,7 +77,8 @@ final class SweepDrawing {
     /** Energies stand together; anything else alone. */
     private static Drawing lines(Sweep sweep, String shown) {
         List<String> names = new ArrayList<>(List.of(shown));
-        if (shown.equals("net_energy_kwh")) {
+        if (shown.equals(Outputs.leading(sweep.names()))) {
+            names.addAll(shown.equals("net_energy_kwh") ? List.of() : List.of("net_energy_kwh"));
             names.addAll(List.of("gas_energy_kwh", "backup_bought_kwh", "electricity_total_kwh"));
         }
         names.removeIf(name -> !hasNumbers(sweep, name));

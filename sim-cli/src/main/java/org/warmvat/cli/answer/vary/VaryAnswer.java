@@ -69,10 +69,10 @@ public final class VaryAnswer {
     }
 
     private Draft told(Asked asked, String shown) {
-        VarySentences sentences = new VarySentences(sweep);
+        VarySentences sentences = sentences();
         List<String> best = sentences.best();
         Draft draft = Draft.of(asked, "varied")
-                .verdict(best.get(0), List.of())
+                .verdict(best.get(0), sentences.but())
                 .paragraph("What was varied?", sentences.varied(shown))
                 .paragraph("Which is best?", best.subList(1, best.size()))
                 .paragraph("What the set-point asks for", sentences.setpoint())
@@ -129,8 +129,15 @@ public final class VaryAnswer {
         return Outputs.betterHigh(output) ? "the more the better" : "the less the better";
     }
 
+    private VarySentences sentences() {
+        return new VarySentences(sweep);
+    }
+
     private List<String> shown() {
         List<String> shown = new ArrayList<>(SHOWN);
+        if (sentences().isUsed()) {
+            shown.add(0, Outputs.leading(sweep.names()));
+        }
         if (!SweepDrawing.hasNumbers(sweep, "net_energy_low_gas_kwh")) {
             shown.removeAll(OF_GAS);
         }

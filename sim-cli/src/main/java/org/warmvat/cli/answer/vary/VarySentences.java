@@ -9,20 +9,45 @@ import java.util.stream.IntStream;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Sweep;
 
 /** What a sweep says, in sentences. */
 final class VarySentences {
 
     private static final String NET = "net_energy_kwh";
-    private static final String LOW_GAS = "net_energy_low_gas_kwh";
-    private static final String HIGH_GAS = "net_energy_high_gas_kwh";
     private static final String SHORT = "hours_below_floor";
 
     private final Sweep sweep;
+    /** What runs are judged by. */
+    private final String leading;
+
+    private final String lowGas;
+    private final String highGas;
 
     VarySentences(Sweep sweep) {
         this.sweep = sweep;
+        leading = Outputs.leading(sweep.names());
+        String named = leading.replaceFirst("_kwh$", "");
+        lowGas = named + "_low_gas_kwh";
+        highGas = named + "_high_gas_kwh";
+    }
+
+    /** Whether uses of gas are given, so that useful net energy judges the runs. */
+    boolean isUsed() {
+        return !leading.equals(NET);
+    }
+
+    private String net() {
+        return isUsed() ? "useful net energy" : "net energy";
+    }
+
+    /** What belongs beside the verdict. */
+    List<String> but() {
+        return isUsed() && SweepDrawing.hasNumbers(sweep, lowGas)
+                ? List.of("Runs are judged by what the gas is used for; net energy, which stands beside it, counts all gas made,"
+                        + " surplus included, and is no return.")
+                : List.of();
     }
 
     List<String> varied(String shown) {
@@ -51,39 +76,44 @@ final class VarySentences {
 
     List<String> best() {
         List<String> sentences = new ArrayList<>();
-        int best = most(NET, run -> true).orElseThrow();
-        int worst = most(NET, run -> true, -1).orElseThrow();
-        if (Double.isNaN(sweep.output(best, LOW_GAS))) {
+        int best = most(leading, run -> true).orElseThrow();
+        int worst = most(leading, run -> true, -1).orElseThrow();
+        if (Double.isNaN(sweep.output(best, lowGas))) {
             return List.of(
                     "No gas is computed for "
                             + (sweep.runs() == 1 ? "this design" : "these designs")
                             + ", so that net energy cannot be judged.",
                     warmest());
         }
-        boolean alike = Words.kWh(sweep.output(best, NET)).equals(Words.kWh(sweep.output(worst, NET)));
+        boolean alike = Words.kWh(sweep.output(best, leading)).equals(Words.kWh(sweep.output(worst, leading)));
         if (alike) {
-            sentences.add("The net energy is " + Words.kWh(sweep.output(best, NET))
+            sentences.add("The " + net() + " is " + Words.kWh(sweep.output(best, leading))
                     + (sweep.runs() == 1 ? "" : " in every run, to three figures") + "; it is " + three(best) + ".");
             sentences.add(warmest());
             return sentences;
         }
-        sentences.add("The highest net energy is " + Words.kWh(sweep.output(best, NET)) + ", at " + sweep.named(best)
+        sentences.add("The highest " + net() + " is " + Words.kWh(sweep.output(best, leading)) + beside(best) + ", at " + sweep.named(best)
                 + "; it is " + three(best) + "; there the tank is " + hours(best) + " below its minimum.");
-        Optional<Integer> warm = most(NET, run -> sweep.output(run, SHORT) == 0);
+        Optional<Integer> warm = most(leading, run -> sweep.output(run, SHORT) == 0);
         if (warm.isEmpty()) {
             sentences.add(warmest());
         } else if (warm.get() != best) {
             sentences.add("Of those never below their minimum the highest is "
-                    + Words.kWh(sweep.output(warm.get(), NET)) + ", at " + sweep.named(warm.get()) + "; it is "
+                    + Words.kWh(sweep.output(warm.get(), leading)) + beside(warm.get()) + ", at " + sweep.named(warm.get()) + "; it is "
                     + three(warm.get()) + ".");
         }
         sentences.add(
-                "The lowest net energy is " + Words.kWh(sweep.output(worst, NET)) + ", at " + sweep.named(worst) + ".");
+                "The lowest " + net() + " is " + Words.kWh(sweep.output(worst, leading)) + beside(worst) + ", at " + sweep.named(worst) + ".");
         return sentences;
     }
 
+    /** Net energy where another figure leads. */
+    private String beside(int run) {
+        return isUsed() ? " (net energy " + Words.kWh(sweep.output(run, NET)) + ")" : "";
+    }
+
     private String three(int run) {
-        return GasWords.three(sweep.output(run, LOW_GAS), sweep.output(run, NET), sweep.output(run, HIGH_GAS));
+        return GasWords.three(sweep.output(run, lowGas), sweep.output(run, leading), sweep.output(run, highGas));
     }
 
     /** How the runs stand to their minimum, by the one that is short for the fewest hours. */
