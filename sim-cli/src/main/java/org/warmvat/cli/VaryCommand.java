@@ -45,8 +45,9 @@ final class VaryCommand extends RunningCommand implements Partable {
     @Option(
             names = "--show",
             paramLabel = "OUTPUT",
-            description = "The output to draw, a column of vary.csv (net_energy_kwh; useful_net_energy_kwh where uses of gas"
-                    + " are given).")
+            description =
+                    "The output to draw, a column of vary.csv (net_energy_kwh; useful_net_energy_kwh where uses of gas"
+                            + " are given).")
     private Optional<String> show = Optional.empty();
 
     @Option(
@@ -74,7 +75,8 @@ final class VaryCommand extends RunningCommand implements Partable {
         VaryStudy study = new VaryStudy(grid, inputs.design().design(), new Runner(inputs.weather(), run().engine()));
         List<String> front =
                 pareto.map(text -> twoOutputs(text, study.outputs())).orElse(List.of());
-        String shown = show.map(name -> output(name, study.outputs())).orElseGet(() -> Outputs.leading(study.outputs()));
+        String shown =
+                show.map(name -> output(name, study.outputs())).orElseGet(() -> Outputs.leading(study.outputs()));
         Sweep sweep = many.on(
                 run(), inputs, "runs", parallel -> study.run(part.from(grid.size()), part.to(grid.size()), parallel));
         Asked asked = inputs.asked(run());

@@ -124,6 +124,34 @@ class StudyCommandsTest {
         assertTrue(program.out().contains("EUR and sets free"), program.out());
     }
 
+    /** Five days of rest and ten of grace lie in the file; both files together hold twice as many. */
+    @Test
+    void backupAndSizesTellTheDaysThatCountAsWarmWhateverTheSlurryDoes() throws IOException {
+        Files.writeString(design, """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}
+                envelope: {insulation_mm: 90}
+                feed: {feedstocks: [{kg_per_day: 10}]}
+                control: {setpoint_c: 36, grace_days: 10}
+                backup: {}
+                gas: {}
+                calendar: [{from: "01-11", to: "01-15", setpoint_c: 20, minimum: none}]
+                """);
+        assertEquals(0, run("rest", "backup", weather.toString()), program.err());
+        assertTrue(
+                program.out()
+                        .contains(
+                                "By the calendar on 10 of the days no minimum holds and on 20 the tank is given time to"
+                                        + " warm up after a rest: these count as warm enough."),
+                program.out());
+        JsonNode told = new ObjectMapper().readTree(summary("rest"));
+        assertEquals(10, told.path("days_without_minimum").asInt());
+        assertEquals(20, told.path("days_warming_up").asInt());
+        assertEquals(0, run("rest-sizes", "sizes", "--litres", "900"), program.err());
+        JsonNode sized = new ObjectMapper().readTree(summary("rest-sizes"));
+        assertEquals(5, sized.path("days_without_minimum").asInt());
+        assertEquals(10, sized.path("days_warming_up").asInt());
+    }
+
     @Test
     void backupNamesAHeater() throws IOException {
         assertEquals(0, run("backup", "backup", "--sizes", "1000,250", "--ignore-sun"));

@@ -116,7 +116,8 @@ class SweepCommandsTest {
                 0,
                 run("sizes", design, weather.toString(), "--litres", "150,900", "--out", sizes.toString()),
                 err.toString());
-        JsonNode sized = new ObjectMapper().readTree(sizes.resolve("summary.json").toFile());
+        JsonNode sized =
+                new ObjectMapper().readTree(sizes.resolve("summary.json").toFile());
         assertEquals("useful_net_energy_kwh", sized.path("judged_by").asText());
         JsonNode large = sized.path("sizes").get(1);
         assertTrue(large.path("net_energy_kwh").asDouble() > 0);

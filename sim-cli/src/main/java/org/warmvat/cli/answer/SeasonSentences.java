@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.IntPredicate;
 import org.warmvat.design.Design;
 import org.warmvat.design.season.SeasonTable;
+import org.warmvat.weather.Weather;
 
 /** What a calendar does to questions about a tank that is to be kept warm. */
 public final class SeasonSentences {
@@ -28,6 +29,28 @@ public final class SeasonSentences {
                     : new Apart(
                             count(first, last, day -> Double.isInfinite(season.minimumC(day))),
                             count(first, last, day -> Double.isFinite(season.minimumC(day)) && season.isGrace(day)));
+        }
+
+        /** The days of all weather files of a question. */
+        public static Apart of(Asked asked) {
+            long withoutMinimum = 0;
+            long warmingUp = 0;
+            for (Weather file : asked.weathers()) {
+                Apart one = of(
+                        asked.design(),
+                        file.start().toLocalDate(),
+                        file.end().minusSeconds(1).toLocalDate());
+                withoutMinimum += one.withoutMinimum;
+                warmingUp += one.warmingUp;
+            }
+            return new Apart(withoutMinimum, warmingUp);
+        }
+
+        /** Writes them as figures where the design has a calendar. */
+        public void figures(Draft draft, Design design) {
+            if (!design.spells().isEmpty()) {
+                draft.figure("days_without_minimum", withoutMinimum).figure("days_warming_up", warmingUp);
+            }
         }
 
         private static long count(LocalDate first, LocalDate last, IntPredicate is) {

@@ -57,8 +57,8 @@ public final class Outputs {
             "gas_worth",
             "money_balance");
 
-    private static final List<String> USEFUL = List.of(
-            "worst_month_useful_net_kwh", "useful_net_energy_low_gas_kwh", "useful_net_energy_high_gas_kwh");
+    private static final List<String> USEFUL =
+            List.of("worst_month_useful_net_kwh", "useful_net_energy_low_gas_kwh", "useful_net_energy_high_gas_kwh");
 
     private final List<Line> lines;
     private final boolean used;

@@ -12,6 +12,7 @@ import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
@@ -53,6 +54,7 @@ public final class BackupAnswer {
                 .map(BackupResult.Point::warnings)
                 .toList()));
         figures(draft, result, question);
+        SeasonSentences.Apart.of(asked).figures(draft, asked.design());
         beside.reserve().ifPresent(more -> draft.figure("reserve", figures(more)));
         csv(draft, result);
         if (result.curve().chosen().size() > 1) {

@@ -95,6 +95,7 @@ final class BackupWords {
                     + question.warmUp().days() + " days, begun in the coldest week, takes "
                     + watts(need.forWarmUpW().getAsDouble()) + ".");
         }
+        sentences.addAll(SeasonSentences.Apart.of(asked).sentence());
         if (question.ignoreSun()) {
             sentences.add("The solar circuit was left out of account.");
         }

@@ -42,10 +42,8 @@ public final class CarryAnswer {
         new CarryWords(result, asked, allowedHours).tell(draft);
         SteadyWords.tell(draft, steadiness, asked);
         figures(draft, result, allowedHours);
-        if (!asked.design().spells().isEmpty()) {
-            SeasonSentences.Apart apart = SeasonSentences.Apart.of(asked.design(), result.firstDay(), result.lastDay());
-            draft.figure("days_without_minimum", apart.withoutMinimum()).figure("days_warming_up", apart.warmingUp());
-        }
+        SeasonSentences.Apart.of(asked.design(), result.firstDay(), result.lastDay())
+                .figures(draft, asked.design());
         csv(draft, result);
         return draft.warn(Warnings.worst(List.of(
                         result.alone().course().warnings(),

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
+import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
@@ -54,8 +56,10 @@ public final class SizesAnswer {
         String verdict = gas
                 ? verdict("a positive " + net + " over the run", sizes, Size::leadingKWh, result.positiveFromL())
                 : "No gas is computed for this design, so that no size can be said to pay its way.";
-        return Draft.of(asked, "at other sizes")
-                .verdict(verdict, gas && answer.used ? List.of(ALL_GAS) : List.of())
+        SeasonSentences.Apart apart = SeasonSentences.Apart.of(asked);
+        Draft draft = Draft.of(asked, "at other sizes");
+        apart.figures(draft, asked.design());
+        return draft.verdict(verdict, gas && answer.used ? List.of(ALL_GAS) : List.of())
                 .paragraph(
                         "Which size pays its way in every month?",
                         gas
@@ -65,7 +69,10 @@ public final class SizesAnswer {
                                         Size::worstMonthKWh,
                                         result.everyMonthFromL()))
                                 : List.of())
-                .paragraph("What does each size return?", answer.returns())
+                .paragraph(
+                        "What does each size return?",
+                        Stream.concat(answer.returns().stream(), apart.sentence().stream())
+                                .toList())
                 .paragraph("How was it scaled?", answer.scaled())
                 .table(answer.results())
                 .table(answer.scaledKeys())
@@ -105,7 +112,11 @@ public final class SizesAnswer {
     private static List<Drawing> pictures(List<Size> sizes, boolean gas) {
         List<Drawing> pictures = new ArrayList<>();
         String net = net(sizes.get(0).isUsed());
-        pictures.add(chart(sizes, "net_by_size", (sizes.get(0).isUsed() ? "Useful net energy" : "Net energy") + " by size", "kWh a litre over the run")
+        pictures.add(chart(
+                        sizes,
+                        "net_by_size",
+                        (sizes.get(0).isUsed() ? "Useful net energy" : "Net energy") + " by size",
+                        "kWh a litre over the run")
                 .dotted(net + " for each litre", Look.FIRST, points(sizes, SizesAnswer::perLitre))
                 .dotted("gas for each litre", Look.SECOND, points(sizes, size -> gasKWh(size) / size.litres()))
                 .drawing());
@@ -162,7 +173,8 @@ public final class SizesAnswer {
 
     private static String returned(Size size) {
         String eaten = gasKWh(size) > 0
-                ? (size.isUsed() ? "useful net " : "net ") + Words.kWh(size.leadingKWh()) + ", " + Words.number(perLitre(size))
+                ? (size.isUsed() ? "useful net " : "net ") + Words.kWh(size.leadingKWh()) + ", "
+                        + Words.number(perLitre(size))
                         + " kWh a litre; heating takes "
                         + Words.percent(boughtKWh(size) / gasKWh(size)) + " of the gas, electricity "
                         + Words.percent(size.output("electricity_total_kwh") / gasKWh(size))

@@ -45,8 +45,9 @@ final class VarySentences {
     /** What belongs beside the verdict. */
     List<String> but() {
         return isUsed() && SweepDrawing.hasNumbers(sweep, lowGas)
-                ? List.of("Runs are judged by what the gas is used for; net energy, which stands beside it, counts all gas made,"
-                        + " surplus included, and is no return.")
+                ? List.of(
+                        "Runs are judged by what the gas is used for; net energy, which stands beside it, counts all gas made,"
+                                + " surplus included, and is no return.")
                 : List.of();
     }
 
@@ -92,18 +93,20 @@ final class VarySentences {
             sentences.add(warmest());
             return sentences;
         }
-        sentences.add("The highest " + net() + " is " + Words.kWh(sweep.output(best, leading)) + beside(best) + ", at " + sweep.named(best)
-                + "; it is " + three(best) + "; there the tank is " + hours(best) + " below its minimum.");
+        sentences.add("The highest " + net() + " is " + Words.kWh(sweep.output(best, leading)) + beside(best) + ", at "
+                + sweep.named(best) + "; it is " + three(best) + "; there the tank is " + hours(best)
+                + " below its minimum.");
         Optional<Integer> warm = most(leading, run -> sweep.output(run, SHORT) == 0);
         if (warm.isEmpty()) {
             sentences.add(warmest());
         } else if (warm.get() != best) {
             sentences.add("Of those never below their minimum the highest is "
-                    + Words.kWh(sweep.output(warm.get(), leading)) + beside(warm.get()) + ", at " + sweep.named(warm.get()) + "; it is "
+                    + Words.kWh(sweep.output(warm.get(), leading)) + beside(warm.get()) + ", at "
+                    + sweep.named(warm.get()) + "; it is "
                     + three(warm.get()) + ".");
         }
-        sentences.add(
-                "The lowest " + net() + " is " + Words.kWh(sweep.output(worst, leading)) + beside(worst) + ", at " + sweep.named(worst) + ".");
+        sentences.add("The lowest " + net() + " is " + Words.kWh(sweep.output(worst, leading)) + beside(worst) + ", at "
+                + sweep.named(worst) + ".");
         return sentences;
     }
 
