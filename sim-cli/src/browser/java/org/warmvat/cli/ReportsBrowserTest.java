@@ -10,9 +10,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
@@ -53,6 +56,21 @@ class ReportsBrowserTest {
                 folder.resolve("WEATHER"),
                 lines.stream().limit(lead + HOURS).collect(Collectors.joining("\n", "", "\n")));
         Files.write(folder.resolve("DESIGN"), DesignDocument.demonstrationBytes());
+        Files.copy(Path.of("../docs/examples/polytunnel-winter-rest.yaml"), folder.resolve("TUNNEL"));
+        Files.writeString(folder.resolve("LOG"), log());
+    }
+
+    /** Two weeks in which an invented tank cools from 36 °C and is heated again. */
+    private static String log() {
+        StringBuilder log = new StringBuilder("time,slurry_c,backup_heat_w\n");
+        LocalDateTime start = LocalDateTime.of(2025, 1, 5, 0, 0);
+        double slurryC = 36;
+        for (int hour = 1; hour < 14 * 24; hour++) {
+            double heatW = hour / 48 % 2 == 0 ? 0 : 250;
+            slurryC += (heatW - 4 * (slurryC - 5)) * 3600 / 3.6e6;
+            log.append(String.format(Locale.ROOT, "%s,%.2f,%.0f%n", start.plusHours(hour), slurryC, heatW));
+        }
+        return log.toString();
     }
 
     @AfterAll
@@ -64,10 +82,7 @@ class ReportsBrowserTest {
     private static String report(String command) {
         List<String> args = new ArrayList<>();
         for (String word : command.split(" ")) {
-            args.add(
-                    word.equals("DESIGN") || word.equals("WEATHER")
-                            ? folder.resolve(word).toString()
-                            : word);
+            args.add(word.matches("[A-Z]+") ? folder.resolve(word).toString() : word);
         }
         Path results = folder.resolve("results");
         args.addAll(List.of("--replace", "--out", results.toString()));
@@ -88,7 +103,14 @@ class ReportsBrowserTest {
                 "sizes DESIGN WEATHER --litres 500,900",
                 "check DESIGN WEATHER",
                 "weather look WEATHER",
-                "spring --from 03-01,04-01"
+                "spring --from 03-01,04-01",
+                "holder TUNNEL WEATHER",
+                "year TUNNEL WEATHER",
+                "choose DESIGN src/test/resources/few-choices.yaml WEATHER",
+                "advise DESIGN WEATHER",
+                "compare DESIGN TUNNEL --weather WEATHER",
+                "spread DESIGN WEATHER --draws 8",
+                "fit DESIGN LOG --weather WEATHER"
             })
     void theReportIsFitToBeRead(String command) {
         Assumptions.assumeTrue(chromium.isPresent(), "no chromium and node on the PATH: reports were not looked at");
@@ -105,13 +127,31 @@ class ReportsBrowserTest {
                 });
                 page.navigate(address);
                 faults.addAll(faultsOf(page));
+                page.screenshot(new Page.ScreenshotOptions()
+                        .setPath(Path.of("target", "reports", command.replaceAll("[^a-z]+", "-") + widthPx + ".png"))
+                        .setFullPage(true));
                 page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
                 assertTrue(
                         (Boolean) page.evaluate("() => [...document.images].some(i => i.offsetWidth > 0)"),
                         "no picture is printed");
+                int pages = pagesBeforeAnnex(page);
+                if (pages > 2) {
+                    faults.add(pages + " printed pages before the annex");
+                }
                 assertEquals("", String.join("\n", faults), command + " at " + widthPx + " px");
             }
         }
+    }
+
+    /** What matters is printed first, on two pages; the annex begins on a page of its own. */
+    private static int pagesBeforeAnnex(Page page) {
+        page.evaluate("""
+                () => { const annex = document.querySelector('.annex');
+                    while (annex && annex.nextSibling) { annex.nextSibling.remove(); }
+                    if (annex) { annex.remove(); } }""");
+        String pdf =
+                new String(page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true)), StandardCharsets.ISO_8859_1);
+        return (int) Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count();
     }
 
     private static List<String> faultsOf(Page page) {

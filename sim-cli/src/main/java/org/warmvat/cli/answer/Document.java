@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.warmvat.cli.plot.Picture;
 
 /**
@@ -61,6 +62,9 @@ public record Document(Heading heading, Verdict verdict, Body body, Data data, G
             List<Picture> pictures,
             Optional<String> notDrawn) {
 
+        /** As many as go on two printed pages together with the answer. */
+        private static final int MOST_BEFORE_ANNEX = 3;
+
         private static final Set<String> OF_THE_TANK = Set.of(TankPicture.NAME, HeatLossPicture.NAME);
 
         /** The pictures that stand right after the verdict: what was asked about. */
@@ -70,11 +74,18 @@ public record Document(Heading heading, Verdict verdict, Body body, Data data, G
                     .toList();
         }
 
-        /** The pictures of what was found. */
-        public List<Picture> ofTheFindings() {
-            return pictures.stream()
-                    .filter(picture -> !OF_THE_TANK.contains(picture.name()))
-                    .toList();
+        /** The first pictures of what was found, which stand before the annex. */
+        public List<Picture> first() {
+            return ofTheFindings().limit(MOST_BEFORE_ANNEX).toList();
+        }
+
+        /** The further ones, which stand in it. */
+        public List<Picture> further() {
+            return ofTheFindings().skip(MOST_BEFORE_ANNEX).toList();
+        }
+
+        private Stream<Picture> ofTheFindings() {
+            return pictures.stream().filter(picture -> !OF_THE_TANK.contains(picture.name()));
         }
     }
 

@@ -13,6 +13,8 @@ import org.warmvat.question.year.YearResult;
 /** The three heat balances term by term, month by month and in all. */
 final class BalanceTables {
 
+    private static final double LEAST_KWH = 1e-4;
+
     private BalanceTables() {}
 
     static List<Table> of(YearResult run) {
@@ -46,10 +48,15 @@ final class BalanceTables {
     private static List<String> row(String label, Ledger ledger, Period period) {
         List<String> row = new ArrayList<>(List.of(label));
         for (Ledger.Item item : ledger.items()) {
-            row.add(Words.number(item.factor() * period.of(item.line())));
+            row.add(Words.number(term(item.factor() * period.of(item.line()))));
         }
         row.add(residual(period.of(ledger.balance().residual())));
         return row;
+    }
+
+    /** Less than a tenth of a watt-hour is nothing beside what goes through. */
+    private static double term(double kWh) {
+        return Math.abs(kWh) < LEAST_KWH ? 0 : kWh;
     }
 
     private static String residual(double kWh) {

@@ -68,7 +68,7 @@ public final class YearPictures {
 
     private List<Drawing> all() {
         List<Drawing> all =
-                new ArrayList<>(List.of(temperature(), heatBySource(), electricityByConsumer(), gasAndNetEnergy()));
+                new ArrayList<>(List.of(temperature(), heatBySource(), gasAndNetEnergy(), electricityByConsumer()));
         WorstWeek.of(run)
                 .ifPresent(worst -> all.add(week(
                         "worst_week",
