@@ -83,6 +83,11 @@ public final class DesignDocument {
         if (tree.isEmpty()) {
             faults.refuseIfAny();
         }
+        return of(name, tree, faults);
+    }
+
+    /** The design that a tree of keys says; what is wrong with it is added to the faults of reading it. */
+    static DesignDocument of(String name, ObjectNode tree, Faults faults) {
         SchemaCheck.run(FileSchema.DESIGN, tree, faults);
         faults.judgeSoundBlocksOnly();
         DesignFindings findings = new DesignFindings(faults);
@@ -103,7 +108,8 @@ public final class DesignDocument {
         return name.endsWith(".json") || text.stripLeading().matches("(?s)\\{\\s*\".*");
     }
 
-    private static ObjectNode tree(String name, String text, Map<String, Integer> lines, Faults faults) {
+    /** The keys and values of a text, be the values allowed or not. */
+    static ObjectNode tree(String name, String text, Map<String, Integer> lines, Faults faults) {
         return isJson(name, text) ? JsonText.read(text, lines, faults) : YamlText.read(text, lines, faults);
     }
 
@@ -190,16 +196,7 @@ public final class DesignDocument {
 
     /** The keys of a design's text as JSON that reads back as the same design; comments are lost. */
     public static String json(String name, String text) {
-        return PlainTree.pretty(tree(name, text));
-    }
-
-    /** The keys and values of a text, be the values allowed or not. */
-    static ObjectNode tree(String name, String text) {
-        Map<String, Integer> lines = new HashMap<>();
-        Faults faults = new Faults(name, lines);
-        ObjectNode tree = tree(name, text, lines, faults);
-        faults.refuseIfAny();
-        return tree;
+        return PlainTree.pretty(FileTree.read(name, text).keys());
     }
 
     /** The file's name, with the exchanged numbers where there are any. */

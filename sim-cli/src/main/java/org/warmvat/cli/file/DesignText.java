@@ -7,7 +7,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.warmvat.design.keys.KeyPath;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -19,7 +21,7 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
- * The text of a design in which single values are exchanged, put in or taken out while all else stays as it was written, comments and
+ * The text of a design, read once, in which single values are exchanged, put in or taken out while all else stays as it was written, comments and
  * the order of keys too. What is taken out goes with the comments in its own lines; any other change that would lose one is refused.
  */
 public final class DesignText {
@@ -31,29 +33,52 @@ public final class DesignText {
 
     private static final Pattern REMARK = Pattern.compile("(^|\\s)#");
 
-    private DesignText() {}
+    private final String name;
+    private final String text;
+    private final ObjectNode keys;
+    private final Map<String, Integer> lines;
+
+    private DesignText(String name, String text, ObjectNode keys, Map<String, Integer> lines) {
+        this.name = name;
+        this.text = text;
+        this.keys = keys;
+        this.lines = lines;
+    }
+
+    /**
+     * Reads the keys of a text, be their values allowed or not.
+     *
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param text the text
+     * @throws InputRefused when it cannot be read
+     */
+    public static DesignText of(String name, String text) {
+        Map<String, Integer> lines = new HashMap<>();
+        Faults faults = new Faults(name, lines);
+        ObjectNode keys = DesignDocument.tree(name, text, lines, faults);
+        faults.refuseIfAny();
+        return new DesignText(name, text, keys, lines);
+    }
 
     /**
      * The text with one value exchanged, or put in where the key is not there.
      *
-     * @param name name for messages; one that ends in {@code .json} is read as JSON
-     * @param text a design that can be read, be its values allowed or not
      * @param path the key's path; the position behind the last entry of a list adds one
      * @param value the value as JSON; empty takes the key or entry out
-     * @throws InputRefused when the text cannot be read, or cannot take the change without losing something
+     * @throws InputRefused when the text cannot take the change without losing something
      */
-    public static String with(String name, String text, String path, String value) {
-        ObjectNode wanted = DesignDocument.tree(name, text);
+    public DesignText with(String path, String value) {
+        ObjectNode wanted = keys.deepCopy();
         List<String> steps = steps(name, path);
         JsonNode node = value.isEmpty() ? null : json(name, value);
         if (!changed(wanted, steps, node)) {
             throw refused(name, path + " is no place of this design");
         }
         if (DesignDocument.isJson(name, text)) {
-            return PlainTree.pretty(wanted);
+            return of(name, PlainTree.pretty(wanted));
         }
-        String edited = new Edit(text).with(steps, node);
-        if (same(wanted, DesignDocument.tree(name, edited))) {
+        DesignText edited = of(name, new Edit(text).with(steps, node));
+        if (same(wanted, edited.keys)) {
             return edited;
         }
         throw refused(
@@ -62,9 +87,28 @@ public final class DesignText {
                         + " cannot be changed here without losing something of the text, expected the change in the text itself");
     }
 
-    /** The keys and values of a text as JSON in one line, be its values allowed or not. */
-    public static String tree(String name, String text) {
-        return DesignDocument.tree(name, text).toString();
+    /**
+     * The design that it says.
+     *
+     * @throws InputRefused with every fault, up to twenty
+     */
+    public DesignDocument document() {
+        return DesignDocument.of(name, keys, new Faults(name, lines));
+    }
+
+    /** Its name for messages. */
+    public String name() {
+        return name;
+    }
+
+    /** The text. */
+    public String text() {
+        return text;
+    }
+
+    /** The keys and values as JSON in one line. */
+    public String tree() {
+        return keys.toString();
     }
 
     private static boolean same(JsonNode wanted, JsonNode found) {

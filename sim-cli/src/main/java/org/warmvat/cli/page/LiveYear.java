@@ -10,13 +10,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.warmvat.account.Hourly;
 import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.InputFile;
-import org.warmvat.cli.answer.SummaryWriter;
 import org.warmvat.cli.answer.year.YearAnswer;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.DesignText;
@@ -24,73 +24,71 @@ import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.tank.Shape;
 import org.warmvat.engine.HourSink;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.BackupPart;
 import org.warmvat.network.Line;
+import org.warmvat.network.Meter;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.question.year.YearStudy;
+import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.StudyRefused;
 
 /**
  * The year of a design as the page draws it, in one piece: the length of a JSON text in four bytes, the text, padded to a multiple of
- * four bytes, and then single-precision numbers, little end first: the columns of the hours, the days and the months. The text holds
- * {@code summary}, the very answer of the command {@code year}, and what the page needs beside it.
+ * four bytes, and then single-precision numbers, little end first: the columns of the hours, the days and the months. It is made anew
+ * with every move of a slider and holds only what the page shows; the whole answer is the question {@code year}.
  */
 final class LiveYear {
 
     private static final List<String> HOURLY =
             List.of("slurry_c", "setpoint_c", "solar_heat_w", "backup_heat_w", "loss_w", "feed_w");
+    private static final Set<Line> DAILY =
+            Set.of(GasPart.GAS_ENERGY, BackupPart.BOUGHT, Meter.ELECTRICITY, Housekeeping.NET);
 
     private LiveYear() {}
 
     /**
      * Runs a design.
      *
-     * @param name name of its text for messages
-     * @param text its text
+     * @param text the design
      * @throws org.warmvat.cli.file.InputRefused with every fault of the design
      * @throws StudyRefused when design and weather do not go together
      * @throws java.util.concurrent.CancellationException when the thread is interrupted
      */
-    static byte[] of(String name, String text, Weathers.Kept weather) throws StudyRefused {
-        DesignDocument design = DesignDocument.parse(name, text);
-        Told told = document(design, name, text, weather);
-        YearResult run = told.run();
-        Document document = told.document();
+    static byte[] of(DesignText text, Weathers.Kept weather) throws StudyRefused {
+        DesignDocument design = text.document();
+        YearResult run = YearStudy.run(design.design(), weather.runner(), HourSink.IGNORE);
         List<double[]> columns = new ArrayList<>();
         Map<String, Object> head = new LinkedHashMap<>();
-        head.put("summary", new RawValue(new String(SummaryWriter.bytes(document), StandardCharsets.UTF_8)));
-        head.put("card", card(document));
+        head.put("card", card(YearAnswer.inShort(run, asked(design, text, weather, run))));
         head.put("weather", weather.id());
         head.put("start", run.hourly().start().toString());
         head.put("hours", hours(run.hourly(), columns));
-        head.put("days", periods(run.days(), columns));
-        head.put("months", periods(run.months(), columns));
-        head.putAll(design(name, text, design.design()));
+        List<Line> lines = run.whole().books().lines();
+        head.put("days", periods(run.days(), lines.stream().filter(DAILY::contains).toList(), columns));
+        head.put("months", periods(run.months(), lines, columns));
+        head.putAll(design(text, design.design()));
         return packed(Reply.jsonBytes(head), columns);
     }
 
-    /** A run and what the command {@code year} says of it. */
-    record Told(YearResult run, Document document) {}
-
-    static Told document(DesignDocument design, String name, String text, Weathers.Kept weather) throws StudyRefused {
-        YearResult run = YearStudy.run(design.design(), weather.runner(), HourSink.IGNORE);
-        InputFile file = InputFile.of("design", name, text.getBytes(StandardCharsets.UTF_8));
-        Asked asked = new Asked(
+    static Asked asked(DesignDocument design, DesignText text, Weathers.Kept weather, YearResult run) {
+        InputFile file = InputFile.of("design", text.name(), text.text().getBytes(StandardCharsets.UTF_8));
+        return new Asked(
                 "year",
                 Optional.of(design.design()),
                 List.of(weather.weather()),
                 run.engine(),
                 new Asked.InputReading(List.of(file, weather.file()), List.of(), design.assumed(), design.cautions()));
-        return new Told(run, YearAnswer.inWords(run, asked));
     }
 
     /** What the page needs of a design that can be run. */
-    static Map<String, Object> design(String name, String text, Design design) {
+    private static Map<String, Object> design(DesignText text, Design design) {
         Map<String, Double> numbers = design.numbers();
         return Draft.row(
                 "text",
-                text,
+                text.text(),
                 "tree",
-                new RawValue(DesignText.tree(name, text)),
+                new RawValue(text.tree()),
                 "numbers",
                 numbers,
                 "sliders",
@@ -124,8 +122,7 @@ final class LiveYear {
         return Draft.row("count", hourly.hours(), "columns", names);
     }
 
-    private static Map<String, Object> periods(List<Period> periods, List<double[]> columns) {
-        List<Line> lines = periods.get(0).books().lines();
+    private static Map<String, Object> periods(List<Period> periods, List<Line> lines, List<double[]> columns) {
         lines.forEach(line -> columns.add(
                 periods.stream().mapToDouble(period -> period.of(line)).toArray()));
         return Draft.row(

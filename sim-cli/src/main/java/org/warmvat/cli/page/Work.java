@@ -15,9 +15,18 @@ import org.warmvat.weather.WeatherRefused;
 final class Work {
 
     private static final int MOST_CHANGES = 100;
+    private static final int MOST_KNOWN = 8;
 
     private final Weathers weathers;
     private final Lanes lanes = new Lanes();
+    private final Map<String, DesignText> known = new LinkedHashMap<>(16, 0.75F, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, DesignText> eldest) {
+            return size() > MOST_KNOWN;
+        }
+    };
 
     Work(Weathers weathers) {
         this.weathers = weathers;
@@ -35,17 +44,24 @@ final class Work {
      */
     Reply year(JsonNode asked) throws Exception {
         String text = asked.path("text").asText();
-        String name = name(text);
+        DesignText design;
+        try {
+            design = known(text);
+        } catch (InputRefused unreadable) {
+            return faulty(text, null, faults(text, unreadable));
+        }
         try {
             for (JsonNode change : changes(asked)) {
                 JsonNode value = change.path("value");
-                text = DesignText.with(
-                        name, text, change.path("path").asText(), value.isMissingNode() ? "" : value.toString());
+                design = design.with(change.path("path").asText(), value.isMissingNode() ? "" : value.toString());
             }
         } catch (InputRefused refused) {
             return Reply.refused(422, refused.faults());
         }
-        String changed = text;
+        return year(remembered(design), asked);
+    }
+
+    private Reply year(DesignText design, JsonNode asked) throws Exception {
         try {
             Weathers.Kept weather = weather(asked);
             return Reply.of(
@@ -53,16 +69,33 @@ final class Work {
                     lanes.newest(
                             asked.path("page").asText(),
                             asked.path("number").asLong(),
-                            () -> LiveYear.of(name, changed, weather)));
+                            () -> LiveYear.of(design, weather)));
         } catch (CancellationException | InterruptedException overtaken) {
             return Reply.empty(204);
         } catch (Exception failure) {
             if (!Sentences.isRefusal(failure)) {
                 throw failure;
             }
-            return new Reply(
-                    422, Reply.JSON, Reply.empty(422).policy(), Reply.jsonBytes(faulty(name, changed, failure)));
+            return faulty(design.text(), new RawValue(design.tree()), Sentences.of(failure));
         }
+    }
+
+    /** What a page is at work on came from here a moment ago and need not be read again. */
+    private DesignText known(String text) {
+        synchronized (known) {
+            DesignText one = known.get(text);
+            if (one != null) {
+                return one;
+            }
+        }
+        return remembered(DesignText.of(name(text), text));
+    }
+
+    private DesignText remembered(DesignText design) {
+        synchronized (known) {
+            known.put(design.text(), design);
+        }
+        return design;
     }
 
     private static Iterable<JsonNode> changes(JsonNode asked) {
@@ -73,17 +106,23 @@ final class Work {
         return set;
     }
 
-    /** A design that cannot be run is still shown, as far as it can be read. */
-    private static Map<String, Object> faulty(String name, String text, Exception failure) {
-        Map<String, Object> told = new LinkedHashMap<>();
-        told.put("sentences", Sentences.of(failure));
-        told.put("text", text);
+    /** All faults of a text that could not be read as a whole. */
+    private static List<String> faults(String text, InputRefused unreadable) {
         try {
-            told.put("tree", new RawValue(DesignText.tree(name, text)));
-        } catch (InputRefused unreadable) {
-            told.put("tree", null);
+            DesignDocument.parse(name(text), text);
+            return unreadable.faults();
+        } catch (InputRefused all) {
+            return all.faults();
         }
-        return told;
+    }
+
+    /** A design that cannot be run is still shown, as far as it can be read. */
+    private static Reply faulty(String text, Object tree, List<String> sentences) {
+        Map<String, Object> told = new LinkedHashMap<>();
+        told.put("sentences", sentences);
+        told.put("text", text);
+        told.put("tree", tree);
+        return new Reply(422, Reply.JSON, Reply.empty(422).policy(), Reply.jsonBytes(told));
     }
 
     /** The weather that a request names. */

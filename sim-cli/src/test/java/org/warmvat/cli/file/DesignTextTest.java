@@ -34,7 +34,11 @@ class DesignTextTest {
             """;
 
     private static String with(String path, String value) {
-        return DesignText.with("mine.yaml", TEXT, path, value);
+        return with(TEXT, path, value);
+    }
+
+    private static String with(String text, String path, String value) {
+        return DesignText.of("mine.yaml", text).with(path, value).text();
     }
 
     @ParameterizedTest
@@ -77,11 +81,11 @@ class DesignTextTest {
     @Test
     void aBlockGivesWayToAWordAndBack() {
         String text = "feed:\n  temperature:\n    fixed_c: 12   # tap\n  may_freeze: true\n";
-        String word = DesignText.with("mine.yaml", text, "feed.temperature", "\"air\"");
+        String word = with(text, "feed.temperature", "\"air\"");
         assertEquals("feed:\n  temperature:\n    air   # tap\n  may_freeze: true\n", word);
         assertEquals(
                 "feed:\n  temperature:\n    {fixed_c: 12}   # tap\n  may_freeze: true\n",
-                DesignText.with("mine.yaml", word, "feed.temperature", "{\"fixed_c\": 12}"));
+                with(word, "feed.temperature", "{\"fixed_c\": 12}"));
     }
 
     @Test
@@ -89,17 +93,16 @@ class DesignTextTest {
         String text = "{\"control\": {\"setpoint_c\": 36}}";
         assertEquals(
                 "{\n  \"control\" : {\n    \"setpoint_c\" : 37,\n    \"band_k\" : 2\n  }\n}\n",
-                DesignText.with(
-                        "mine.json",
-                        DesignText.with("mine.json", text, "control.setpoint_c", "37"),
-                        "control.band_k",
-                        "2"));
+                DesignText.of("mine.json", text)
+                        .with("control.setpoint_c", "37")
+                        .with("control.band_k", "2")
+                        .text());
     }
 
     @Test
     void whatWouldLoseSomethingIsRefused() {
         String text = "project:\n  note: |\n    two\n    lines\n";
-        assertEquals(text + "  by: me\n", DesignText.with("mine.yaml", text, "project.by", "\"me\""));
+        assertEquals(text + "  by: me\n", with(text, "project.by", "\"me\""));
         for (String path : List.of("fittings[3]", "fittings[hatch].ua_w_k", "fittings.name", "control[0]")) {
             InputRefused refused = assertThrows(InputRefused.class, () -> with(path, "1"));
             assertEquals(List.of("mine.yaml: " + path + " is no place of this design"), refused.faults());
@@ -109,10 +112,10 @@ class DesignTextTest {
                 List.of(
                         "mine.yaml: control.band_k cannot be changed here without losing something of the text, expected the change in"
                                 + " the text itself"),
-                assertThrows(InputRefused.class, () -> DesignText.with("mine.yaml", open, "control.band_k", ""))
+                assertThrows(InputRefused.class, () -> with(open, "control.band_k", ""))
                         .faults());
-        assertThrows(InputRefused.class, () -> DesignText.with("mine.yaml", TEXT, "no path[", "1"));
-        assertThrows(InputRefused.class, () -> DesignText.with("mine.yaml", TEXT, "title", "{broken"));
+        assertThrows(InputRefused.class, () -> with(TEXT, "no path[", "1"));
+        assertThrows(InputRefused.class, () -> with(TEXT, "title", "{broken"));
     }
 
     private static Stream<String> designs() throws IOException {
@@ -144,7 +147,7 @@ class DesignTextTest {
             if (path.startsWith("plausible.")) { // lists of several entries that are not written out
                 continue;
             }
-            String edited = DesignText.with("design.yaml", text, path, Double.toString(design.number(path)));
+            String edited = with(text, path, Double.toString(design.number(path)));
             assertEquals(
                     comments, edited.chars().filter(letter -> letter == '#').count(), path);
             exchanged++;

@@ -34,8 +34,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.ResultsFolder;
+import org.warmvat.cli.answer.year.YearAnswer;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.file.DesignText;
+import org.warmvat.engine.HourSink;
 import org.warmvat.question.Parallel;
+import org.warmvat.question.year.YearResult;
+import org.warmvat.question.year.YearStudy;
 
 /** The server lets in what it should and nothing else, on the wire. */
 class PageServerTest {
@@ -342,9 +347,10 @@ class PageServerTest {
     @Test
     void theZipHoldsTheFolderAndIsAlwaysTheSame() throws Exception {
         Weathers.Kept weather = new Weathers().of("cool-maritime-hills").orElseThrow();
-        DesignDocument design = DesignDocument.demonstration();
-        Document document =
-                LiveYear.document(design, "design.yaml", DESIGN, weather).document();
+        DesignText text = DesignText.of("design.yaml", DESIGN);
+        DesignDocument design = text.document();
+        YearResult run = YearStudy.run(design.design(), weather.runner(), HourSink.IGNORE);
+        Document document = YearAnswer.of(run, YearAnswer.Beside.NOTHING, LiveYear.asked(design, text, weather, run));
         byte[] zip = ReportFiles.zip(document).bytes();
         assertArrayEquals(zip, ReportFiles.zip(document).bytes());
         Map<String, byte[]> folder = ResultsFolder.files(document);

@@ -6,6 +6,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,6 +34,8 @@ public final class Block {
     private final List<Slot> slots;
     private final Constructor<?> constructor;
     private final Optional<Method> usual;
+    private final List<String> words;
+    private volatile Set<String> names;
 
     private Block(Class<?> type) {
         this.type = type;
@@ -40,6 +43,7 @@ public final class Block {
         RecordComponent[] components = type.getRecordComponents();
         Arrays.stream(components).forEach(component -> component.getAccessor().setAccessible(true));
         this.slots = Arrays.stream(components).map(Slot::of).toList();
+        this.words = wordsOf(type, slots);
         try {
             Class<?>[] types =
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
@@ -87,6 +91,10 @@ public final class Block {
 
     /** The words that choose this record among its like: its own, or those of its first component. */
     public List<String> words() {
+        return words;
+    }
+
+    private static List<String> wordsOf(Class<?> type, List<Slot> slots) {
         Word own = type.getAnnotation(Word.class);
         if (own != null) {
             return List.of(own.value());
@@ -103,21 +111,28 @@ public final class Block {
 
     /** Names of all keys of this block: its own and those of components whose keys stand in it. */
     public Set<String> names() {
-        Set<String> names = new TreeSet<>();
+        if (names == null) {
+            names = Collections.unmodifiableSet(namesOfSlots());
+        }
+        return names;
+    }
+
+    private Set<String> namesOfSlots() {
+        Set<String> all = new TreeSet<>();
         for (Slot slot : slots) {
             slot.key().ifPresent(key -> {
-                names.add(key.name());
-                names.add(key.also());
+                all.add(key.name());
+                all.add(key.also());
             });
             if (standsHere(slot)) {
                 slot.variants().stream()
                         .filter(variant ->
                                 slot.inline() || about(slot) || !variant.words().isEmpty())
-                        .forEach(variant -> names.addAll(variant.names()));
+                        .forEach(variant -> all.addAll(variant.names()));
             }
         }
-        names.remove("");
-        return names;
+        all.remove("");
+        return all;
     }
 
     private static boolean about(Slot slot) {

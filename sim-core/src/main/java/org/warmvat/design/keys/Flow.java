@@ -1,12 +1,16 @@
 package org.warmvat.design.keys;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Defaults as keys state them, in one line: {@code 2.0}, {@code legs}, {@code [{start: 08:00, hours: 3}]}; text with commas or braces stands in single quotes. */
 final class Flow {
+
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+([eE]-?[0-9]+)?");
 
     private final String text;
     private int at;
@@ -52,7 +56,7 @@ final class Flow {
             skipComma();
         }
         at++;
-        return map;
+        return Collections.unmodifiableMap(map);
     }
 
     private List<Object> list() {
@@ -63,7 +67,7 @@ final class Flow {
             skipComma();
         }
         at++;
-        return list;
+        return Collections.unmodifiableList(list);
     }
 
     private void skipComma() {
@@ -82,7 +86,7 @@ final class Flow {
         if (word.equals("true") || word.equals("false")) {
             return Boolean.valueOf(word);
         }
-        return word.matches("-?[0-9.]+([eE]-?[0-9]+)?") ? (Object) Double.valueOf(word) : word;
+        return NUMBER.matcher(word).matches() ? (Object) Double.valueOf(word) : word;
     }
 
     /** A default in words: numbers plain, lists by their entries, blocks by their keys. */

@@ -163,7 +163,7 @@ public final class Reader {
 
     private Object inline(Slot slot, Given given) {
         Map<String, Object> usual =
-                new LinkedHashMap<>(Flow.block(slot.key().orElseThrow().usual()));
+                new LinkedHashMap<>(slot.usualBlock());
         usual.putAll(given.usual());
         Given here = new Given(given.keys(), usual, given.path(), given.name(), given.reason());
         return slot.choice()
@@ -219,7 +219,7 @@ public final class Reader {
         Key key = slot.key().orElseThrow();
         String path = given.at(key.name());
         Object usual = given.usual().get(key.name());
-        Object stated = usual != null ? usual : key.usual().isEmpty() ? null : Flow.parse(key.usual());
+        Object stated = usual != null ? usual : slot.usual().orElse(null);
         if (key.beside() && given.any(slot.variants().get(0))) {
             String why = "or " + key.name() + " instead";
             return record(slot.variants().get(0), new Given(given.keys(), Map.of(), given.path(), "", why));
@@ -281,7 +281,7 @@ public final class Reader {
                     .toList();
             there.forEach(k -> wrong(given.at(k), "has no place here: " + key.name() + " is given"));
         }
-        return one(slot, value, path, "", Flow.block(key.usual()));
+        return one(slot, value, path, "", slot.usualBlock());
     }
 
     private List<Object> entries(Slot slot, List<?> values, String path) {
@@ -358,7 +358,7 @@ public final class Reader {
                 refused.in(path).faults().forEach(findings::wrong);
                 return type == MonthDay.class
                         ? Made.ofText(type, Made.ANY_DAY)
-                        : Made.ofText(type, Flow.parse(slot.key().orElseThrow().usual()));
+                        : Made.ofText(type, slot.usual().orElseThrow());
             }
         }
         if (value instanceof Map<?, ?> block) {

@@ -11,17 +11,36 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One component of a record: its key, and of what kind its value is.
- *
- * @param component the component
- * @param key what is said about it; empty for a record's own name, which is no key of its block
- * @param holder how the value is held: {@link Optional}, {@link List}, {@link Map}, or the value's own type
- * @param type type of the value, of an entry of a list or of a map
- * @param list whether it holds a list of values
- * @param map whether it holds values by name
+ * One component of a record: its key, and of what kind its value is. What follows from its type is worked out once: the platform looks
+ * the records of a choice up anew each time it is asked, and a design is read again with every move of a slider.
  */
-public record Slot(
-        RecordComponent component, Optional<Key> key, Class<?> holder, Class<?> type, boolean list, boolean map) {
+public final class Slot {
+
+    private final RecordComponent component;
+    private final Optional<Key> key;
+    private final Class<?> holder;
+    private final Class<?> type;
+    private final boolean list;
+    private final boolean map;
+    private final boolean choice;
+    private final Optional<Object> usual;
+    private final Map<String, Object> usualBlock;
+    // these ask other records, which may ask back: worked out when first needed
+    private volatile List<Block> variants;
+    private volatile List<String> words;
+
+    private Slot(RecordComponent component, Class<?> holder, Class<?> type, boolean list, boolean map) {
+        this.component = component;
+        this.key = Optional.ofNullable(component.getAnnotation(Key.class));
+        this.holder = holder;
+        this.type = type;
+        this.list = list;
+        this.map = map;
+        this.choice = type.isInterface() && type.isSealed();
+        String stated = key.map(Key::usual).orElse("");
+        this.usual = stated.isEmpty() ? Optional.empty() : Optional.of(Flow.parse(stated));
+        this.usualBlock = Flow.block(stated);
+    }
 
     static Slot of(RecordComponent component) {
         Type held = component.getGenericType();
@@ -36,11 +55,47 @@ public record Slot(
             held = inner[inner.length - 1];
         }
         Class<?> type = holder == OptionalDouble.class ? Double.class : (Class<?>) held;
-        return new Slot(component, keyOf(component), holder, type, plural == List.class, plural == Map.class);
+        return new Slot(component, holder, type, plural == List.class, plural == Map.class);
     }
 
-    private static Optional<Key> keyOf(RecordComponent component) {
-        return Optional.ofNullable(component.getAnnotation(Key.class));
+    /** The component. */
+    public RecordComponent component() {
+        return component;
+    }
+
+    /** What is said about it; empty for a record's own name, which is no key of its block. */
+    public Optional<Key> key() {
+        return key;
+    }
+
+    /** How the value is held: {@link Optional}, {@link List}, {@link Map}, or the value's own type. */
+    public Class<?> holder() {
+        return holder;
+    }
+
+    /** Type of the value, of an entry of a list or of a map. */
+    public Class<?> type() {
+        return type;
+    }
+
+    /** Whether it holds a list of values. */
+    public boolean list() {
+        return list;
+    }
+
+    /** Whether it holds values by name. */
+    public boolean map() {
+        return map;
+    }
+
+    /** Its default as its key states it. */
+    Optional<Object> usual() {
+        return usual;
+    }
+
+    /** The same of a block; empty where the default is none. */
+    Map<String, Object> usualBlock() {
+        return usualBlock;
     }
 
     /** Its key's name; empty for a component whose keys stand in the same block, and for a record's own name. */
@@ -97,7 +152,14 @@ public record Slot(
 
     /** The records that may stand here: several where it is a choice, none where it is no record. */
     public List<Block> variants() {
-        if (choice()) {
+        if (variants == null) {
+            variants = variantsOfType();
+        }
+        return variants;
+    }
+
+    private List<Block> variantsOfType() {
+        if (choice) {
             return Arrays.stream(type.getPermittedSubclasses()).map(Block::of).toList();
         }
         return type.isRecord() && !text() ? List.of(Block.of(type)) : List.of();
@@ -112,11 +174,18 @@ public record Slot(
 
     /** Whether the value is one of several records. */
     public boolean choice() {
-        return type.isSealed() && type.isInterface();
+        return choice;
     }
 
     /** The words that may stand here; empty where none does. */
     public List<String> words() {
+        if (words == null) {
+            words = wordsOfType();
+        }
+        return words;
+    }
+
+    private List<String> wordsOfType() {
         if (type.isEnum()) {
             return Arrays.stream(type.getEnumConstants()).map(Slot::word).toList();
         }

@@ -78,9 +78,11 @@ public final class YearAnswer {
         return draft.done();
     }
 
-    /** The same without pictures, files of tables and payback, for who draws himself. */
-    public static Document inWords(YearResult run, Asked asked) {
-        return new YearAnswer(run, asked).told(Optional.empty()).inWords();
+    /** The verdict with its "but", the figures beside it and what it stands on, and no more: for who shows a year at each move of a hand. */
+    public static Document inShort(YearResult run, Asked asked) {
+        Draft draft = Draft.of(asked, "");
+        new YearInShort(run).tell(draft);
+        return draft.warn(run.warnings()).inWords();
     }
 
     private Draft told(Optional<YearPayback> payback) {

@@ -45,8 +45,7 @@ final class YearWords {
     /** The paragraphs in the order in which a builder asks. */
     void tell(Draft draft, Optional<YearPayback> payback) {
         LifeWords life = new LifeWords(design, year);
-        draft.verdict(warmth() + " " + life.verdict().orElseGet(this::net), life.but());
-        draft.card(year, run.gas());
+        new YearInShort(run).tell(draft);
         draft.paragraph("How warm was the slurry?", List.of(range()))
                 .paragraph("What did the sun give, what the backup heater?", heat())
                 .paragraph("What did it take, and where did the heat go?", List.of(electricity(), heatLost()))
@@ -69,41 +68,6 @@ final class YearWords {
     private Optional<String> solarFraction() {
         double share = year.of(Housekeeping.SOLAR_SHARE);
         return Double.isNaN(share) ? Optional.empty() : Optional.of(Words.solarFraction(share));
-    }
-
-    private String warmth() {
-        if (Double.isInfinite(design.control().minimumC())) {
-            return "No minimum temperature is stated, so that no hour is short.";
-        }
-        if (!design.spells().isEmpty()) {
-            return new LifeWords(design, year).warmth();
-        }
-        String minimum = Words.celsius(design.control().minimumC());
-        double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
-        double hours = year.hours();
-        return switch (Warmth.of(year)) {
-            case ALWAYS ->
-                "The tank was warm " + span.throughout() + ": the slurry was never below its minimum of " + minimum
-                        + ".";
-            case SHORT_AT_TIMES ->
-                "The tank was not warm " + span.throughout() + ": the slurry was below its minimum of " + minimum
-                        + " for "
-                        + Words.hours(below) + " of " + Words.hours(hours) + " hours (" + Words.percent(below / hours)
-                        + ").";
-            case NEVER ->
-                "The tank was never warm: the slurry was below its minimum of " + minimum + " in all "
-                        + Words.hours(hours) + " hours.";
-        };
-    }
-
-    /** No gas, no verdict on net energy. */
-    private String net() {
-        return run.gas()
-                .map(range -> GasWords.verdict(
-                        range.whole().low().netKWh(),
-                        year.of(Housekeeping.NET),
-                        range.whole().high().netKWh()))
-                .orElse("No gas is computed for this design, so that its net energy cannot be judged.");
     }
 
     private String range() {
