@@ -39,6 +39,8 @@ public final class Weather {
     private final Once<Sunlight> sunlight;
     private final Once<Optional<KusudaAchenbach1965>> ground;
     private final Once<double[]> dayBeforeC;
+    private final Once<Double> meanAirC;
+    private final Once<Double> meanWindMPerS;
     private final Map<Class<?>, Object> kept = new ConcurrentHashMap<>();
 
     /** Takes complete columns; what is absent is assumed as equation 4.1 says and told in {@link #assumptions()}. */
@@ -69,6 +71,8 @@ public final class Weather {
                 .orElseGet(() -> Sunlight.of(table, meanPressureHPa(), conventions)));
         this.ground = new Once<>(this::fitGround);
         this.dayBeforeC = new Once<>(this::meansOfDayBefore);
+        this.meanAirC = new Once<>(() -> airC.mean(0, hours() * SECONDS_PER_HOUR));
+        this.meanWindMPerS = new Once<>(() -> windMPerS.mean(0, hours() * SECONDS_PER_HOUR));
     }
 
     private Linear linear(double[] values) {
@@ -239,7 +243,7 @@ public final class Weather {
 
     /** Mean air temperature over the whole period. */
     public double meanAirC() {
-        return airC.mean(0, hours() * SECONDS_PER_HOUR);
+        return meanAirC.get();
     }
 
     /**
@@ -266,7 +270,7 @@ public final class Weather {
 
     /** Mean wind at 10 m over the whole period. */
     public double meanWindMPerS() {
-        return windMPerS.mean(0, hours() * SECONDS_PER_HOUR);
+        return meanWindMPerS.get();
     }
 
     /** Days from 1 January 00:00 of the year in which a moment lies, fractions included. */

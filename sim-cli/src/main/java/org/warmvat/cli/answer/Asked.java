@@ -2,6 +2,7 @@ package org.warmvat.cli.answer;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -117,15 +118,23 @@ public record Asked(
 
     /** Whether the design leaves out a price that counts, so that sums of money are but examples. */
     public boolean pricesAreExamples() {
-        return unstated().stream().anyMatch(key -> key.matches("prices\\.(" + priced() + ")_per_kwh"));
+        Set<String> unstated = unstated();
+        return priced().stream().anyMatch(energy -> unstated.contains("prices." + energy + "_per_kwh"));
     }
 
-    private String priced() {
+    private List<String> priced() {
         boolean fuel = design().backup()
                 .map(BackupCircuit::source)
                 .filter(BackupSource.FUEL::equals)
                 .isPresent();
-        return "electricity" + (fuel ? "|fuel" : "") + (design().gas().isPresent() ? "|gas_worth" : "");
+        List<String> priced = new ArrayList<>(List.of("electricity"));
+        if (fuel) {
+            priced.add("fuel");
+        }
+        if (design().gas().isPresent()) {
+            priced.add("gas_worth");
+        }
+        return priced;
     }
 
     /** Name of the money: the design's own, or a word that its prices are but examples. */

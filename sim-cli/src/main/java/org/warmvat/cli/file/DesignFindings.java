@@ -2,11 +2,16 @@ package org.warmvat.cli.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Refused;
 
 /** What reading a design file finds: faults with their lines, defaults that are used, keys without effect. */
 final class DesignFindings implements Findings {
+
+    private static final Pattern SQUARE = Pattern.compile("(?<![_A-Za-z0-9])m2");
+    private static final Pattern CUBIC = Pattern.compile("(?<![_A-Za-z0-9])m3");
+    private static final Pattern CELSIUS = Pattern.compile("(?<=[0-9]) C(?![A-Za-z])");
 
     private final Faults faults;
     private final List<String> assumed = new ArrayList<>();
@@ -49,10 +54,8 @@ final class DesignFindings implements Findings {
 
     /** Units as results spell them; those of keys stay. */
     private static String spelt(String words) {
-        return words.replace("Nm3", "Nm³")
-                .replaceAll("(?<![_A-Za-z0-9])m2", "m²")
-                .replaceAll("(?<![_A-Za-z0-9])m3", "m³")
-                .replaceAll("(?<=[0-9]) C(?![A-Za-z])", " °C");
+        String cubic = CUBIC.matcher(words.replace("Nm3", "Nm³")).replaceAll("m³");
+        return CELSIUS.matcher(SQUARE.matcher(cubic).replaceAll("m²")).replaceAll(" °C");
     }
 
     @Override

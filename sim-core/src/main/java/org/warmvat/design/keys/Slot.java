@@ -22,6 +22,7 @@ public final class Slot {
     private final Class<?> type;
     private final boolean list;
     private final boolean map;
+    private final String name;
     private final boolean choice;
     private final Optional<Object> usual;
     private final Map<String, Object> usualBlock;
@@ -36,6 +37,7 @@ public final class Slot {
         this.type = type;
         this.list = list;
         this.map = map;
+        this.name = key.map(Key::name).orElse("");
         this.choice = type.isInterface() && type.isSealed();
         String stated = key.map(Key::usual).orElse("");
         this.usual = stated.isEmpty() ? Optional.empty() : Optional.of(Flow.parse(stated));
@@ -100,12 +102,12 @@ public final class Slot {
 
     /** Its key's name; empty for a component whose keys stand in the same block, and for a record's own name. */
     public String name() {
-        return key.map(Key::name).orElse("");
+        return name;
     }
 
     /** Whether its value's keys stand in the same block. */
     public boolean inline() {
-        return key.filter(k -> k.name().isEmpty()).isPresent();
+        return key.isPresent() && name.isEmpty();
     }
 
     boolean called(String name) {

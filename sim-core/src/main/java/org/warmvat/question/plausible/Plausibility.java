@@ -241,9 +241,8 @@ public final class Plausibility {
     }
 
     private void heaterAndCollector(Weather weather) {
-        double endS = weather.hours() * 3600.0;
-        double windMPerS = weather.windMPerS().mean(0, endS);
-        double meanC = weather.airC().mean(0, endS);
+        double windMPerS = weather.meanWindMPerS();
+        double meanC = weather.meanAirC();
         double coldC = ColdSpell.coldestDayC(weather);
         double coldW = needW(windMPerS, coldC);
         design.backup().ifPresent(heater -> heater(heater.ratedW(), coldW, coldC));
