@@ -156,8 +156,7 @@ class PageAgainstCommandTest {
                         .map(figure -> figure.name() + ": " + figure.value())
                         .toList(),
                 figures);
-        assertEquals(
-                document.grounds().warnings().size(), card.path("warnings").asInt());
+        assertEquals(document.grounds().warnings().size(), card.path("warnings").asInt());
         assertEquals(document.grounds().cautions(), texts(card.path("cautions")));
     }
 
@@ -204,8 +203,8 @@ class PageAgainstCommandTest {
     /** Asks a question of the page and reads {@code summary.json} out of the folder that can be kept. */
     private static JsonNode summaryOfTheZip(String question, Map<String, String> options, String design)
             throws Exception {
-        String asked = json(Map.of(
-                "question", question, "options", options, "text", design, "weather", "cool-maritime-hills"));
+        String asked = json(
+                Map.of("question", question, "options", options, "text", design, "weather", "cool-maritime-hills"));
         int inquiry = JSON.readTree(asked("ask", Optional.of(asked)).body())
                 .path("number")
                 .asInt();

@@ -65,7 +65,9 @@ final class LiveYear {
         head.put("start", run.hourly().start().toString());
         head.put("hours", hours(run.hourly(), columns));
         List<Line> lines = run.whole().books().lines();
-        head.put("days", periods(run.days(), lines.stream().filter(DAILY::contains).toList(), columns));
+        head.put(
+                "days",
+                periods(run.days(), lines.stream().filter(DAILY::contains).toList(), columns));
         head.put("months", periods(run.months(), lines, columns));
         head.putAll(design(text, design.design()));
         return packed(Reply.jsonBytes(head), columns);

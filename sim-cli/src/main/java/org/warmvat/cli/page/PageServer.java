@@ -190,7 +190,9 @@ public final class PageServer implements AutoCloseable {
                 "version", Program.version(),
                 "name", name,
                 "text", start.design(),
-                "demonstration", new RawValue(DesignText.of("demonstration.yaml", demonstration).tree()),
+                "demonstration",
+                        new RawValue(DesignText.of("demonstration.yaml", demonstration)
+                                .tree()),
                 "schema", new RawValue(DesignDocument.schema()),
                 "weather", Weathers.told(weathers.of(weather).orElseThrow()),
                 "samples", Weathers.samples(),

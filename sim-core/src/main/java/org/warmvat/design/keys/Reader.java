@@ -162,8 +162,7 @@ public final class Reader {
     }
 
     private Object inline(Slot slot, Given given) {
-        Map<String, Object> usual =
-                new LinkedHashMap<>(slot.usualBlock());
+        Map<String, Object> usual = new LinkedHashMap<>(slot.usualBlock());
         usual.putAll(given.usual());
         Given here = new Given(given.keys(), usual, given.path(), given.name(), given.reason());
         return slot.choice()
