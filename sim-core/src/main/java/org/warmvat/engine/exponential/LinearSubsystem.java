@@ -77,24 +77,18 @@ final class LinearSubsystem {
         riseK = new double[nodes];
         equations = new RoomEquations(network, meanC, riseK);
         exchanges = network.exchanges().stream()
-                .filter(one -> network.nodes().get(one.node()).kind() != Node.Kind.CIRCUIT)
+                .filter(one -> !is(one.node(), Node.Kind.CIRCUIT))
                 .toArray(Exchange[]::new);
         ofCircuits = network.exchanges().stream()
-                .filter(one -> network.nodes().get(one.node()).kind() == Node.Kind.CIRCUIT)
+                .filter(one -> is(one.node(), Node.Kind.CIRCUIT))
                 .toArray(Exchange[]::new);
         circuitWPerK = new double[ofCircuits.length];
-        intoCircuits = network.sources().stream()
-                .filter(one ->
-                        one.node() >= 0 && network.nodes().get(one.node()).kind() == Node.Kind.CIRCUIT)
-                .toArray(Source[]::new);
+        intoCircuits = sourcesOf(Node.Kind.CIRCUIT);
         intoCircuitsW = new double[intoCircuits.length];
         opened = Arrays.stream(exchanges)
                 .map(one -> one.opening().equals(Exchange.Opening.NEVER) ? null : new OpenedExchange(one))
                 .toArray(OpenedExchange[]::new);
-        sources = network.sources().stream()
-                .filter(one ->
-                        one.node() >= 0 && network.nodes().get(one.node()).kind() == Node.Kind.ROOM)
-                .toArray(Source[]::new);
+        sources = sourcesOf(Node.Kind.ROOM);
         known = network.nodes(Node.Kind.KNOWN);
         capacityJPerK = network.capacitiesJPerK();
         massiveRooms = Arrays.stream(network.nodes(Node.Kind.ROOM))
@@ -105,6 +99,14 @@ final class LinearSubsystem {
         roomExtraW = new double[nodes];
         early = network.initialState();
         late = network.initialState();
+    }
+
+    private boolean is(int node, Node.Kind kind) {
+        return node >= 0 && network.nodes().get(node).kind() == kind;
+    }
+
+    private Source[] sourcesOf(Node.Kind kind) {
+        return network.sources().stream().filter(one -> is(one.node(), kind)).toArray(Source[]::new);
     }
 
     /** Takes over the layers of a state. */
