@@ -2,6 +2,10 @@ package org.warmvat.cli;
 
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.holder.HolderAnswer;
+import org.warmvat.cli.option.Badness;
+import org.warmvat.cli.option.InputArguments;
+import org.warmvat.cli.option.Inputs;
+import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.question.holder.HolderResult;
 import org.warmvat.question.holder.HolderStudy;
 import picocli.CommandLine.Command;

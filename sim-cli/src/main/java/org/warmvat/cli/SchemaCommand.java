@@ -5,6 +5,8 @@ import java.util.concurrent.Callable;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.LayoutDocument;
 import org.warmvat.cli.file.LogLayoutDocument;
+import org.warmvat.cli.option.CommonOptions;
+import org.warmvat.cli.option.ExitCode;
 import org.warmvat.design.feeding.FeedMaterial;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

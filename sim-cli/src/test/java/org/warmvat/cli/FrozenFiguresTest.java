@@ -19,7 +19,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.warmvat.cli.answer.SummaryWriter;
+import org.warmvat.cli.answer.folder.SummaryWriter;
+import org.warmvat.cli.option.Answering;
 import picocli.CommandLine;
 
 /**

@@ -3,6 +3,7 @@ package org.warmvat.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import org.warmvat.cli.option.RunOptions;
 
 /** The time left, in words. */
 class LeftTest {

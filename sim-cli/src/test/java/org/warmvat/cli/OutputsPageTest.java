@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.cli.answer.Document;
-import org.warmvat.cli.answer.SummaryWriter;
+import org.warmvat.cli.answer.folder.SummaryWriter;
+import org.warmvat.cli.option.Answering;
 import picocli.CommandLine;
 
 /** Holds the page on outputs against what the commands give: every file and every key of the demonstration stands there. */

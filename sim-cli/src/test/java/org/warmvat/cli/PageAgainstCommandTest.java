@@ -29,9 +29,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.warmvat.cli.answer.Document;
-import org.warmvat.cli.answer.SummaryWriter;
+import org.warmvat.cli.answer.folder.SummaryWriter;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.DesignText;
+import org.warmvat.cli.option.Answering;
 import org.warmvat.cli.page.PageServer;
 import org.warmvat.weather.file.WeatherFiles;
 

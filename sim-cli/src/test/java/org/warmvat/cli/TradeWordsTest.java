@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.TerminalText;
+import org.warmvat.cli.option.Answering;
 import picocli.CommandLine;
 
 /** Answers speak the trade's words, one word for one thing, and write numbers and units one way. */

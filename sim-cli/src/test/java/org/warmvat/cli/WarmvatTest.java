@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
+import org.warmvat.cli.option.ExitCode;
 import picocli.CommandLine;
 
 class WarmvatTest {

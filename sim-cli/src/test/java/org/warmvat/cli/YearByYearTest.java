@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.option.Answering;
 import org.warmvat.weather.file.WeatherFiles;
 import picocli.CommandLine;
 

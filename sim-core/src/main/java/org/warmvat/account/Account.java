@@ -9,9 +9,9 @@ import java.util.Optional;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
-import org.warmvat.network.Line;
 import org.warmvat.network.State;
 import org.warmvat.network.Warning;
+import org.warmvat.network.meter.Line;
 
 /**
  * Listens to a run and adds it up: hours to days, days to months, months to the whole. An hour belongs to the day and month in which it

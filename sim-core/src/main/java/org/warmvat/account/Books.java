@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Declarations;
-import org.warmvat.network.Energy;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
-import org.warmvat.network.Sums;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Declarations;
+import org.warmvat.network.meter.Energy;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Sums;
+import org.warmvat.network.meter.Unit;
 
 /** The lines, balances and columns of a network, with everything looked up once: sums are then read by index. */
 public final class Books {

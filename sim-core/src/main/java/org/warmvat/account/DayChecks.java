@@ -2,9 +2,9 @@ package org.warmvat.account;
 
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.network.Declarations;
-import org.warmvat.network.Sums;
 import org.warmvat.network.Warning;
+import org.warmvat.network.meter.Declarations;
+import org.warmvat.network.meter.Sums;
 
 /** What is judged day by day, over the days so far. */
 final class DayChecks {

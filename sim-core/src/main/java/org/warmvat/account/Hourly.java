@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.warmvat.engine.HourRecord;
-import org.warmvat.network.Declarations;
-import org.warmvat.network.Meter;
+import org.warmvat.network.meter.Declarations;
+import org.warmvat.network.meter.Meter;
 
 /**
  * A run hour by hour: temperatures at the ends of the hours in °C, rates as means over the hour. The arrays are shared, not copied: read

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Declarations;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Sums;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Declarations;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Sums;
+import org.warmvat.network.meter.Unit;
 
 /**
  * A balance of a network: in - out - stored (model section 8). What is stored comes from the states at both ends and what flows from the

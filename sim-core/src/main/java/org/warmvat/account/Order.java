@@ -1,7 +1,7 @@
 package org.warmvat.account;
 
 import java.util.List;
-import org.warmvat.network.Line;
+import org.warmvat.network.meter.Line;
 
 /**
  * The order in which results are told, and what stands in all of them. Files are promises: a line, a column or a warning listed here

@@ -2,9 +2,9 @@ package org.warmvat.account;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.warmvat.network.Energy;
-import org.warmvat.network.Line;
-import org.warmvat.network.Sums;
+import org.warmvat.network.meter.Energy;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Sums;
 
 /** All lines of a day, a month or a whole run. */
 public final class Period {

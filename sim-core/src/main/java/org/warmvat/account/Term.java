@@ -2,8 +2,8 @@ package org.warmvat.account;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.warmvat.network.Sums;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Sums;
+import org.warmvat.network.meter.Unit;
 
 /**
  * A meter times a factor.

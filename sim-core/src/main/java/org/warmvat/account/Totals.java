@@ -3,12 +3,12 @@ package org.warmvat.account;
 import java.util.Arrays;
 import java.util.List;
 import org.warmvat.engine.HourRecord;
-import org.warmvat.network.Declarations;
-import org.warmvat.network.Energy;
-import org.warmvat.network.Line;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
-import org.warmvat.network.Sums;
+import org.warmvat.network.meter.Declarations;
+import org.warmvat.network.meter.Energy;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Sums;
 
 /** What a span of hours added up to, added to while it runs. */
 final class Totals implements Sums {

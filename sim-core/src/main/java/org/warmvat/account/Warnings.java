@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.BinaryOperator;
-import org.warmvat.network.Declarations;
 import org.warmvat.network.Warning;
-import org.warmvat.network.Watched;
+import org.warmvat.network.meter.Declarations;
+import org.warmvat.network.meter.Watched;
 
 /** What runs warn of: conditions watched in every instant, judged hour by hour, and judged day by day. */
 public final class Warnings {

@@ -194,46 +194,6 @@ public record Design(
         }
     }
 
-    /** A design that is the same all year and stands in the open, as drawn. */
-    public Design(
-            String title,
-            Tank tank,
-            Envelope envelope,
-            List<Fitting> fittings,
-            Feed feed,
-            Mixer mixer,
-            Optional<SolarCircuit> solar,
-            Optional<BackupCircuit> backup,
-            Control control,
-            Optional<Gas> gas,
-            Contents contents,
-            Outdoors site,
-            RunIn runIn,
-            Prices prices) {
-        this(
-                title,
-                tank,
-                envelope,
-                Map.of(),
-                fittings,
-                feed,
-                mixer,
-                solar,
-                backup,
-                control,
-                gas,
-                contents,
-                site,
-                runIn,
-                prices,
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                Adjust.NONE,
-                Optional.empty(),
-                Reader.usual(Plausible.class));
-    }
-
     /** The calendar. */
     public SeasonCalendar calendar() {
         return new SeasonCalendar(spells, control.graceDays());

@@ -2,17 +2,17 @@ package org.warmvat.envelope;
 
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Films;
-import org.warmvat.network.Around;
-import org.warmvat.network.Balance;
 import org.warmvat.network.Chain;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Around;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
 
 /**
  * Walls, lid, floor and edges of a tank with the massless headspace between the slurry's surface, lid and dry wall (equations

@@ -2,14 +2,14 @@ package org.warmvat.envelope;
 
 import java.util.List;
 import org.warmvat.design.Design;
-import org.warmvat.network.Around;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Line;
 import org.warmvat.network.Margin;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Watched;
+import org.warmvat.network.meter.Around;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
+import org.warmvat.network.meter.Watched;
 
 /**
  * All fittings together: a conductance from the slurry to what is around the tank, air or room (equation 2.7). The meter counts

@@ -8,19 +8,19 @@ import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Hygienisation;
-import org.warmvat.network.Around;
-import org.warmvat.network.Balance;
 import org.warmvat.network.Interval;
 import org.warmvat.network.KnownRate;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.State;
 import org.warmvat.network.Supply;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Around;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.season.InForce;
 
 /**

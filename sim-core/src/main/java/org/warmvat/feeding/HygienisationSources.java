@@ -2,14 +2,14 @@ package org.warmvat.feeding;
 
 import org.warmvat.design.feeding.Hygienisation;
 import org.warmvat.design.heating.BackupSource;
-import org.warmvat.network.Energy;
 import org.warmvat.network.Gate;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Source;
 import org.warmvat.network.Supply;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Energy;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
 
 /** Heat of hygienisation as it is counted: supplied, recovered, lost, bought, and of own gas what a holder lacked (equation 15.1). */
 final class HygienisationSources {

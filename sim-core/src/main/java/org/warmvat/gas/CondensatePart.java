@@ -3,16 +3,16 @@ package org.warmvat.gas;
 import org.warmvat.design.gas.Condensate;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
 import org.warmvat.network.Margin;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Watched;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
+import org.warmvat.network.meter.Watched;
 
 /** Water that falls out of the gas on its way through a cooler pipe (equation 14.3); stands after the part that makes the gas. */
 public final class CondensatePart implements Part {

@@ -2,11 +2,8 @@ package org.warmvat.gas;
 
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.gas.GasHolder;
-import org.warmvat.network.Balance;
 import org.warmvat.network.Gate;
-import org.warmvat.network.Line;
 import org.warmvat.network.Margin;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
@@ -14,8 +11,11 @@ import org.warmvat.network.State;
 import org.warmvat.network.Stock;
 import org.warmvat.network.Supply;
 import org.warmvat.network.Switch;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Watched;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
+import org.warmvat.network.meter.Watched;
 
 /**
  * The gas holder: what is made fills it, what burns gas empties it, what finds no room is surplus (equation 14.1). Full, empty, the

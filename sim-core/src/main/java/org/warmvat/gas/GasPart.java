@@ -8,19 +8,19 @@ import org.warmvat.design.Design;
 import org.warmvat.design.feeding.Feedstock;
 import org.warmvat.design.gas.AirDosing;
 import org.warmvat.design.gas.Gas;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Declarations;
-import org.warmvat.network.Energy;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.State;
 import org.warmvat.network.Stock;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Declarations;
+import org.warmvat.network.meter.Energy;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.season.InForce;
 
 /**

@@ -3,12 +3,12 @@ package org.warmvat.gas;
 import org.warmvat.design.gas.GasUse;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
 
 /**
  * Something that burns gas from the holder in its hours and months: met while the holder serves it, unmet otherwise (equation 14.2).

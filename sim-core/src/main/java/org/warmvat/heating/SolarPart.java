@@ -4,22 +4,22 @@ import java.util.function.BooleanSupplier;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.heating.SolarCircuit;
-import org.warmvat.network.Balance;
 import org.warmvat.network.Circuit;
 import org.warmvat.network.Exchange;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
 import org.warmvat.network.Margin;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
 import org.warmvat.network.Switch;
-import org.warmvat.network.Unit;
-import org.warmvat.network.Watched;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
+import org.warmvat.network.meter.Watched;
 import org.warmvat.season.InForce;
 
 /**

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.warmvat.network.meter.Declarations;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Watched;
 
 /**
  * A tank as the engines see it: nodes, what passes heat between them, stocks, meters, switches and watches, and the parts that keep

@@ -1,5 +1,7 @@
 package org.warmvat.network;
 
+import org.warmvat.network.meter.Meter;
+
 /** What a heater of the tank burns: bought energy, of which there is always enough, or gas of the tank's own holder. */
 public interface Supply {
 

@@ -4,18 +4,18 @@ import java.util.function.IntToDoubleFunction;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Films;
 import org.warmvat.design.surroundings.Shelter;
-import org.warmvat.network.Around;
-import org.warmvat.network.Balance;
 import org.warmvat.network.Exchange;
 import org.warmvat.network.Interval;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.State;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Around;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.physics.PhysicalConstants;
 
 /**

@@ -2,16 +2,16 @@ package org.warmvat.stirring;
 
 import java.util.Optional;
 import org.warmvat.design.tank.Mixer;
-import org.warmvat.network.Balance;
 import org.warmvat.network.Interval;
 import org.warmvat.network.KnownRate;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
 import org.warmvat.network.Network;
 import org.warmvat.network.Part;
 import org.warmvat.network.Source;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.season.InForce;
 
 /**

@@ -10,10 +10,10 @@ import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Balance;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Balance;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.stirring.MixerPart;
 
 /**

@@ -6,7 +6,7 @@ import org.warmvat.design.Prices;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;
 import org.warmvat.feeding.FeedPart;
-import org.warmvat.network.Energy;
+import org.warmvat.network.meter.Energy;
 
 /**
  * What a period cost and what its gas was worth, at the prices of the design. Buildings, labour, interest, upkeep and the worth

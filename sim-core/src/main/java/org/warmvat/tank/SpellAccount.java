@@ -8,10 +8,10 @@ import org.warmvat.design.season.Spell;
 import org.warmvat.gas.GasEnergy;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
-import org.warmvat.network.Line;
 import org.warmvat.network.Network;
 import org.warmvat.network.Surroundings;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Unit;
 
 /** Gas and bought heat by spell of the calendar: sums over the hours whose date lies in it (equation 12.5). */
 final class SpellAccount {

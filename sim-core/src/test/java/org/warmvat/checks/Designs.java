@@ -18,6 +18,7 @@ import org.warmvat.design.heating.Control;
 import org.warmvat.design.tank.Contents;
 import org.warmvat.design.tank.Tank;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.sample.YearRoundDesign;
 
 /** Designs for the checks: as plain as a check allows. */
 final class Designs {
@@ -58,7 +59,7 @@ final class Designs {
     /** A design at 35 °C without heaters or mixing. */
     static Design of(Tank tank, Envelope envelope, Feed feed, Contents contents, Optional<Gas> gas) {
         Design quiet = new TankPlan().quiet().build();
-        return new Design(
+        return YearRoundDesign.of(
                 "check",
                 tank,
                 envelope,

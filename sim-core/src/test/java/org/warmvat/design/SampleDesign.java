@@ -37,6 +37,7 @@ import org.warmvat.design.tank.Contents;
 import org.warmvat.design.tank.Mixer;
 import org.warmvat.design.tank.Shape;
 import org.warmvat.design.tank.Tank;
+import org.warmvat.sample.YearRoundDesign;
 import org.warmvat.sun.SkyModel;
 
 /** A small valid design for tests, with parts to exchange. */
@@ -107,7 +108,7 @@ final class SampleDesign {
             Optional<BackupCircuit> backup) {
         Material steel = new Material("stainless_steel", 17, 7900, 460);
         List<Layer> shell = List.of(new Layer(steel, 0.002, 1));
-        return new Design(
+        return YearRoundDesign.of(
                 "sample",
                 tank,
                 new Envelope(

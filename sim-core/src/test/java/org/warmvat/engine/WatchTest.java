@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Margin;
-import org.warmvat.network.Watched;
+import org.warmvat.network.meter.Watched;
 
 /** How long a condition held and how far, against the times of closed forms. */
 class WatchTest {

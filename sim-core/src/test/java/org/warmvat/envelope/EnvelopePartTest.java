@@ -10,7 +10,7 @@ import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.design.tank.Shape;
 import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
-import org.warmvat.network.Around;
+import org.warmvat.network.meter.Around;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;

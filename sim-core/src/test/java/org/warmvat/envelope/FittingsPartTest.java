@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Fitting;
 import org.warmvat.engine.ReferenceEngine;
-import org.warmvat.network.Around;
+import org.warmvat.network.meter.Around;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;

@@ -2,8 +2,8 @@ package org.warmvat.sample;
 
 import java.lang.reflect.Proxy;
 import java.util.Map;
-import org.warmvat.network.Energy;
-import org.warmvat.network.Sums;
+import org.warmvat.network.meter.Energy;
+import org.warmvat.network.meter.Sums;
 
 /** Sums that a test states. */
 public final class StatedSums {

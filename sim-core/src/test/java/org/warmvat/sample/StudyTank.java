@@ -80,7 +80,7 @@ public final class StudyTank {
         Material foam = new Material("light_foam", 0.03, 1, 100);
         List<Layer> layers = List.of(new Layer(foam, 0.05, slices));
         Feedstock none = new Feedstock("nothing", 0, 0.2, 0.8, 0.4, 0.2);
-        return new Design(
+        return YearRoundDesign.of(
                 "study tank",
                 new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.LEGS, place),
                 new Envelope(

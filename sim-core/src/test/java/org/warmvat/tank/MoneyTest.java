@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
-import org.warmvat.network.Energy;
+import org.warmvat.network.meter.Energy;
 import org.warmvat.sample.StatedSums;
 import org.warmvat.sample.StudyTank;
 

@@ -125,7 +125,7 @@ public final class Csv {
     }
 
     /** Writes all of it; the stream stays open. */
-    void to(OutputStream out) throws IOException {
+    public void to(OutputStream out) throws IOException {
         csv.flush();
         text.writeTo(out);
         CsvWriter late = writer(out);

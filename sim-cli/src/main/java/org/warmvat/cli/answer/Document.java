@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.warmvat.cli.answer.folder.ResultsFolder;
+import org.warmvat.cli.answer.folder.SummaryWriter;
 import org.warmvat.cli.plot.Picture;
 
 /**

@@ -4,7 +4,7 @@
  *
  * <p>Entry types: {@link org.warmvat.cli.answer.Draft}, by which a question puts its document together, {@link
  * org.warmvat.cli.answer.Grounds}, which gathers what stands beside every answer, and {@link
- * org.warmvat.cli.answer.ResultsFolder}, which appears whole or not at all. Left out: the sentences of each question, in rooms of
+ * org.warmvat.cli.answer.folder.ResultsFolder}, which appears whole or not at all. Left out: the sentences of each question, in rooms of
  * their own below, and the drawing of pictures.
  */
 package org.warmvat.cli.answer;

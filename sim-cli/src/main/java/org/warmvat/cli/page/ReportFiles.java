@@ -16,7 +16,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Page;
-import org.warmvat.cli.answer.ResultsFolder;
+import org.warmvat.cli.answer.folder.ResultsFolder;
 
 /** An answer as a page of its own and as the folder that the command line writes, in one file. */
 final class ReportFiles {

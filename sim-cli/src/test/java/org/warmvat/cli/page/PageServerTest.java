@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.warmvat.cli.answer.Document;
-import org.warmvat.cli.answer.ResultsFolder;
+import org.warmvat.cli.answer.folder.ResultsFolder;
 import org.warmvat.cli.answer.year.YearAnswer;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.DesignText;

@@ -8,7 +8,7 @@ import org.warmvat.design.Design;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Energy;
+import org.warmvat.network.meter.Energy;
 import org.warmvat.question.Figures;
 import org.warmvat.question.year.BriefYear;
 import org.warmvat.tank.Housekeeping;

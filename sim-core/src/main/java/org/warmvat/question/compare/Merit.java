@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import org.warmvat.account.Period;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
-import org.warmvat.network.Line;
-import org.warmvat.network.Meter;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Meter;
 import org.warmvat.question.compare.CompareResult.Column;
 import org.warmvat.tank.Housekeeping;
 

@@ -13,7 +13,7 @@ import org.warmvat.design.Design;
 import org.warmvat.design.ListedMaterials;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.engine.Hours;
-import org.warmvat.network.Energy;
+import org.warmvat.network.meter.Energy;
 import org.warmvat.question.Parallel;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Runner;

@@ -12,7 +12,7 @@ import org.warmvat.design.season.SeasonTable;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.gas.GasPart;
-import org.warmvat.network.Line;
+import org.warmvat.network.meter.Line;
 import org.warmvat.question.Figures;
 import org.warmvat.question.GasFollowed;
 import org.warmvat.sampling.SaltelliSample;

@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.warmvat.account.Warnings;
 import org.warmvat.design.season.SeasonTable;
-import org.warmvat.network.Line;
+import org.warmvat.network.meter.Line;
 import org.warmvat.question.Figures;
 import org.warmvat.question.spread.SpreadResult.Draw;
 import org.warmvat.question.spread.SpreadResult.Influence;

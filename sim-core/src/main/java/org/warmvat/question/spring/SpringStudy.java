@@ -16,7 +16,7 @@ import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Line;
+import org.warmvat.network.meter.Line;
 import org.warmvat.question.GasFollowed;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;

@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.warmvat.account.Books;
 import org.warmvat.design.Design;
-import org.warmvat.network.Line;
+import org.warmvat.network.meter.Line;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.payback.Bought;
 import org.warmvat.question.year.BriefYear;

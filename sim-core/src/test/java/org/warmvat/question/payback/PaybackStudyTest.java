@@ -34,21 +34,7 @@ class PaybackStudyTest {
         Design plain = StudyTank.design(StudyTank.collector(1), StudyTank.element(1000));
         Prices.Outlay outlay = new Prices.Outlay(foamPerM3, collectorPerM2, years);
         Prices prices = new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, outlay);
-        return new Design(
-                plain.title(),
-                plain.tank(),
-                plain.envelope(),
-                plain.fittings(),
-                plain.feed(),
-                plain.mixer(),
-                plain.solar(),
-                plain.backup(),
-                plain.control(),
-                plain.gas(),
-                plain.contents(),
-                plain.site(),
-                plain.runIn(),
-                prices);
+        return plain.with(prices);
     }
 
     private static PaybackStudy.Result payback(Design design, int threads) throws StudyRefused {

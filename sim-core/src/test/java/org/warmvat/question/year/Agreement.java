@@ -13,7 +13,7 @@ import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Line;
+import org.warmvat.network.meter.Line;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;

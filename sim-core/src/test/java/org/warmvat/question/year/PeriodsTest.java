@@ -17,7 +17,7 @@ import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Meter;
+import org.warmvat.network.meter.Meter;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.stirring.MixerPart;

@@ -11,7 +11,7 @@ import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Table;
-import org.warmvat.network.Line;
+import org.warmvat.network.meter.Line;
 import org.warmvat.question.compare.CompareResult;
 import org.warmvat.question.compare.CompareResult.Column;
 import org.warmvat.question.compare.CompareResult.Difference;

@@ -16,8 +16,8 @@ import org.warmvat.gas.CondensatePart;
 import org.warmvat.gas.GasHolderPart;
 import org.warmvat.gas.GasUsePart;
 import org.warmvat.heating.BackupPart;
-import org.warmvat.network.Line;
-import org.warmvat.network.Unit;
+import org.warmvat.network.meter.Line;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.shelter.ShelterPart;
 import org.warmvat.tank.Housekeeping;
 

@@ -12,7 +12,7 @@ import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.Meter;
+import org.warmvat.network.meter.Meter;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Lines;

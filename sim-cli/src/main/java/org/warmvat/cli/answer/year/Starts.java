@@ -3,7 +3,7 @@ package org.warmvat.cli.answer.year;
 import java.util.Comparator;
 import java.util.List;
 import org.warmvat.account.Period;
-import org.warmvat.network.Line;
+import org.warmvat.network.meter.Line;
 
 /**
  * How often a pump or heater starts, to see that it does not short-cycle.

@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.InputFile;
-import org.warmvat.cli.answer.SummaryWriter;
+import org.warmvat.cli.answer.folder.SummaryWriter;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;

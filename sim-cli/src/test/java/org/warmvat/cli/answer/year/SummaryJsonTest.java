@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.warmvat.cli.answer.Program;
-import org.warmvat.cli.answer.SummaryWriter;
+import org.warmvat.cli.answer.folder.SummaryWriter;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.network.Warning;
 import org.warmvat.question.year.YearResult;

@@ -1,0 +1,235 @@
+package org.warmvat.cli.option;
+
+import java.io.IOException;
+import java.nio.channels.ClosedByInterruptException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.file.InputRefused;
+import org.warmvat.cli.file.LayoutDocument;
+import org.warmvat.weather.Weather;
+import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.file.Reading;
+import org.warmvat.weather.file.TextFile;
+import org.warmvat.weather.file.WeatherFiles;
+import org.warmvat.weather.layout.Layout;
+
+/**
+ * Design and weather of a command, each from its file or from the built-in demonstration.
+ *
+ * @param given the design, absent where only weather is asked about
+ * @param weathers the weather, of several files where a command takes several, none where only a design is asked about
+ * @param files what they were read from, hashed
+ * @param invented one sentence for each that is the built-in demonstration
+ */
+public record Inputs(
+        Optional<DesignDocument> given, List<Weather> weathers, List<InputFile> files, List<String> invented) {
+
+    private static final String DEMONSTRATION = "built-in demonstration";
+    public static final String INVENTED_DESIGN =
+            "No design was given: this is the built-in demonstration, an invented tank.";
+    public static final String INVENTED_WEATHER =
+            "No weather was given: this is the built-in demonstration, an invented year.";
+
+    /**
+     * Reads all.
+     *
+     * @param designFile the design, absent for the demonstration
+     * @param weatherFiles the weather, none for the demonstration
+     * @param way how every weather file is read
+     * @param check what else is asked of the design; throws {@link InputRefused}
+     * @throws InputRefused with the faults of all files
+     */
+    public static Inputs read(
+            Optional<Path> designFile,
+            List<Path> weatherFiles,
+            WeatherOptions.Way way,
+            Consumer<DesignDocument> check) {
+        List<String> faults = new ArrayList<>();
+        List<InputFile> files = new ArrayList<>();
+        Optional<DesignDocument> design = tried(() -> design(designFile, files), faults);
+        design.ifPresent(read -> tried(() -> checked(read, check), faults));
+        List<Weather> weathers = weathers(weatherFiles, way, files, faults);
+        refuseIfAny(faults);
+        List<String> invented = new ArrayList<>();
+        if (designFile.isEmpty()) {
+            invented.add(INVENTED_DESIGN);
+        }
+        if (weatherFiles.isEmpty()) {
+            invented.add(INVENTED_WEATHER);
+        }
+        return new Inputs(design, weathers, files, invented);
+    }
+
+    /** The same with a further file, which stands behind the design. */
+    public Inputs with(InputFile file) {
+        List<InputFile> all = new ArrayList<>(files);
+        all.add(1, file);
+        return new Inputs(given, weathers, all, invented);
+    }
+
+    /** Reads a design alone. */
+    static Inputs designOnly(Optional<Path> designFile) {
+        List<InputFile> files = new ArrayList<>();
+        DesignDocument design = design(designFile, files);
+        List<String> invented = designFile.isEmpty() ? List.of(INVENTED_DESIGN) : List.of();
+        return new Inputs(Optional.of(design), List.of(), files, invented);
+    }
+
+    /** Reads weather alone. */
+    public static Inputs weatherOnly(Optional<Path> weatherFile, WeatherOptions.Way way) {
+        List<InputFile> files = new ArrayList<>();
+        Weather weather = weather(weatherFile, way, files);
+        List<String> invented = weatherFile.isEmpty() ? List.of(INVENTED_WEATHER) : List.of();
+        return new Inputs(Optional.empty(), List.of(weather), files, invented);
+    }
+
+    /** The design; only where there is one. */
+    public DesignDocument design() {
+        return given.orElseThrow();
+    }
+
+    private static DesignDocument checked(DesignDocument design, Consumer<DesignDocument> check) {
+        check.accept(design);
+        return design;
+    }
+
+    private static void refuseIfAny(List<String> faults) {
+        if (!faults.isEmpty()) {
+            throw new InputRefused(faults);
+        }
+    }
+
+    /** The weather, the first where there are several. */
+    public Weather weather() {
+        return weathers.get(0);
+    }
+
+    /** What a command is asked about. */
+    public Asked asked(RunOptions run) {
+        return asked(run.spec().name(), run.engine().name());
+    }
+
+    /** What a command is asked about. */
+    public Asked asked(String command, String engine) {
+        return new Asked(
+                command,
+                given.map(DesignDocument::design),
+                weathers,
+                engine,
+                new Asked.InputReading(
+                        files,
+                        invented,
+                        given.map(DesignDocument::assumed).orElse(List.of()),
+                        given.map(DesignDocument::cautions).orElse(List.of())));
+    }
+
+    /** Reads a design. */
+    public static DesignDocument design(Optional<Path> file, List<InputFile> files) {
+        byte[] bytes = file.map(Inputs::bytes).orElseGet(DesignDocument::demonstrationBytes);
+        files.add(InputFile.of("design", name(file), bytes));
+        return DesignDocument.read(file.map(Path::toString).orElse(DEMONSTRATION), bytes);
+    }
+
+    /** Reads weather in a stated way. */
+    public static Weather weather(Optional<Path> file, WeatherOptions.Way way, List<InputFile> files) {
+        List<String> faults = new ArrayList<>();
+        List<Weather> weathers = weathers(file.stream().toList(), way, files, faults);
+        refuseIfAny(faults);
+        return weathers.get(0);
+    }
+
+    /** Reads weather files, the demonstration where none is named; adds to files and faults. */
+    public static List<Weather> weathers(
+            List<Path> weatherFiles, WeatherOptions.Way way, List<InputFile> files, List<String> faults) {
+        Optional<Path> layoutFile = way.layoutFile();
+        if (layoutFile.isPresent() && weatherFiles.isEmpty()) {
+            faults.add(layoutFile.get() + ": a layout was given but no weather file, expected both");
+            return List.of();
+        }
+        Optional<Layout> layout = layoutFile.flatMap(file -> tried(() -> LayoutDocument.read(file), faults));
+        List<Optional<Path>> all = weatherFiles.isEmpty()
+                ? List.of(Optional.empty())
+                : weatherFiles.stream().map(Optional::of).toList();
+        List<Weather> weathers = new ArrayList<>();
+        for (Optional<Path> file : all) {
+            // without its layout a file cannot be read, but it can be missing
+            boolean unreadable = layoutFile.isPresent() && layout.isEmpty();
+            tried(() -> hashed(file, files), faults)
+                    .filter(bytes -> !unreadable)
+                    .flatMap(bytes -> tried(() -> weather(file, bytes, reading(file, layout, way, files)), faults))
+                    .ifPresent(weathers::add);
+        }
+        layout.ifPresent(unused -> files.add(InputFile.of("layout", name(layoutFile), bytes(layoutFile.get()))));
+        return weathers;
+    }
+
+    private static byte[] hashed(Optional<Path> file, List<InputFile> files) {
+        byte[] bytes = file.map(Inputs::bytes).orElseGet(WeatherFiles::demonstrationBytes);
+        files.add(InputFile.of("weather", name(file), bytes));
+        return bytes;
+    }
+
+    private static Weather weather(Optional<Path> file, byte[] bytes, Reading reading) {
+        String shown = file.map(Path::toString).orElse(DEMONSTRATION);
+        try {
+            return WeatherFiles.read(shown, bytes, reading);
+        } catch (WeatherRefused refused) {
+            throw new InputRefused(refused.faults());
+        }
+    }
+
+    /** Files that a layout names are looked for beside the weather file, and hashed as it is. */
+    private static Reading reading(
+            Optional<Path> file, Optional<Layout> layout, WeatherOptions.Way way, List<InputFile> files) {
+        return new Reading(layout, way.fillHolesH(), name -> {
+            byte[] bytes = bytes(file.map(path -> path.resolveSibling(name)).orElseGet(() -> Path.of(name)));
+            files.add(InputFile.of("weather", name, bytes));
+            return bytes;
+        });
+    }
+
+    private static String name(Optional<Path> file) {
+        return file.map(path -> path.getFileName().toString()).orElse(DEMONSTRATION);
+    }
+
+    /** What was read, empty where it is refused, its faults added to those of the other files. */
+    public static <T> Optional<T> tried(Supplier<T> reading, List<String> faults) {
+        try {
+            return Optional.of(reading.get());
+        } catch (InputRefused refused) {
+            faults.addAll(refused.faults());
+            return Optional.empty();
+        }
+    }
+
+    /** All bytes of an input file. */
+    public static byte[] bytes(Path file) {
+        try {
+            if (Files.isDirectory(file)) {
+                throw new InputRefused(List.of(file + ": is a folder, expected a file"));
+            }
+            TextFile.refuseLarge(file.toString(), Files.size(file));
+            return Files.readAllBytes(file);
+        } catch (WeatherRefused large) {
+            throw new InputRefused(large.faults());
+        } catch (NoSuchFileException missing) {
+            throw new InputRefused(List.of(file + ": no such file"));
+        } catch (ClosedByInterruptException stopped) {
+            CancellationException cancelled = new CancellationException("stopped");
+            cancelled.initCause(stopped);
+            throw cancelled;
+        } catch (IOException unreadable) {
+            throw new InputRefused(List.of(file + ": cannot be read (" + unreadable.getMessage() + ")"));
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package org.warmvat.cli.option;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.warmvat.cli.answer.Asked;
+import org.warmvat.question.Steadiness;
+import org.warmvat.tank.Runner;
+import org.warmvat.weather.WeatherYear;
+import picocli.CommandLine.Mixin;
+
+/** A command that runs tanks and answers. */
+public abstract class RunningCommand implements Answering, Callable<Integer> {
+
+    @Mixin
+    private RunOptions run;
+
+    /** How the tank is run. */
+    public final RunOptions run() {
+        return run;
+    }
+
+    /** What it costs to be steady, over the first year of the weather by the everyday engine. */
+    public final Optional<Steadiness> steadiness(Asked asked) throws Exception {
+        return run.parallel("runs", parallel -> Steadiness.of(asked.design(), firstYear(asked), parallel));
+    }
+
+    /** The first year of the weather by the everyday engine: what is asked of it is far more than what the engines differ by. */
+    public static Runner firstYear(Asked asked) {
+        return new Runner(WeatherYear.of("", asked.weather()).get(0).weather(), EngineChoice.FAST.engine());
+    }
+
+    @Override
+    public final Integer call() throws Exception {
+        return run.answer(this::document);
+    }
+}
