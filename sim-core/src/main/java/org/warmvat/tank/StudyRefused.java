@@ -4,7 +4,7 @@ import java.util.List;
 import org.warmvat.design.Design;
 import org.warmvat.weather.Weather;
 
-/** Design and weather do not go together; every reason is a whole sentence. */
+/** Design, weather and log do not go together, or tell too little; every reason is a whole sentence and says what is needed. */
 public final class StudyRefused extends RuntimeException {
 
     private static final long serialVersionUID = 1L;

@@ -15,7 +15,6 @@ import org.warmvat.cli.answer.folder.ResultsRefused;
 import org.warmvat.cli.file.InputRefused;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.engine.EngineFailure;
-import org.warmvat.question.fit.FitRefused;
 import org.warmvat.regression.FitFailure;
 import org.warmvat.tank.StudyRefused;
 import picocli.CommandLine;
@@ -40,9 +39,6 @@ public final class Failures {
                     line, refused.faults().stream().map(Refused.Fault::toString).toList(), ExitCode.INPUT_REFUSED);
         }
         if (failure instanceof StudyRefused refused) {
-            return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
-        }
-        if (failure instanceof FitRefused refused) {
             return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
         }
         if (failure instanceof ResultsRefused) {

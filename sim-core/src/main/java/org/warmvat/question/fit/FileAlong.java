@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.warmvat.log.Log;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Linear;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
@@ -31,9 +32,9 @@ final class FileAlong {
     /**
      * Lays a file along a log.
      *
-     * @throws FitRefused when the file has not all days of the log
+     * @throws StudyRefused when the file has not all days of the log
      */
-    static FileAlong of(Weather file, Log log) throws FitRefused {
+    static FileAlong of(Weather file, Log log) throws StudyRefused {
         int hours = LogHours.count(log);
         LocalDateTime first = log.start().plusSeconds(aheadS(file, log));
         boolean sameDates = !first.isBefore(file.start())
@@ -45,7 +46,7 @@ final class FileAlong {
             Optional<Double> found = sameDates
                     ? Optional.of(Math.max(0, secondsInto(file, moment)))
                     : ofTheYear(file, moment).or(() -> dayBefore ? ofTheYear(file, first) : Optional.empty());
-            fileS[hour] = found.orElseThrow(() -> new FitRefused(List.of("the weather file has no "
+            fileS[hour] = found.orElseThrow(() -> new StudyRefused(List.of("the weather file has no "
                     + moment.toLocalDate().toString().substring(5)
                     + " (month and day), which the log has; expected weather of the log's dates or of a whole year")));
         }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.log.Log;
+import org.warmvat.tank.StudyRefused;
 
 /** What a log must have before anything can be found from it. */
 final class FitNeeds {
@@ -25,7 +26,7 @@ final class FitNeeds {
      * @param aroundC what is around the tank at each reading, stretch after stretch
      * @param timeConstantH of the tank as drawn
      */
-    static void check(List<Log> stretches, double[] aroundC, double timeConstantH) throws FitRefused {
+    static void check(List<Log> stretches, double[] aroundC, double timeConstantH) throws StudyRefused {
         List<String> faults = new ArrayList<>();
         double[] slurryC = stretches.stream()
                 .flatMapToDouble(stretch -> Arrays.stream(stretch.slurryC().values()))
@@ -35,7 +36,7 @@ final class FitNeeds {
         tooFlat(stretches, faults);
         tooNear(slurryC, aroundC, faults);
         if (!faults.isEmpty()) {
-            throw new FitRefused(faults);
+            throw new StudyRefused(faults);
         }
     }
 

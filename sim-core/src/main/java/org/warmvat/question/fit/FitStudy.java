@@ -56,12 +56,12 @@ public final class FitStudy {
      * @param question what is sought
      * @param engine what integrates
      * @param parallel for the year's draws
-     * @throws FitRefused when the log cannot tell
+     * @throws StudyRefused when the log cannot tell
      * @throws StudyRefused when design and weather do not go together
      */
     public static FitResult run(
             Design design, Log log, Optional<Weather> file, FitQuestion question, Engine engine, Parallel parallel)
-            throws FitRefused, StudyRefused {
+            throws StudyRefused {
         LoggedTanks tanks = heatedAsItWas(LoggedTanks.of(design, log, file, engine));
         FitStudy whole = new FitStudy(tanks.model(question.factors()));
         boolean toldApart = whole.isToldApart();

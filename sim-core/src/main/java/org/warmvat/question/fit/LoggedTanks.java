@@ -44,11 +44,10 @@ final class LoggedTanks {
     /**
      * Lays a tank along a log.
      *
-     * @throws FitRefused when the log lacks what nothing else tells
+     * @throws StudyRefused when the log lacks what nothing else tells
      * @throws StudyRefused when design and weather do not go together
      */
-    static LoggedTanks of(Design design, Log log, Optional<Weather> file, Engine engine)
-            throws FitRefused, StudyRefused {
+    static LoggedTanks of(Design design, Log log, Optional<Weather> file, Engine engine) throws StudyRefused {
         refuseWhatIsMissing(design, log, file);
         List<Log> stretches = log.stretches(FEWEST_READINGS, DOUBTFUL_K * design.contentsHeatCapacityJPerK());
         List<LoggedTank> tanks = new ArrayList<>();
@@ -65,7 +64,7 @@ final class LoggedTanks {
         return all;
     }
 
-    private static Doubts doubts(Design design, Log log, Optional<Weather> file) throws FitRefused {
+    private static Doubts doubts(Design design, Log log, Optional<Weather> file) throws StudyRefused {
         Optional<FileAlong> along = file.isPresent() ? Optional.of(FileAlong.of(file.get(), log)) : Optional.empty();
         return new Doubts(along.flatMap(there -> ClockDoubt.of(log, there)), UnitDoubt.of(design, log, along));
     }
@@ -94,7 +93,7 @@ final class LoggedTanks {
         return notes;
     }
 
-    private static void refuseWhatIsMissing(Design design, Log log, Optional<Weather> file) throws FitRefused {
+    private static void refuseWhatIsMissing(Design design, Log log, Optional<Weather> file) throws StudyRefused {
         List<String> faults = new ArrayList<>();
         if (file.isEmpty() && log.readings(LogColumn.AIR).isEmpty()) {
             faults.add("nothing tells the air around the tank, expected a column air_c in the log or --weather");
@@ -106,7 +105,7 @@ final class LoggedTanks {
                     "nothing tells the heat of the design's solar circuit, expected a column solar_heat_w in the log or --weather");
         }
         if (!faults.isEmpty()) {
-            throw new FitRefused(faults);
+            throw new StudyRefused(faults);
         }
     }
 

@@ -24,6 +24,7 @@ import org.warmvat.log.Log;
 import org.warmvat.question.Parallel;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
 /**
@@ -205,7 +206,7 @@ class FitRecoveryTest {
                 .timeConstantH(drawn);
     }
 
-    private static Optional<ClockDoubt> clock(Log log) throws FitRefused {
+    private static Optional<ClockDoubt> clock(Log log) throws StudyRefused {
         return ClockDoubt.of(log, FileAlong.of(AROUND_IT, log));
     }
 
