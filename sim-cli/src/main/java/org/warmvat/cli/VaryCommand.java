@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
 final class VaryCommand extends RunningCommand implements Partable {
 
     /** Bytes that a run's outputs take until they stand in all files. */
-    private static final long MEMORY_OF_A_RUN = 6_000;
+    private static final long MEMORY_OF_A_RUN = 750;
 
     private static final long MEMORY_WITHOUT_RUNS = 48L << 20;
 

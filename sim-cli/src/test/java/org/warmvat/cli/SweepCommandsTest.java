@@ -266,10 +266,10 @@ class SweepCommandsTest {
         CommandLine line = Warmvat.commandLine();
         line.parseArgs("vary");
         VaryCommand vary = line.getSubcommands().get("vary").getCommand();
-        vary.fits(2000, 64L << 20);
-        ParameterException refused = assertThrows(ParameterException.class, () -> vary.fits(5000, 64L << 20));
+        vary.fits(20_000, 64L << 20);
+        ParameterException refused = assertThrows(ParameterException.class, () -> vary.fits(25_000, 64L << 20));
         assertEquals(
-                "5000 combinations, expected at most 2796 in a memory of 64 MB (java -Xmx4g gives more; --shard does them in parts)",
+                "25000 combinations, expected at most 22369 in a memory of 64 MB (java -Xmx4g gives more; --shard does them in parts)",
                 refused.getMessage());
     }
 

@@ -10,29 +10,40 @@ import org.apache.commons.math3.random.SobolSequenceGenerator;
 import org.junit.jupiter.api.Test;
 
 /**
- * The sequence beneath, against the first points printed with Joe and Kuo's direction numbers (2008, Constructing Sobol sequences with
- * better two-dimensional projections; the first ten points in three dimensions, from memory), and what a digital shift keeps of a net.
+ * The sequence beneath, against points by an independent library (SciPy; version and call stand in the file) in dimensions up to the
+ * thousandth, and what a digital shift keeps of a net.
  */
 class ShiftedSobolTest {
 
     @Test
-    void theFirstPointsAreThoseOfJoeAndKuo() {
-        double[][] printed = {
-            {0, 0, 0},
-            {0.5, 0.5, 0.5},
-            {0.75, 0.25, 0.25},
-            {0.25, 0.75, 0.75},
-            {0.375, 0.375, 0.625},
-            {0.875, 0.875, 0.125},
-            {0.625, 0.125, 0.875},
-            {0.125, 0.625, 0.375},
-            {0.1875, 0.3125, 0.9375},
-            {0.6875, 0.8125, 0.4375}
-        };
-        SobolSequenceGenerator sequence = new SobolSequenceGenerator(3);
-        for (double[] point : printed) {
-            assertArrayEquals(point, sequence.nextVector(), 0);
+    void pointsAreThoseOfJoeAndKuo() {
+        ReferenceTable table = ReferenceTable.read("sobol-points.csv");
+        SobolSequenceGenerator sequence = new SobolSequenceGenerator(1000);
+        for (double[] row : table.rows()) {
+            double[] point = sequence.skipTo((int) row[0]);
+            for (int column = 1; column < row.length; column++) {
+                int dimension = Integer.parseInt(table.head().get(column));
+                assertEquals(row[column], point[dimension - 1], "point " + (int) row[0] + ", dimension " + dimension);
+            }
         }
+        assertEquals(23, table.rows().size());
+    }
+
+    /** The first point of the sequence is the corner, so that it shows the shift. */
+    @Test
+    void aShiftTurnsTheSameDigitsOfAllPoints() {
+        double[][] shifted = new ShiftedSobol(40, 3).points(0, 4096);
+        SobolSequenceGenerator sequence = new SobolSequenceGenerator(40);
+        for (double[] point : shifted) {
+            double[] plain = sequence.nextVector();
+            for (int i = 0; i < plain.length; i++) {
+                assertEquals(digits(plain[i]), digits(point[i]) ^ digits(shifted[0][i]));
+            }
+        }
+    }
+
+    private static long digits(double coordinate) {
+        return (long) (coordinate * 0x1p52);
     }
 
     @Test

@@ -23,6 +23,15 @@ class SpreadTest {
                         .getMessage());
     }
 
+    /** Against an independent library: SciPy, version and call in the file; ours is found by its library to about 1e-8. */
+    @Test
+    void theQuantilesOfTheBellAreAsTabulated() {
+        Spread standard = new Spread(-1.6448536269514722, 1.6448536269514722, Spread.Shape.NORMAL);
+        for (double[] row : ReferenceTable.read("normal-quantiles.csv").rows()) {
+            assertEquals(row[1], standard.quantile(row[0]), 2e-8, "at " + row[0]);
+        }
+    }
+
     /** Mean and variance of 3 x + 2 y with x normal and y even are known; the drawn ones come as near as such points do. */
     @Test
     void aLinearToyHasItsExactMeanAndVariance() {
