@@ -1,8 +1,7 @@
 package org.warmvat.cli;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
+import org.warmvat.cli.option.InputArguments;
+
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.advise.AdviseAnswer;
 import org.warmvat.cli.option.Inputs;
@@ -12,7 +11,6 @@ import org.warmvat.question.advise.AdviseResult;
 import org.warmvat.question.advise.AdviseStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** {@code advise}: what to change, the first first. */
 @Command(
@@ -25,18 +23,12 @@ import picocli.CommandLine.Parameters;
         })
 final class AdviseCommand extends RunningCommand {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DESIGN", description = "Design file, YAML or JSON.")
-    private Optional<Path> designFile = Optional.empty();
-
-    @Parameters(index = "1..*", arity = "0..*", paramLabel = "WEATHER", description = "Weather files, hourly.")
-    private List<Path> weatherFiles = List.of();
-
     @Mixin
-    private WeatherOptions weather;
+    private InputArguments arguments;
 
     @Override
     public Document document() throws Exception {
-        Inputs inputs = Inputs.read(designFile, weatherFiles, weather.way(), design -> {});
+        Inputs inputs = arguments.read().inYears();
         AdviseResult result = run().parallel(
                         "runs",
                         parallel ->

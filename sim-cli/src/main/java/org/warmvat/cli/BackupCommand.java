@@ -80,7 +80,7 @@ final class BackupCommand extends RunningCommand {
     @Override
     public Document document() throws Exception {
         BackupStudy.Question question = question();
-        Inputs inputs = arguments.inYears();
+        Inputs inputs = arguments.read().inYears();
         BackupResult result = run().parallel(
                         "runs",
                         parallel -> BackupStudy.run(

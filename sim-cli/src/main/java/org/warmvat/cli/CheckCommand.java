@@ -1,5 +1,7 @@
 package org.warmvat.cli;
 
+import org.warmvat.cli.option.Badness;
+
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.answer.Document;
@@ -49,12 +51,14 @@ final class CheckCommand implements Answering, Callable<Integer> {
     }
 
     @Override
-    public Document document() throws StudyRefused {
-        Inputs inputs = arguments.hasWeather() ? arguments.read() : arguments.readDesign();
+    public Document document() throws Exception {
+        return arguments.hasWeather()
+                ? arguments.eachYear(this::ofYear, Badness::coldLoss)
+                : answer(arguments.readDesign(), USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C));
+    }
+
+    private Document ofYear(Inputs inputs) throws StudyRefused {
         Design design = inputs.design().design();
-        if (inputs.weathers().isEmpty()) {
-            return answer(inputs, USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C));
-        }
         Weather weather = inputs.weather();
         StudyRefused.check(design, weather);
         return answer(

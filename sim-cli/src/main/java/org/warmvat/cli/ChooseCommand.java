@@ -21,7 +21,6 @@ import org.warmvat.question.choose.Catalogue;
 import org.warmvat.question.choose.ChooseResult;
 import org.warmvat.question.choose.ChooseStudy;
 import org.warmvat.weather.Weather;
-import org.warmvat.weather.WeatherYear;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -83,14 +82,11 @@ final class ChooseCommand extends RunningCommand implements Partable {
                         weatherFiles,
                         weather.way(),
                         design -> read.add(ChoicesDocument.read(choicesFile.toString(), bytes, design)))
+                .inYears()
                 .with(InputFile.of("choices", choicesFile.getFileName().toString(), bytes));
         ChoicesDocument.Choices choices = read.get(0);
         Catalogue catalogue = choices.catalogue();
-        // a file of many years counts as so many files, each a year
-        List<Weather> years = inputs.weathers().stream()
-                .flatMap(file -> WeatherYear.of("", file).stream())
-                .map(WeatherYear::weather)
-                .toList();
+        List<Weather> years = inputs.weathers();
         Aim best = aim.orElse(choices.by());
         if (many.isPart()) {
             Shard part = many.part(run());

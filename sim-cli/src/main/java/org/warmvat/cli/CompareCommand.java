@@ -17,7 +17,7 @@ import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.cli.option.WeatherOptions;
 import org.warmvat.question.compare.CompareResult;
 import org.warmvat.question.compare.CompareStudy;
-import org.warmvat.weather.Weather;
+import org.warmvat.weather.WeatherYear;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,35 +46,35 @@ final class CompareCommand extends RunningCommand {
     private WeatherOptions reading;
 
     /** What was read. */
-    private record Read(List<DesignDocument> designs, List<Weather> weathers, Asked.InputReading all) {}
+    private record Read(List<DesignDocument> designs, List<WeatherYear> years, Asked.InputReading all) {}
 
     @Override
     public Document document() throws Exception {
-        int columns = Math.max(1, designFiles.size()) * Math.max(1, weatherFiles.size());
+        Read read = read();
+        int columns = read.designs().size() * read.years().size();
         if (columns < 2) {
             throw run().wrong("There is nothing to compare with, expected a second DESIGN or a second --weather");
         }
         if (columns > MOST_COLUMNS) {
             throw run().wrong(columns + " columns, expected at most " + MOST_COLUMNS);
         }
-        Read read = read();
         CompareResult result = run().parallel(
                         "runs",
                         parallel -> CompareStudy.run(
                                 read.designs().stream()
                                         .map(DesignDocument::design)
                                         .toList(),
-                                read.weathers(),
+                                read.years().stream().map(WeatherYear::weather).toList(),
                                 run().engine(),
                                 parallel));
         String name = run().spec().name();
         String engine = run().engine().name();
-        Asked asked = new Asked(name, Optional.empty(), read.weathers(), engine, read.all());
+        Asked asked = new Asked(name, Optional.empty(), read.years(), engine, read.all());
         List<Asked> each = result.columns().stream()
                 .map(column -> new Asked(
                         name,
                         Optional.of(column.drawn()),
-                        List.of(read.weathers().get(column.file())),
+                        List.of(read.years().get(column.file())),
                         engine,
                         reading(read, column.design())))
                 .toList();
@@ -96,7 +96,7 @@ final class CompareCommand extends RunningCommand {
         for (Optional<Path> file : named) {
             Inputs.tried(() -> Inputs.design(file, files), faults).ifPresent(designs::add);
         }
-        List<Weather> weathers = Inputs.weathers(weatherFiles, reading.way(), files, faults);
+        List<WeatherYear> weathers = Inputs.weathers(weatherFiles, reading.way(), files, faults);
         if (!faults.isEmpty()) {
             throw new InputRefused(faults);
         }
@@ -107,15 +107,26 @@ final class CompareCommand extends RunningCommand {
         if (weatherFiles.isEmpty()) {
             invented.add(Inputs.INVENTED_WEATHER);
         }
-        return new Read(designs, weathers, new Asked.InputReading(files, invented, List.of(), List.of()));
+        return new Read(designs, years(weathers), new Asked.InputReading(files, invented, List.of(), List.of()));
+    }
+
+    /** The years of the files, each by what tells its file apart and, where a file holds several, its year. */
+    private List<WeatherYear> years(List<WeatherYear> files) {
+        if (weatherFiles.isEmpty()) {
+            return files;
+        }
+        List<String> names = apart(weatherFiles);
+        return Inputs.cut(IntStream.range(0, files.size())
+                .mapToObj(i -> new WeatherYear(names.get(i), files.get(i).weather()))
+                .toList());
     }
 
     /** Each column by what tells it apart: its design's file, its weather file, or both. */
     private List<String> names(Read read, CompareResult result) {
         List<String> designs = apart(designFiles);
-        List<String> files = apart(weatherFiles);
+        List<String> files = read.years().stream().map(WeatherYear::name).toList();
         return result.columns().stream()
-                .map(column -> read.weathers().size() == 1
+                .map(column -> read.years().size() == 1
                         ? designs.get(column.design())
                         : read.designs().size() == 1
                                 ? files.get(column.file())

@@ -1,5 +1,7 @@
 package org.warmvat.cli;
 
+import org.warmvat.cli.option.Inputs;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -45,8 +47,9 @@ final class FitCommand extends RunningCommand {
             names = "--weather",
             paramLabel = "W",
             description =
-                    "Weather file for what the log lacks; with a whole year the answer tells what the fit means for it.")
-    private Optional<Path> weatherFile = Optional.empty();
+                    "Weather file for what the log lacks, several times for several; of each whole year the answer tells what the"
+                            + " fit means for it.")
+    private List<Path> weatherFiles = List.of();
 
     @Mixin
     private WeatherOptions weather;
@@ -70,19 +73,21 @@ final class FitCommand extends RunningCommand {
     public Document document() throws Exception {
         FitQuestion question = question();
         FitInputs inputs = FitInputs.read(
-                new FitInputs.Named(designFile, logFiles, weatherFile), weather.way(), logLayoutFile, sensor);
+                new FitInputs.Named(designFile, logFiles, weatherFiles), weather.way(), logLayoutFile, sensor);
+        Inputs years = inputs.all().inYears();
         FitResult result = run().parallel(
                         "runs of the year",
                         parallel -> FitStudy.run(
                                 inputs.all().design().design(),
                                 inputs.log(),
-                                inputs.all().weathers().stream().findFirst(),
+                                inputs.all().weathers(),
+                                years.weathers(),
                                 question,
                                 run().engine(),
                                 parallel));
         return FitAnswer.of(
                 result,
-                inputs.all().asked(run()),
+                years.asked(run()),
                 result.fitted().map(fitted -> AdjustedText.of(inputs.designText(), fitted)));
     }
 

@@ -1,5 +1,7 @@
 package org.warmvat.cli;
 
+import org.warmvat.cli.option.Badness;
+
 import java.util.List;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.sizes.SizesAnswer;
@@ -11,6 +13,7 @@ import org.warmvat.question.sizes.ScalingRule;
 import org.warmvat.question.sizes.SizesResult;
 import org.warmvat.question.sizes.SizesStudy;
 import org.warmvat.tank.Runner;
+import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -52,11 +55,19 @@ final class SizesCommand extends RunningCommand {
         litres.forEach(volume -> run().within("--litres", volume, LEAST_LITRES, MOST_LITRES));
         List<ScalingRule> rules =
                 run().wanted(() -> replaced.stream().map(ScalingRule::parse).toList());
-        Inputs inputs = arguments.read(design -> design.judge(tank -> Scaling.check(tank, rules)));
+        Inputs all = arguments
+                .read(design -> design.judge(tank -> Scaling.check(tank, rules)))
+                .inYears();
+        return InputArguments.eachYear(
+                all, year -> ofYear(year, rules, all.weathers()), figures -> Badness.littleNetOf("sizes", figures));
+    }
+
+    private Document ofYear(Inputs inputs, List<ScalingRule> rules, List<Weather> all) throws Exception {
         Runner runner = new Runner(inputs.weather(), run().engine());
         SizesResult result = run().parallel(
                         "sizes",
-                        parallel -> inputs.design().ask(tank -> SizesStudy.run(tank, rules, litres, runner, parallel)));
+                        parallel -> inputs.design()
+                                .ask(tank -> SizesStudy.run(tank, rules, litres, all, runner, parallel)));
         return SizesAnswer.of(result, inputs.asked(run()));
     }
 }

@@ -76,17 +76,17 @@ final class SpreadCommand extends RunningCommand implements Partable {
     public Document document() throws Exception {
         run().within("--draws", draws, SpreadStudy.FEWEST, SpreadStudy.MOST);
         run().within("--seed", (double) seed, 0, MOST_SEED);
+        Inputs read = arguments.read().inYears();
         Inputs inputs = uncertainFile
-                .map(file -> arguments
-                        .readYears()
-                        .with(InputFile.of("uncertain", file.getFileName().toString(), Inputs.bytes(file))))
-                .orElseGet(arguments::readYears);
+                .map(file ->
+                        read.with(InputFile.of("uncertain", file.getFileName().toString(), Inputs.bytes(file))))
+                .orElse(read);
         Design design = inputs.design().design();
         List<Uncertain> uncertain = uncertainFile
                 .map(file -> UncertainDocument.read(file.toString(), Inputs.bytes(file), design))
                 .orElseGet(() -> UncertainDocument.proposal(design));
-        SpreadStudy study = new SpreadStudy(
-                new UncertainTank(design, uncertain), arguments.years(inputs), run().engine(), draws, seed);
+        SpreadStudy study =
+                new SpreadStudy(new UncertainTank(design, uncertain), inputs.years(), run().engine(), draws, seed);
         Shard part = many.part(run());
         List<Figures> runs = runs(study, inputs, part.from(study.runs()), part.to(study.runs()));
         return many.isPart()

@@ -1,8 +1,11 @@
 package org.warmvat.cli;
 
+import org.warmvat.cli.option.Badness;
+
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.vary.VaryAnswer;
 import org.warmvat.cli.file.InputRefused;
@@ -12,6 +15,7 @@ import org.warmvat.cli.option.ManyRuns;
 import org.warmvat.cli.option.Partable;
 import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.cli.option.Shard;
+import org.warmvat.question.Parallel;
 import org.warmvat.question.vary.Axis;
 import org.warmvat.question.vary.Grid;
 import org.warmvat.question.vary.Outputs;
@@ -76,19 +80,44 @@ final class VaryCommand extends RunningCommand implements Partable {
         Grid grid = run().wanted(() -> new Grid((sets.isEmpty() ? List.of("solar.area_m2=0:6:1") : sets)
                 .stream().map(Axis::parse).toList()));
         Shard part = many.part(run());
-        fits(part.to(grid.size()) - part.from(grid.size()), Runtime.getRuntime().maxMemory());
-        Inputs inputs = arguments.read(design -> design.judge(grid::check));
-        VaryStudy study = new VaryStudy(grid, inputs.design().design(), new Runner(inputs.weather(), run().engine()));
-        List<String> front =
-                pareto.map(text -> twoOutputs(text, study.outputs())).orElse(List.of());
-        String shown =
-                show.map(name -> output(name, study.outputs())).orElseGet(() -> Outputs.leading(study.outputs()));
-        Sweep sweep = many.on(
-                run(), inputs, "runs", parallel -> study.run(part.from(grid.size()), part.to(grid.size()), parallel));
-        Asked asked = inputs.asked(run());
-        return many.isPart()
-                ? VaryAnswer.part(sweep, asked, part.number(), part.of(), many.journal())
-                : VaryAnswer.whole(sweep, asked, shown, front);
+        fits(part, grid.size());
+        Inputs inputs = arguments.read(design -> design.judge(grid::check)).inYears();
+        int years = inputs.years().size();
+        fits(part, Math.multiplyExact(grid.size(), years));
+        List<VaryStudy> studies = inputs.weathers().stream()
+                .map(weather -> new VaryStudy(grid, inputs.design().design(), new Runner(weather, run().engine())))
+                .toList();
+        List<String> outputs = studies.get(0).outputs();
+        List<String> front = pareto.map(text -> twoOutputs(text, outputs)).orElse(List.of());
+        String shown = show.map(name -> output(name, outputs)).orElseGet(() -> Outputs.leading(outputs));
+        List<Sweep> sweeps = many.on(run(), inputs, "runs", parallel -> swept(studies, grid.size(), part, parallel));
+        if (many.isPart()) {
+            return VaryAnswer.part(sweeps, inputs.asked(run()), part.number(), part.of(), many.journal());
+        }
+        Iterator<Sweep> next = sweeps.iterator();
+        Document told = InputArguments.eachYear(
+                inputs,
+                year -> VaryAnswer.whole(next.next(), year.asked(run()), shown, front),
+                figures -> Badness.littleNetOf("runs", figures));
+        return VaryAnswer.withRunsOf(sweeps, told);
+    }
+
+    /** Year by year all combinations, of a part those that fall to it. */
+    private static List<Sweep> swept(List<VaryStudy> studies, int size, Shard part, Parallel parallel) {
+        int all = size * studies.size();
+        parallel.expect(part.to(all) - part.from(all));
+        List<Sweep> sweeps = new ArrayList<>();
+        for (int year = 0; year < studies.size(); year++) {
+            int before = year * size;
+            int from = Math.max(0, Math.min(size, part.from(all) - before));
+            int to = Math.max(0, Math.min(size, part.to(all) - before));
+            sweeps.add(studies.get(year).run(from, to, before, parallel));
+        }
+        return sweeps;
+    }
+
+    private void fits(Shard part, int runs) {
+        fits(part.to(runs) - part.from(runs), Runtime.getRuntime().maxMemory());
     }
 
     /** Refuses more runs than the memory holds the outputs of, before the first of them. */

@@ -1,7 +1,7 @@
 package org.warmvat.cli;
 
+import java.util.List;
 import java.util.Optional;
-import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.year.YearAnswer;
@@ -45,15 +45,15 @@ final class YearCommand extends RunningCommand {
 
     @Override
     public Document document() throws Exception {
-        return arguments.eachYear(this::ofYear, Badness::littleNet);
+        Inputs all = arguments.read().inYears();
+        Optional<YearPayback> more = payback ? Optional.of(payback(all)) : Optional.empty();
+        return InputArguments.eachYear(all, inputs -> ofYear(inputs, more), Badness::littleNet);
     }
 
-    private Document ofYear(Inputs inputs) throws Exception {
+    private Document ofYear(Inputs inputs, Optional<YearPayback> more) throws Exception {
         Runner runner = new Runner(inputs.weather(), run().engine());
         YearResult result = YearStudy.run(
                 inputs.design().design(), runner, run().hours(inputs.weather().hours()));
-        Optional<YearPayback> more =
-                payback ? Optional.of(payback(inputs.design().design(), runner, result.whole())) : Optional.empty();
         Asked asked = inputs.asked(run());
         return YearAnswer.of(
                 result, new YearAnswer.Beside(more, Optional.of(sensitive(asked)), steadiness(asked)), asked);
@@ -65,13 +65,16 @@ final class YearCommand extends RunningCommand {
                         parallel -> SensitiveStudy.run(asked.design(), asked.unstated(), firstYear(asked), parallel));
     }
 
-    private YearPayback payback(Design design, Runner runner, Period year) throws Exception {
-        return new YearPayback(
-                design,
-                year.hours(),
-                year.hours() < PaybackStudy.YEAR_H
-                        ? Optional.empty()
-                        : Optional.of(
-                                run().parallel("runs", parallel -> PaybackStudy.run(design, year, runner, parallel))));
+    /** Over all whole years at once: what saves in one year alone pays nothing. */
+    private YearPayback payback(Inputs all) throws Exception {
+        Design design = all.design().design();
+        List<Runner> runners = all.weathers().stream()
+                .filter(weather -> weather.hours() >= PaybackStudy.YEAR_H)
+                .map(weather -> new Runner(weather, run().engine()))
+                .toList();
+        Optional<PaybackStudy.Result> result = runners.isEmpty()
+                ? Optional.empty()
+                : Optional.of(run().parallel("runs", parallel -> PaybackStudy.run(design, runners, parallel)));
+        return new YearPayback(design, all.weather().hours(), runners.size(), result);
     }
 }

@@ -119,8 +119,8 @@ class StudyCommandsTest {
     @Test
     void backupNamesEachOfItsWeatherFiles() {
         assertEquals(0, run("two", "backup", weather.toString(), "--sizes", "1000,250"), program.err());
-        assertTrue(program.out().contains("In weather file 2 ("), program.out());
-        assertTrue(program.out().contains("File by file, with the chosen heater of"), program.out());
+        assertTrue(program.out().contains("In weather.csv (2) a heater of "), program.out());
+        assertTrue(program.out().contains("Year by year, with the chosen heater of"), program.out());
         assertTrue(program.out().contains("EUR and sets free"), program.out());
     }
 

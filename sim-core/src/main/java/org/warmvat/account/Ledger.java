@@ -102,7 +102,7 @@ public final class Ledger {
         return stored;
     }
 
-    /** What entered or left balances of a unit, whichever is more. */
+    /** What entered or left balances of a unit, whichever is more; a tank colder than its air is warmed by what it else loses. */
     static double passedThrough(List<Ledger> ledgers, Unit unit, Sums sums) {
         double entered = 0;
         double left = 0;
@@ -112,7 +112,7 @@ public final class Ledger {
                 left -= entry.posting().side() == Meter.Side.LEAVING ? entry.of(sums) : 0;
             }
         }
-        return Math.max(entered, left);
+        return Math.max(Math.abs(entered), Math.abs(left));
     }
 
     /** The residual of a balance as a share of what passed through; 0 when it closes to the last digit. */

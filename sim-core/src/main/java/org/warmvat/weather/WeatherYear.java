@@ -32,6 +32,13 @@ public record WeatherYear(String name, Weather weather) {
         return years.size() < 2 ? List.of(new WeatherYear(file, weather)) : List.copyOf(years);
     }
 
+    /** The same, its name followed by the year where it is a whole one: among several files each year is told by file and year. */
+    public WeatherYear withYear() {
+        return weather.isWholeYear()
+                ? new WeatherYear(name + " " + span(weather.start().toLocalDate()), weather)
+                : this;
+    }
+
     /** How many hours at the end of a file are in none of its years. */
     public static int hoursLeft(Weather weather) {
         List<WeatherYear> years = of("", weather);

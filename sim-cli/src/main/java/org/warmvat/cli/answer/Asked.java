@@ -13,18 +13,19 @@ import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;
 import org.warmvat.weather.Weather;
+import org.warmvat.weather.WeatherYear;
 
 /**
  * What a command was asked about.
  *
  * @param command name of the command
  * @param given the design, absent where only weather is asked about
- * @param weathers the weather files, none where only a design is asked about
+ * @param years the weather, file by file or year by year as the question takes it; none where only a design is asked about
  * @param engine name of the engine, empty where nothing runs
  * @param reading what the reading of both said
  */
 public record Asked(
-        String command, Optional<Design> given, List<Weather> weathers, String engine, InputReading reading) {
+        String command, Optional<Design> given, List<WeatherYear> years, String engine, InputReading reading) {
 
     private static final int LEAP_YEAR_HOURS = 8784;
     private static final String NOT_GIVEN = " not given: ";
@@ -45,9 +46,14 @@ public record Asked(
         return given.orElseThrow();
     }
 
+    /** The weather of all years. */
+    public List<Weather> weathers() {
+        return years.stream().map(WeatherYear::weather).toList();
+    }
+
     /** The weather, the first where there are several. */
     public Weather weather() {
-        return weathers.get(0);
+        return years.get(0).weather();
     }
 
     String title() {
@@ -74,10 +80,10 @@ public record Asked(
                 .append(Words.celsius(design.control().setpointC()))
                 .append(", minimum ")
                 .append(minimum()));
-        if (!weathers.isEmpty()) {
+        if (!years.isEmpty()) {
             line.append(line.isEmpty() ? "Weather of " : "; weather of ")
                     .append(Words.list(
-                            weathers.stream().map(Asked::named).distinct().toList()));
+                            weathers().stream().map(Asked::named).distinct().toList()));
         }
         return line.append(engine.isEmpty() ? "" : "; " + engine + " engine").toString();
     }
@@ -87,11 +93,9 @@ public record Asked(
                 + Words.day(weather.start().toLocalDate(), true);
     }
 
-    /** One of several weather files in words. */
-    public String fileName(int file) {
-        Weather weather = weathers.get(file);
-        return "weather file " + (file + 1) + " (" + weather.site().name() + ", from "
-                + Words.day(weather.start().toLocalDate(), true) + ")";
+    /** One of several years by its name. */
+    public String yearName(int year) {
+        return years.get(year).name();
     }
 
     /** The minimum temperature in words. */
@@ -149,6 +153,6 @@ public record Asked(
 
     /** Whether a date needs its year to be told. */
     private boolean withYear() {
-        return weathers.stream().anyMatch(weather -> weather.hours() > LEAP_YEAR_HOURS);
+        return weathers().stream().anyMatch(weather -> weather.hours() > LEAP_YEAR_HOURS);
     }
 }

@@ -10,7 +10,7 @@ public final class Badness {
 
     /** Net energy of the year: the less, the worse. */
     public static double littleNet(Map<String, Object> figures) {
-        return -number(inner(figures, "year").get("net_energy_kwh"), Double.NEGATIVE_INFINITY);
+        return -net(inner(figures, "year"), Double.NEGATIVE_INFINITY);
     }
 
     /** Hours short with the sun alone, and of years that are alike the heat that was missing. */
@@ -39,6 +39,28 @@ public final class Badness {
     /** The smallest gas holder that serves: the larger, the worse. */
     public static double largeHolder(Map<String, Object> figures) {
         return number(inner(figures, "holder").get("smallest_m3"), Double.POSITIVE_INFINITY);
+    }
+
+    /** What the tank loses in the coldest air: the more, the worse. */
+    public static double coldLoss(Map<String, Object> figures) {
+        return number(figures.get("cold_loss_w"), 0);
+    }
+
+    /** Net energy of many runs, or what they buy where no gas is computed: the less is left in all of them together, the worse. */
+    public static double littleNetOf(String runs, Map<String, Object> figures) {
+        double sum = 0;
+        if (figures.get(runs) instanceof List<?> rows) {
+            for (Object row : rows) {
+                Map<?, ?> run = (Map<?, ?>) row;
+                sum += net(run, -number(run.get("backup_bought_kwh"), 0));
+            }
+        }
+        return -sum;
+    }
+
+    /** Net energy, useful where uses of the gas are given. */
+    private static double net(Map<?, ?> figures, double otherwise) {
+        return number(figures.get("useful_net_energy_kwh"), number(figures.get("net_energy_kwh"), otherwise));
     }
 
     private static Map<?, ?> inner(Map<String, Object> figures, String key) {

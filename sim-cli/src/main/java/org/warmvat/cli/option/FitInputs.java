@@ -12,8 +12,8 @@ import org.warmvat.cli.file.LogLayoutDocument;
 import org.warmvat.log.Log;
 import org.warmvat.log.LogFiles;
 import org.warmvat.log.LogLayout;
-import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.WeatherYear;
 
 /**
  * What {@code fit} is given. A log belongs to a tank that is there: nothing stands in for what is not given.
@@ -29,9 +29,9 @@ public record FitInputs(Inputs all, Log log, String designText) {
      *
      * @param design the design
      * @param logs the log's files
-     * @param weather the weather
+     * @param weathers the weather
      */
-    public record Named(Path design, List<Path> logs, Optional<Path> weather) {}
+    public record Named(Path design, List<Path> logs, List<Path> weathers) {}
 
     /**
      * Reads all.
@@ -45,9 +45,10 @@ public record FitInputs(Inputs all, Log log, String designText) {
         byte[] designBytes = Inputs.bytes(named.design());
         Optional<DesignDocument> design = Inputs.tried(() -> Inputs.design(Optional.of(named.design()), files), faults);
         Optional<Log> log = Inputs.tried(() -> log(named.logs(), logLayout, sensor, files), faults);
-        List<Weather> weathers = named.weather().isPresent() || way.layoutFile().isPresent()
-                ? Inputs.weathers(named.weather().stream().toList(), way, files, faults)
-                : List.of();
+        List<WeatherYear> weathers =
+                !named.weathers().isEmpty() || way.layoutFile().isPresent()
+                        ? Inputs.weathers(named.weathers(), way, files, faults)
+                        : List.of();
         if (!faults.isEmpty()) {
             throw new InputRefused(faults);
         }

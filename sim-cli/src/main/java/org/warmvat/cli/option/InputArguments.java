@@ -10,7 +10,6 @@ import java.util.function.ToDoubleFunction;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.YearByYear;
 import org.warmvat.cli.file.DesignDocument;
-import org.warmvat.cli.file.InputRefused;
 import org.warmvat.weather.WeatherYear;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -38,7 +37,7 @@ public final class InputArguments {
     }
 
     /**
-     * Reads both.
+     * Reads both, the weather file by file.
      *
      * @throws org.warmvat.cli.file.InputRefused with the faults of all files
      */
@@ -46,33 +45,14 @@ public final class InputArguments {
         return read(design -> {});
     }
 
-    /** Reads the design and the weather of one or several years, in one or several files. */
-    public Inputs readYears() {
-        return Inputs.read(designFile, weatherFiles, weather.way(), design -> {});
-    }
-
-    /** The years of files that were read, each named by its file, by its year too where the file holds several. */
-    public List<WeatherYear> years(Inputs inputs) {
-        List<String> names = new ArrayList<>();
-        List<WeatherYear> years = new ArrayList<>();
-        for (int i = 0; i < inputs.weathers().size(); i++) {
-            String name = weatherFiles.isEmpty()
-                    ? "built-in demonstration"
-                    : weatherFiles.get(i).getFileName().toString();
-            long before = names.stream().filter(name::equals).count();
-            names.add(name);
-            years.addAll(WeatherYear.of(
-                    before == 0 ? name : name + " (" + (before + 1) + ")",
-                    inputs.weathers().get(i)));
-        }
-        return years;
-    }
-
-    /** The same with the weather year by year, for a question that looks at all years at once. */
-    public Inputs inYears() {
-        Inputs all = readYears();
-        return new Inputs(
-                all.given(), years(all).stream().map(WeatherYear::weather).toList(), all.files(), all.invented());
+    /**
+     * Reads both, the weather file by file.
+     *
+     * @param check what else is asked of the design
+     * @throws org.warmvat.cli.file.InputRefused with the faults of all files and of the check
+     */
+    public Inputs read(Consumer<DesignDocument> check) {
+        return Inputs.read(designFile, weatherFiles, weather.way(), check);
     }
 
     /** A question asked of one year. */
@@ -89,31 +69,17 @@ public final class InputArguments {
      * @param badness of the figures of an answer: the more, the worse the year
      */
     public Document eachYear(Question question, ToDoubleFunction<Map<String, Object>> badness) throws Exception {
-        Inputs all = readYears();
-        List<WeatherYear> years = years(all);
-        if (years.size() == 1) {
-            return question.answer(all);
-        }
-        List<YearByYear.Told> told = new ArrayList<>();
-        for (WeatherYear year : years) {
-            Inputs one = new Inputs(all.given(), List.of(year.weather()), all.files(), all.invented());
-            told.add(new YearByYear.Told(year.name(), question.answer(one)));
-        }
-        return YearByYear.of(told, badness);
+        return eachYear(read().inYears(), question, badness);
     }
 
-    /**
-     * Reads both.
-     *
-     * @param check what else is asked of the design
-     * @throws org.warmvat.cli.file.InputRefused with the faults of all files and of the check
-     */
-    public Inputs read(Consumer<DesignDocument> check) {
-        if (weatherFiles.size() > 1) {
-            throw new InputRefused(
-                    List.of(weatherFiles.size() + " weather files, expected one: this question takes no several"));
+    /** The same of inputs that were read. */
+    public static Document eachYear(Inputs all, Question question, ToDoubleFunction<Map<String, Object>> badness)
+            throws Exception {
+        List<YearByYear.Told> told = new ArrayList<>();
+        for (WeatherYear year : all.years()) {
+            told.add(new YearByYear.Told(year.name(), question.answer(all.in(year))));
         }
-        return Inputs.read(designFile, weatherFiles, weather.way(), check);
+        return told.size() == 1 ? told.get(0).answer() : YearByYear.of(told, badness);
     }
 
     /**

@@ -6,7 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
@@ -18,6 +20,7 @@ import org.warmvat.cli.file.InputRefused;
 import org.warmvat.cli.file.LayoutDocument;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.WeatherYear;
 import org.warmvat.weather.file.Reading;
 import org.warmvat.weather.file.TextFile;
 import org.warmvat.weather.file.WeatherFiles;
@@ -27,12 +30,12 @@ import org.warmvat.weather.layout.Layout;
  * Design and weather of a command, each from its file or from the built-in demonstration.
  *
  * @param given the design, absent where only weather is asked about
- * @param weathers the weather, of several files where a command takes several, none where only a design is asked about
+ * @param years the weather, each by the name by which answers tell it: as read of whole files, as {@link #inYears} of single years; none
+ *     where only a design is asked about
  * @param files what they were read from, hashed
  * @param invented one sentence for each that is the built-in demonstration
  */
-public record Inputs(
-        Optional<DesignDocument> given, List<Weather> weathers, List<InputFile> files, List<String> invented) {
+public record Inputs(Optional<DesignDocument> given, List<WeatherYear> years, List<InputFile> files, List<String> invented) {
 
     private static final String DEMONSTRATION = "built-in demonstration";
     public static final String INVENTED_DESIGN =
@@ -58,7 +61,7 @@ public record Inputs(
         List<InputFile> files = new ArrayList<>();
         Optional<DesignDocument> design = tried(() -> design(designFile, files), faults);
         design.ifPresent(read -> tried(() -> checked(read, check), faults));
-        List<Weather> weathers = weathers(weatherFiles, way, files, faults);
+        List<WeatherYear> weathers = weathers(weatherFiles, way, files, faults);
         refuseIfAny(faults);
         List<String> invented = new ArrayList<>();
         if (designFile.isEmpty()) {
@@ -74,7 +77,7 @@ public record Inputs(
     public Inputs with(InputFile file) {
         List<InputFile> all = new ArrayList<>(files);
         all.add(1, file);
-        return new Inputs(given, weathers, all, invented);
+        return new Inputs(given, years, all, invented);
     }
 
     /** Reads a design alone. */
@@ -88,9 +91,11 @@ public record Inputs(
     /** Reads weather alone. */
     public static Inputs weatherOnly(Optional<Path> weatherFile, WeatherOptions.Way way) {
         List<InputFile> files = new ArrayList<>();
-        Weather weather = weather(weatherFile, way, files);
+        List<String> faults = new ArrayList<>();
+        List<WeatherYear> weathers = weathers(weatherFile.stream().toList(), way, files, faults);
+        refuseIfAny(faults);
         List<String> invented = weatherFile.isEmpty() ? List.of(INVENTED_WEATHER) : List.of();
-        return new Inputs(Optional.empty(), List.of(weather), files, invented);
+        return new Inputs(Optional.empty(), weathers, files, invented);
     }
 
     /** The design; only where there is one. */
@@ -109,9 +114,35 @@ public record Inputs(
         }
     }
 
+    /** The weather of all years. */
+    public List<Weather> weathers() {
+        return years.stream().map(WeatherYear::weather).toList();
+    }
+
     /** The weather, the first where there are several. */
     public Weather weather() {
-        return weathers.get(0);
+        return years.get(0).weather();
+    }
+
+    /** The same with every file of several years cut into them, for a question that looks at all years at once. */
+    public Inputs inYears() {
+        return new Inputs(given, cut(years), files, invented);
+    }
+
+    /** Files cut into their years. */
+    public static List<WeatherYear> cut(List<WeatherYear> files) {
+        List<WeatherYear> years = new ArrayList<>();
+        for (WeatherYear file : files) {
+            List<WeatherYear> own = WeatherYear.of(file.name(), file.weather());
+            boolean oneOfSeveral = own.size() == 1 && files.size() > 1;
+            years.addAll(oneOfSeveral ? List.of(file.withYear()) : own);
+        }
+        return years;
+    }
+
+    /** The same in one of the years alone. */
+    public Inputs in(WeatherYear year) {
+        return new Inputs(given, List.of(year), files, invented);
     }
 
     /** What a command is asked about. */
@@ -124,7 +155,7 @@ public record Inputs(
         return new Asked(
                 command,
                 given.map(DesignDocument::design),
-                weathers,
+                years,
                 engine,
                 new Asked.InputReading(
                         files,
@@ -143,13 +174,13 @@ public record Inputs(
     /** Reads weather in a stated way. */
     public static Weather weather(Optional<Path> file, WeatherOptions.Way way, List<InputFile> files) {
         List<String> faults = new ArrayList<>();
-        List<Weather> weathers = weathers(file.stream().toList(), way, files, faults);
+        List<WeatherYear> weathers = weathers(file.stream().toList(), way, files, faults);
         refuseIfAny(faults);
-        return weathers.get(0);
+        return weathers.get(0).weather();
     }
 
-    /** Reads weather files, the demonstration where none is named; adds to files and faults. */
-    public static List<Weather> weathers(
+    /** Reads weather files, the demonstration where none is named, each by its own name; adds to files and faults. */
+    public static List<WeatherYear> weathers(
             List<Path> weatherFiles, WeatherOptions.Way way, List<InputFile> files, List<String> faults) {
         Optional<Path> layoutFile = way.layoutFile();
         if (layoutFile.isPresent() && weatherFiles.isEmpty()) {
@@ -160,17 +191,24 @@ public record Inputs(
         List<Optional<Path>> all = weatherFiles.isEmpty()
                 ? List.of(Optional.empty())
                 : weatherFiles.stream().map(Optional::of).toList();
-        List<Weather> weathers = new ArrayList<>();
+        List<WeatherYear> weathers = new ArrayList<>();
+        Map<String, Integer> before = new HashMap<>();
         for (Optional<Path> file : all) {
             // without its layout a file cannot be read, but it can be missing
             boolean unreadable = layoutFile.isPresent() && layout.isEmpty();
             tried(() -> hashed(file, files), faults)
                     .filter(bytes -> !unreadable)
                     .flatMap(bytes -> tried(() -> weather(file, bytes, reading(file, layout, way, files)), faults))
-                    .ifPresent(weathers::add);
+                    .ifPresent(weather -> weathers.add(new WeatherYear(apart(name(file), before), weather)));
         }
         layout.ifPresent(unused -> files.add(InputFile.of("layout", name(layoutFile), bytes(layoutFile.get()))));
         return weathers;
+    }
+
+    /** The name of a file, numbered where others had the same. */
+    private static String apart(String name, Map<String, Integer> before) {
+        int times = before.merge(name, 1, Integer::sum);
+        return times == 1 ? name : name + " (" + times + ")";
     }
 
     private static byte[] hashed(Optional<Path> file, List<InputFile> files) {

@@ -5,7 +5,6 @@ import java.util.concurrent.Callable;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.question.Steadiness;
 import org.warmvat.tank.Runner;
-import org.warmvat.weather.WeatherYear;
 import picocli.CommandLine.Mixin;
 
 /** A command that runs tanks and answers. */
@@ -26,7 +25,7 @@ public abstract class RunningCommand implements Answering, Callable<Integer> {
 
     /** The first year of the weather by the everyday engine: what is asked of it is far more than what the engines differ by. */
     public static Runner firstYear(Asked asked) {
-        return new Runner(WeatherYear.of("", asked.weather()).get(0).weather(), EngineChoice.FAST.engine());
+        return new Runner(asked.weather(), EngineChoice.FAST.engine());
     }
 
     @Override

@@ -32,6 +32,7 @@ import org.warmvat.question.year.YearResult;
 import org.warmvat.question.year.YearStudy;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.StudyRefused;
+import org.warmvat.weather.WeatherYear;
 
 /**
  * The year of a design as the page draws it, in one piece: the length of a JSON text in four bytes, the text, padded to a multiple of
@@ -78,7 +79,7 @@ final class LiveYear {
         return new Asked(
                 "year",
                 Optional.of(design.design()),
-                List.of(weather.weather()),
+                List.of(new WeatherYear(weather.id(), weather.weather())),
                 run.engine(),
                 new Asked.InputReading(List.of(file, weather.file()), List.of(), design.assumed(), design.cautions()));
     }

@@ -10,12 +10,17 @@ import org.warmvat.question.hold.HoldResult;
  * What to do with a design.
  *
  * @param asIs what comes of it as drawn
+ * @param byYear the same in each of the years
  * @param recommendations at most seven, the first first
  * @param together what comes of it with all their changes; empty where there are none or they do not go together
  * @param grounds the answers of the questions that were run
  */
 public record AdviseResult(
-        Outcome asIs, List<Recommendation> recommendations, Optional<Outcome> together, Answers grounds) {
+        Outcome asIs,
+        List<Outcome> byYear,
+        List<Recommendation> recommendations,
+        Optional<Outcome> together,
+        Answers grounds) {
 
     /**
      * The answers of the questions that were run; none of them where a slip stood in the way.

@@ -2,6 +2,7 @@ package org.warmvat.question.advise;
 
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,7 @@ import org.warmvat.weather.Weather;
 
 /**
  * Runs year, payback, backup, hold and carry on one design and says what to change: first what can hurt, then what leaves the tank
- * cold, then net energy. Of several weather files all are run; payback, hold and carry look at the first.
+ * cold, then net energy. Of several years all are run; payback is the mean of the whole ones, hold and carry are told of the worst.
  */
 public final class AdviseStudy {
 
@@ -81,9 +82,10 @@ public final class AdviseStudy {
         Trials trials = new Trials(design, runners, parallel);
         List<Recommendation> slips = slips(trials.asIs());
         return slips.isEmpty()
-                ? advised(trials, runners.get(0))
+                ? advised(trials, runners)
                 : new AdviseResult(
                         trials.asIs(),
+                        trials.byYear(),
                         slips,
                         Optional.empty(),
                         new AdviseResult.Answers(
@@ -100,14 +102,15 @@ public final class AdviseStudy {
                 .toList();
     }
 
-    private AdviseResult advised(Trials trials, Runner first) {
+    private AdviseResult advised(Trials trials, List<Runner> runners) {
         BackupResult plain = backup(0);
         BackupResult reserve = backup(RESERVE_K);
         HoldResult hold = hold();
-        boolean whole = files.get(0).hours() >= PaybackStudy.YEAR_H;
-        Optional<PaybackStudy.Result> payback = whole
-                ? Optional.of(PaybackStudy.run(design, trials.years().get(0).year(), first, parallel))
-                : Optional.empty();
+        List<Runner> whole = runners.stream()
+                .filter(runner -> runner.file().hours() >= PaybackStudy.YEAR_H)
+                .toList();
+        Optional<PaybackStudy.Result> payback =
+                whole.isEmpty() ? Optional.empty() : Optional.of(PaybackStudy.run(design, whole, parallel));
         List<Recommendation> found = new ArrayList<>(new Dangers(trials).found());
         Heaters heaters = new Heaters(trials);
         heaters.heater(plain, reserve).ifPresent(found::add);
@@ -119,6 +122,7 @@ public final class AdviseStudy {
                 .toList();
         return new AdviseResult(
                 trials.asIs(),
+                trials.byYear(),
                 most,
                 changes.size() < 2 ? Optional.empty() : trials.together(changes),
                 new AdviseResult.Answers(Optional.of(plain), Optional.of(reserve), Optional.of(hold), carry()));
@@ -141,17 +145,30 @@ public final class AdviseStudy {
                 design, files, engine, new BackupStudy.Question(0, warmUp, false, colderK, Heaters.SIZES_W), parallel);
     }
 
-    /** A failure in the month of the coldest week. */
+    /** A failure in the month of the coldest week, of the year in which the tank is cold the soonest. */
     private HoldResult hold() {
-        Weather file = files.get(0);
+        return files.stream()
+                .map(this::hold)
+                .min(Comparator.comparingDouble(Heaters::soonestH))
+                .orElseThrow();
+    }
+
+    private HoldResult hold(Weather file) {
         int coldest = ColdSpell.coldestWeekFrom(file, file.hours());
         HoldStudy.When month = new HoldStudy.In(file.start().plusHours(coldest).getMonth());
         double fallenC = design.control().setpointC() - FALL_K;
         return HoldStudy.run(design, file, engine, new HoldStudy.Question(month, List.of(fallenC), FILL_C), parallel);
     }
 
+    /** Of the year with the most hours short. */
     private Optional<CarryResult> carry() {
-        Weather file = files.get(0);
+        return files.stream()
+                .map(this::carry)
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(carry -> carry.alone().warmth().shortHours()));
+    }
+
+    private Optional<CarryResult> carry(Weather file) {
         boolean south = file.site().latitudeDeg() < 0;
         if (design.solar().isEmpty() || !file.isWholeYear()) {
             return Optional.empty();

@@ -1,6 +1,5 @@
 package org.warmvat.question.advise;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -83,12 +82,17 @@ final class Heaters {
 
     /** A tank that falls by 10 K within a day in the coldest month: what is to be had at hand. */
     Optional<Recommendation> failure(HoldResult hold) {
-        List<Double> hours = new ArrayList<>();
-        hold.failures().forEach(failure -> failure.hours().get(0).ifPresent(hours::add));
-        return hours.stream()
-                .min(Double::compare)
+        return Optional.of(soonestH(hold))
                 .filter(shortest -> shortest < QUICK_H)
                 .map(shortest -> new Recommendation(
                         Kind.FAILURE, "", shortest, Optional.empty(), trials.asIs(), OptionalDouble.empty()));
+    }
+
+    /** Hours until the tank is cold, whatever fails; infinite where it is not while followed. */
+    static double soonestH(HoldResult hold) {
+        return hold.failures().stream()
+                .flatMapToDouble(failure -> failure.hours().get(0).stream())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 }

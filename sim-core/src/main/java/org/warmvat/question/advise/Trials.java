@@ -45,6 +45,11 @@ final class Trials {
         return years;
     }
 
+    /** What comes of the design in each year. */
+    List<Outcome> byYear() {
+        return years.stream().map(year -> Outcome.of(design, List.of(year))).toList();
+    }
+
     /** The changes that the design allows and that make nothing implausible, with what comes of each, in their order. */
     List<Tried> of(List<Recommendation.Change> changes) {
         List<Made> made = new ArrayList<>();

@@ -23,9 +23,16 @@ import org.warmvat.tank.Money;
  * @param hoursBelowMinimum hours below the minimum temperature in the worst file
  * @param leastC lowest slurry temperature of all files, °C
  * @param warmUpDays days of the slowest warm-up; infinite when it is not warm within the time looked at, empty where no limit asks
+ * @param years each of the files alone
  */
 public record Yearly(
-        Net net, Gained energy, Cost money, double hoursBelowMinimum, double leastC, OptionalDouble warmUpDays) {
+        Net net,
+        Gained energy,
+        Cost money,
+        double hoursBelowMinimum,
+        double leastC,
+        OptionalDouble warmUpDays,
+        List<Year> years) {
 
     private static final double YEAR_H = 8760;
     private static final double LEAP_YEAR_H = 8784;
@@ -81,6 +88,15 @@ public record Yearly(
         };
     }
 
+    /**
+     * One of the years.
+     *
+     * @param netKWh net energy; not a number where no gas is computed
+     * @param boughtKWh bought for heat
+     * @param hoursBelowMinimum hours below the minimum temperature
+     */
+    public record Year(double netKWh, double boughtKWh, double hoursBelowMinimum) {}
+
     /** Puts the runs of all files together. */
     static Yearly of(List<Figures> files) {
         double warmUp = over(files, WARM_UP, Math::max);
@@ -90,7 +106,11 @@ public record Yearly(
                 new Cost(mean(files, 6), mean(files, 7)),
                 over(files, 8, Math::max),
                 over(files, 9, Math::min),
-                Double.isNaN(warmUp) ? OptionalDouble.empty() : OptionalDouble.of(warmUp));
+                Double.isNaN(warmUp) ? OptionalDouble.empty() : OptionalDouble.of(warmUp),
+                files.stream()
+                        .map(Figures::numbers)
+                        .map(of -> new Year(of[0], of[2], of[8]))
+                        .toList());
     }
 
     private static double mean(List<Figures> files, int number) {

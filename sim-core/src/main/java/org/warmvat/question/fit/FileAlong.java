@@ -37,8 +37,7 @@ final class FileAlong {
     static FileAlong of(Weather file, Log log) throws StudyRefused {
         int hours = LogHours.count(log);
         LocalDateTime first = log.start().plusSeconds(aheadS(file, log));
-        boolean sameDates = !first.isBefore(file.start())
-                && !first.plusSeconds((long) log.spanS()).isAfter(file.end().plusHours(1));
+        boolean sameDates = hasDates(file, log);
         double[] fileS = new double[hours];
         for (int hour = 0; hour < hours; hour++) {
             LocalDateTime moment = first.plusSeconds((long) LogHours.endS(hour));
@@ -51,6 +50,13 @@ final class FileAlong {
                     + " (month and day), which the log has; expected weather of the log's dates or of a whole year")));
         }
         return new FileAlong(file, fileS, sameDates);
+    }
+
+    /** Whether a file has all the log's dates. */
+    static boolean hasDates(Weather file, Log log) {
+        LocalDateTime first = log.start().plusSeconds(aheadS(file, log));
+        return !first.isBefore(file.start())
+                && !first.plusSeconds((long) log.spanS()).isAfter(file.end().plusHours(1));
     }
 
     /** What the file's clock is ahead of the log's, s; 0 where the log does not state its own. */

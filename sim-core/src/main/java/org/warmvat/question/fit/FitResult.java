@@ -1,6 +1,7 @@
 package org.warmvat.question.fit;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +21,7 @@ import org.warmvat.question.GasRange;
  * @param course log and model
  * @param pieces what the log's pieces say by themselves
  * @param suspects parts that alone could explain the difference, the least strained first
- * @param year what it means for a year; empty without a year of weather or without a finding
+ * @param years what it means for each year; none without a year of weather or without a finding
  * @param clock a clock that does not go with the weather file's
  * @param units temperatures that look like degrees Fahrenheit
  * @param notes what was assumed on the way, one sentence each
@@ -34,7 +35,7 @@ public record FitResult(
         FitCourse course,
         Pieces pieces,
         List<Suspect> suspects,
-        Optional<Year> year,
+        List<Year> years,
         Optional<ClockDoubt> clock,
         UnitDoubt units,
         List<String> notes) {
@@ -47,6 +48,7 @@ public record FitResult(
         factors = Collections.unmodifiableSortedMap(new TreeMap<>(factors));
         suspects = List.copyOf(suspects);
         notes = List.copyOf(notes);
+        years = List.copyOf(years);
     }
 
     /**
@@ -85,23 +87,36 @@ public record FitResult(
      */
     public record Residuals(double sdK, double lag1, int readings, double hours) {}
 
+    /** The worst year: the one with the least net energy as fitted, without gas that with most bought; empty where there is none. */
+    public Optional<Year> year() {
+        return years.stream().min(Comparator.comparingDouble(Year::goodKWh));
+    }
+
     /**
      * What it means for a year.
      *
+     * @param year its place among the years
      * @param backupBoughtKWh energy bought for the backup heater
      * @param netEnergyKWh net energy; means nothing where no gas is computed
      * @param gas the tank as fitted with low and high gas, where gas is computed
+     * @param shortHours hours below the minimum as fitted
      * @param warnings what the year of the tank as fitted warns of
      */
     public record Year(
+            int year,
             FittedFigure backupBoughtKWh,
             FittedFigure netEnergyKWh,
             Optional<GasRange.Ends> gas,
+            double shortHours,
             List<Warning> warnings) {
 
         /** Copies. */
         public Year {
             warnings = List.copyOf(warnings);
+        }
+
+        private double goodKWh() {
+            return gas.isPresent() ? netEnergyKWh.value() : -backupBoughtKWh.value();
         }
     }
 }

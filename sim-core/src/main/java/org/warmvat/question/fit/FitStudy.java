@@ -52,7 +52,9 @@ public final class FitStudy {
      *
      * @param design the tank as drawn
      * @param log the log
-     * @param file weather for what the log lacks, and for the year
+     * @param files weather files for what the log lacks: the first that has the log's dates, else the first; none where the log lacks
+     *     nothing
+     * @param years the years of these files, for what the fit means in each
      * @param question what is sought
      * @param engine what integrates
      * @param parallel for the year's draws
@@ -60,14 +62,24 @@ public final class FitStudy {
      * @throws StudyRefused when design and weather do not go together
      */
     public static FitResult run(
-            Design design, Log log, Optional<Weather> file, FitQuestion question, Engine engine, Parallel parallel)
+            Design design,
+            Log log,
+            List<Weather> files,
+            List<Weather> years,
+            FitQuestion question,
+            Engine engine,
+            Parallel parallel)
             throws StudyRefused {
-        LoggedTanks tanks = heatedAsItWas(LoggedTanks.of(design, log, file, engine));
+        Optional<Weather> along = files.stream()
+                .filter(file -> FileAlong.hasDates(file, log))
+                .findFirst()
+                .or(() -> files.stream().findFirst());
+        LoggedTanks tanks = heatedAsItWas(LoggedTanks.of(design, log, along, engine));
         FitStudy whole = new FitStudy(tanks.model(question.factors()));
         boolean toldApart = whole.isToldApart();
         FitStudy sure = toldApart ? whole : new FitStudy(whole.model.withFactors(whole.surest()));
         boolean found = toldApart || !question.asked();
-        FitYears years = new FitYears(file, engine, parallel);
+        FitYears each = new FitYears(years, engine, parallel);
         return new FitResult(
                 sure.factors(question, whole, toldApart),
                 sure.derived(tanks, question, found),
@@ -77,7 +89,7 @@ public final class FitStudy {
                 sure.course(),
                 sure.pieces,
                 Suspect.of(tanks.conductances(sure.model.drawn()), sure.moreWPerK(tanks)),
-                found ? years.of(sure.model, sure.fitted) : Optional.empty(),
+                found ? each.of(sure.model, sure.fitted) : List.of(),
                 tanks.clock(),
                 tanks.units(),
                 tanks.notes());

@@ -24,34 +24,48 @@ final class FitYears {
     private static final long SEED = 1;
     private static final int HOURS_OF_A_YEAR = 8760;
 
-    private final Optional<Weather> file;
+    private final List<Weather> years;
     private final Engine engine;
     private final Parallel parallel;
 
-    FitYears(Optional<Weather> file, Engine engine, Parallel parallel) {
-        this.file = file.filter(weather -> weather.hours() >= HOURS_OF_A_YEAR);
+    FitYears(List<Weather> years, Engine engine, Parallel parallel) {
+        this.years = years;
         this.engine = engine;
         this.parallel = parallel;
     }
 
-    Optional<FitResult.Year> of(FitModel model, Fitted fitted) throws StudyRefused {
-        if (file.isEmpty() || fitted.isSingular()) {
-            return Optional.empty();
+    /** Each year that is whole. */
+    List<FitResult.Year> of(FitModel model, Fitted fitted) throws StudyRefused {
+        List<FitResult.Year> told = new ArrayList<>();
+        for (int year = 0; year < years.size() && !fitted.isSingular(); year++) {
+            if (years.get(year).hours() >= HOURS_OF_A_YEAR) {
+                told.add(of(year, model, fitted));
+            }
         }
+        return told;
+    }
+
+    private FitResult.Year of(int year, FitModel model, Fitted fitted) throws StudyRefused {
+        Weather file = years.get(year);
         List<Design> designs = new ArrayList<>(List.of(model.drawn(), model.adjusted(fitted.values())));
         fitted.draws(DRAWS, SEED).forEach(point -> designs.add(model.adjusted(point)));
-        StudyRefused.check(designs.get(0), file.get());
-        Runner runner = new Runner(file.get(), engine);
-        List<BriefYear> years = parallel.map(designs, design -> BriefYear.checked(design, runner));
-        double[] bought = years.stream()
-                .mapToDouble(year -> year.year().of(BackupPart.BOUGHT))
+        StudyRefused.check(designs.get(0), file);
+        Runner runner = new Runner(file, engine);
+        List<BriefYear> runs = parallel.map(designs, design -> BriefYear.checked(design, runner));
+        double[] bought = runs.stream()
+                .mapToDouble(run -> run.year().of(BackupPart.BOUGHT))
                 .toArray();
-        double[] net = years.stream()
-                .mapToDouble(year -> year.year().of(Housekeeping.NET))
+        double[] net = runs.stream()
+                .mapToDouble(run -> run.year().of(Housekeeping.NET))
                 .toArray();
-        BriefYear asFitted = years.get(1);
-        return Optional.of(new FitResult.Year(
-                estimate(bought), estimate(net), asFitted.gas().map(GasRange::whole), asFitted.warnings()));
+        BriefYear asFitted = runs.get(1);
+        return new FitResult.Year(
+                year,
+                estimate(bought),
+                estimate(net),
+                asFitted.gas().map(GasRange::whole),
+                asFitted.year().of(Housekeeping.BELOW_FLOOR_HOURS),
+                asFitted.warnings());
     }
 
     private static FittedFigure estimate(double[] figures) {

@@ -49,7 +49,7 @@ public final class PaybackStudy {
     private static final double ROUNDING = 1e-6;
 
     private final Design design;
-    private final Runner runner;
+    private final List<Runner> runners;
     private final Parallel parallel;
     private final Point asIs;
 
@@ -67,25 +67,25 @@ public final class PaybackStudy {
      */
     public record Result(Optional<Payback> foam, Optional<Payback> collector) {}
 
-    private PaybackStudy(Design design, Period year, Runner runner, Parallel parallel) {
+    private PaybackStudy(Design design, List<Runner> runners, Parallel parallel) {
         this.design = design;
-        this.runner = runner;
+        this.runners = runners;
         this.parallel = parallel;
-        asIs = point(design, year);
+        asIs = points(List.of(design)).get(0);
     }
 
     /**
      * Runs the design-years it takes.
      *
      * @param design the design
-     * @param year its own run through the runner's weather, whose saving is scaled to a year; it should last {@link #YEAR_H} or more
-     * @param runner weather and engine
+     * @param runners weather and engine of each year, whose savings are scaled to a year; each should last {@link #YEAR_H} or more. A
+     *     saving is the mean of all years.
      * @param parallel the threads
      * @throws StudyRefused when design and weather do not go together
      */
-    public static Result run(Design design, Period year, Runner runner, Parallel parallel) throws StudyRefused {
-        StudyRefused.check(design, runner.file());
-        PaybackStudy study = new PaybackStudy(design, year, runner, parallel);
+    public static Result run(Design design, List<Runner> runners, Parallel parallel) throws StudyRefused {
+        runners.forEach(runner -> StudyRefused.check(design, runner.file()));
+        PaybackStudy study = new PaybackStudy(design, runners, parallel);
         return new Result(study.foam(), study.collector());
     }
 
@@ -183,18 +183,30 @@ public final class PaybackStudy {
 
     private void add(NavigableMap<Integer, Point> points, Ladder ladder, int from, int to) {
         List<Integer> rungs = IntStream.rangeClosed(from, to).boxed().toList();
-        List<Point> found = parallel.map(rungs, rung -> {
-            Design other = ladder.design().apply(rung);
-            return point(other, BriefYear.checked(other, runner).year());
-        });
+        List<Design> designs =
+                rungs.stream().map(rung -> ladder.design().apply(rung)).toList();
+        List<Point> found = points(designs);
         for (int i = 0; i < rungs.size(); i++) {
             points.put(rungs.get(i), found.get(i));
         }
     }
 
-    private static Point point(Design design, Period year) {
-        return new Point(
-                Bought.of(design).outlay(design), Money.of(design, year).balance() * YEAR_H / year.hours());
+    private List<Point> points(List<Design> designs) {
+        int years = runners.size();
+        List<Period> found = parallel.map(
+                IntStream.range(0, designs.size() * years).boxed().toList(),
+                run -> BriefYear.checked(designs.get(run / years), runners.get(run % years))
+                        .year());
+        return IntStream.range(0, designs.size())
+                .mapToObj(i -> point(designs.get(i), found.subList(i * years, (i + 1) * years)))
+                .toList();
+    }
+
+    private static Point point(Design design, List<Period> years) {
+        double balance = years.stream()
+                .mapToDouble(year -> Money.of(design, year).balance() * YEAR_H / year.hours())
+                .sum();
+        return new Point(Bought.of(design).outlay(design), balance / years.size());
     }
 
     private boolean pays(Payback.Step step) {

@@ -30,10 +30,11 @@ public final class SizesStudy {
     private final ToDoubleFunction<Design> needW;
     private final double ownSetpointC;
 
-    private SizesStudy(Design base, List<ScalingRule> replaced, Runner runner) {
+    private SizesStudy(Design base, List<ScalingRule> replaced, List<Weather> cold, Runner runner) {
         scaling = new Scaling(base, replaced);
         this.runner = runner;
-        needW = needW(runner.file());
+        needW = design ->
+                cold.stream().mapToDouble(file -> needW(design, file)).max().orElseThrow();
         ownSetpointC = base.control().setpointC();
     }
 
@@ -43,6 +44,7 @@ public final class SizesStudy {
      * @param base the design
      * @param replaced rules in place of the usual ones
      * @param litres volumes of the contents, in any order
+     * @param cold all weather that the sizes are to be warm in; the hardest of it says what scales with the need of heat
      * @param runner starts the tanks in their weather
      * @throws Refused when a scaled number is not allowed, for all volumes at once, or a rule names no number of the design
      * @throws org.warmvat.tank.StudyRefused when design and weather do not go together
@@ -51,8 +53,13 @@ public final class SizesStudy {
      * @throws java.util.concurrent.CancellationException when the thread is interrupted
      */
     public static SizesResult run(
-            Design base, List<ScalingRule> replaced, List<Double> litres, Runner runner, Parallel parallel) {
-        SizesStudy study = new SizesStudy(base, replaced, runner);
+            Design base,
+            List<ScalingRule> replaced,
+            List<Double> litres,
+            List<Weather> cold,
+            Runner runner,
+            Parallel parallel) {
+        SizesStudy study = new SizesStudy(base, replaced, cold, runner);
         List<Double> volumes = litres.stream().distinct().sorted().toList();
         study.check(volumes);
         List<Size> sizes = parallel.map(volumes, study::size);
@@ -67,12 +74,9 @@ public final class SizesStudy {
         return new SizesResult(study.scaling.rules(), sizes, drawn, found.get(0), found.get(1));
     }
 
-    private static ToDoubleFunction<Design> needW(Weather weather) {
-        double coldC = weather.coldestDayC();
-        return design -> {
-            DerivedFigures figures = DerivedFigures.of(design, weather.meanWindMPerS(), weather.meanAirC(), coldC);
-            return figures.coldLossW() + figures.coldFeedW();
-        };
+    private static double needW(Design design, Weather file) {
+        DerivedFigures figures = DerivedFigures.of(design, file.meanWindMPerS(), file.meanAirC(), file.coldestDayC());
+        return figures.coldLossW() + figures.coldFeedW();
     }
 
     private void check(List<Double> volumes) {

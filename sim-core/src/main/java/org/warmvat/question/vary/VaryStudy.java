@@ -53,11 +53,20 @@ public final class VaryStudy {
      * @throws java.util.concurrent.CancellationException when the thread is interrupted
      */
     public Sweep run(int from, int to, Parallel parallel) {
+        return run(from, to, 0, parallel);
+    }
+
+    /**
+     * The same among other weather.
+     *
+     * @param before how many runs in other weather are numbered before these
+     */
+    public Sweep run(int from, int to, long before, Parallel parallel) {
         List<double[]> values = new ArrayList<>(to - from);
         List<double[]> rows = new ArrayList<>(to - from);
         Warnings.Worst worst = new Warnings.Worst();
         Heaviest heaviest = new Heaviest();
-        parallel.runs(to - from, index -> from + index, index -> one(from + index), one -> {
+        parallel.runs(to - from, index -> before + from + index, index -> one(from + index), one -> {
             values.add(grid.values(from + rows.size()));
             rows.add(one.numbers());
             heaviest.add(one.warnings());

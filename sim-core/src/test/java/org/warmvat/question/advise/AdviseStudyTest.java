@@ -261,8 +261,7 @@ class AdviseStudyTest {
         try (Parallel parallel = new Parallel(2, Parallel.Progress.SILENT)) {
             Runner runner = new Runner(year, ENGINE);
             Trials trials = new Trials(thin, List.of(runner), parallel);
-            PaybackStudy.Result payback =
-                    PaybackStudy.run(thin, trials.years().get(0).year(), runner, parallel);
+            PaybackStudy.Result payback = PaybackStudy.run(thin, List.of(runner), parallel);
             List<Recommendation> found = new Gains(trials).found(Optional.of(payback));
             assertTrue(gain(Kind.INSULATION, found) > 60);
             assertTrue(gain(Kind.COLLECTOR, found) > 0.5);

@@ -61,7 +61,8 @@ class FitRecoveryTest {
             return FitStudy.run(
                     weather == DAYS ? cooled(drawn()) : drawn(),
                     log,
-                    Optional.of(weather),
+                    List.of(weather),
+                    List.of(weather),
                     question,
                     new ExponentialEngine(),
                     parallel);

@@ -57,7 +57,8 @@ class RealNightsTest {
 
     private static FitResult fit(Log log) throws Exception {
         try (Parallel parallel = new Parallel(1, Parallel.Progress.SILENT)) {
-            return FitStudy.run(tank(), log, Optional.empty(), FitQuestion.USUAL, new ExponentialEngine(), parallel);
+            return FitStudy.run(
+                    tank(), log, List.of(), List.of(), FitQuestion.USUAL, new ExponentialEngine(), parallel);
         }
     }
 

@@ -4,17 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
-import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.Variations;
 import org.warmvat.question.year.BriefYear;
-import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.Conductances;
 import org.warmvat.tank.Money;
@@ -43,9 +41,8 @@ class PaybackStudyTest {
 
     private static PaybackStudy.Result payback(Weather weather, Design design, int threads) throws StudyRefused {
         Runner runner = new Runner(weather, new ExponentialEngine());
-        Period year = YearStudy.run(design, runner, HourSink.IGNORE).whole();
         try (Parallel parallel = new Parallel(threads, Parallel.Progress.SILENT)) {
-            return PaybackStudy.run(design, year, runner, parallel);
+            return PaybackStudy.run(design, List.of(runner), parallel);
         }
     }
 

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.RankedBars;
@@ -43,12 +45,17 @@ public final class AdviseAnswer {
     }
 
     private Draft told() {
+        YearRows years = years();
+        Map<String, Object> advised = Draft.row("recommendations", rows(true));
+        advised.putAll(years.figures());
         Draft draft = Draft.of(asked, "what to do?")
                 .verdict(verdict(), but())
                 .items("What to do, the first first", numbered())
                 .paragraph("All of it together", together())
                 .paragraph("What was run", grounds())
-                .figure("advise", Draft.row("recommendations", rows(true)))
+                .paragraph("What does each year say?", years.sentences())
+                .tables(years.tables())
+                .figure("advise", advised)
                 .warn(result.asIs().warnings());
         if (!result.recommendations().isEmpty()) {
             draft.table(shown()).csv("recommendations.csv", Csv.ofRows(rows(false)));
@@ -64,8 +71,19 @@ public final class AdviseAnswer {
         return draft.assume(
                 "Each recommendation was run by itself in all weather files, and is named only where nothing that can hurt or cool"
                         + " the tank grows worse by it. Energies and hours are those of a year.",
-                "Payback, failure and spring were looked at in the first weather file; the heater's reserve is a coldest week "
+                "Of several years payback is the mean, failure and spring are told of the worst; the heater's reserve is a coldest week "
                         + Words.number(AdviseStudy.RESERVE_K) + " K colder than in the files.");
+    }
+
+    private YearRows years() {
+        return new YearRows(IntStream.range(0, result.byYear().size())
+                .mapToObj(i -> row(asked.yearName(i), result.byYear().get(i)))
+                .toList());
+    }
+
+    private static YearRows.Row row(String name, Outcome year) {
+        return new YearRows.Row(
+                name, year.energy().net(), year.energy().bought(), year.hours().below());
     }
 
     private String verdict() {

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
@@ -16,6 +18,7 @@ import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.answer.hold.HoldAnswer;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
@@ -53,12 +56,14 @@ public final class BackupAnswer {
         draft.warn(Warnings.worst(result.curve().chosen().stream()
                 .map(BackupResult.Point::warnings)
                 .toList()));
-        figures(draft, result, question);
+        figures(draft, result, asked, question);
         SeasonSentences.Apart.of(asked).figures(draft, asked.design());
         beside.reserve().ifPresent(more -> draft.figure("reserve", figures(more)));
         csv(draft, result);
         if (result.curve().chosen().size() > 1) {
-            draft.table(files(result, asked));
+            YearRows years = years(result, asked);
+            draft.table(files(result, asked)).paragraph("Which year is the worst?", years.sentences());
+            years.figures().forEach(draft::figure);
         }
         return draft.table(curve(result))
                 .pictures(() -> List.of(curvePicture(result), spellPicture(result, asked)))
@@ -151,12 +156,23 @@ public final class BackupAnswer {
                 .drawing();
     }
 
+    /** Each year with the chosen heater. */
+    private static YearRows years(BackupResult result, Asked asked) {
+        return new YearRows(IntStream.range(0, asked.years().size())
+                .mapToObj(i -> {
+                    BackupResult.Point chosen = result.curve().chosen().get(i);
+                    return new YearRows.Row(
+                            asked.yearName(i), OptionalDouble.empty(), chosen.boughtKWh(), chosen.shortHours());
+                })
+                .toList());
+    }
+
     private static Table files(BackupResult result, Asked asked) {
         List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < asked.weathers().size(); i++) {
+        for (int i = 0; i < asked.years().size(); i++) {
             BackupResult.Point chosen = result.curve().chosen().get(i);
             rows.add(List.of(
-                    asked.fileName(i),
+                    asked.yearName(i),
                     Words.hours(chosen.shortHours()),
                     Words.hours(result.spell().smallerShortHours().get(i)),
                     result.warmUps().get(i).hours().isPresent()
@@ -165,7 +181,7 @@ public final class BackupAnswer {
                     Words.number(chosen.boughtKWh())));
         }
         return new Table(
-                "File by file, with the chosen heater of "
+                "Year by year, with the chosen heater of "
                         + Words.fixed(result.spell().chosenW(), 0) + " W",
                 List.of(
                         "",
@@ -189,7 +205,7 @@ public final class BackupAnswer {
                         .toList());
     }
 
-    private static void figures(Draft draft, BackupResult result, BackupStudy.Question question) {
+    private static void figures(Draft draft, BackupResult result, Asked asked, BackupStudy.Question question) {
         draft.figure("allowed_short_hours", question.shortHours())
                 .figure("warm_up_days", question.warmUp().days())
                 .figure("fill_c", question.warmUp().fillC())
@@ -206,7 +222,7 @@ public final class BackupAnswer {
                 .figure("coil_needed_m2", result.coil().neededM2())
                 .figure("monotone", result.curve().monotone())
                 .figure("curve", points(result))
-                .figure("files", fileRows(result))
+                .figure("files", fileRows(result, asked))
                 .figure("warm_ups", warmUps(result))
                 .figure("hardest_moment", result.spell().worst())
                 .figure("handbook", handbook(result.handbook()));
@@ -232,10 +248,11 @@ public final class BackupAnswer {
         return result.curve().points().stream().map(BackupAnswer::point).toList();
     }
 
-    private static List<Map<String, Object>> fileRows(BackupResult result) {
+    private static List<Map<String, Object>> fileRows(BackupResult result, Asked asked) {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (int i = 0; i < result.warmUps().size(); i++) {
-            Map<String, Object> row = point(result.curve().chosen().get(i));
+            Map<String, Object> row = Draft.row("name", asked.yearName(i));
+            row.putAll(point(result.curve().chosen().get(i)));
             row.put("smaller_w", result.spell().smallerW());
             row.put("smaller_hours_short", result.spell().smallerShortHours().get(i));
             rows.add(row);

@@ -111,7 +111,7 @@ final class BackupWords {
         double chosenW = result.spell().chosenW();
         for (int i = 0; i < files.size(); i++) {
             BackupResult.Point file = files.get(i);
-            sentences.add((files.size() == 1 ? "A" : "In " + asked.fileName(i) + " a") + " heater of " + watts(chosenW)
+            sentences.add((files.size() == 1 ? "A" : "In " + asked.yearName(i) + " a") + " heater of " + watts(chosenW)
                     + " "
                     + MoneySentences.buys(asked, file.boughtKWh()) + ", over the weather file"
                     + (files.size() == 1
@@ -212,7 +212,7 @@ final class BackupWords {
     private List<String> decides() {
         BackupResult.Spell spell = result.spell();
         List<String> sentences = new ArrayList<>();
-        String where = asked.weathers().size() == 1 ? "" : ", in " + asked.fileName(spell.file());
+        String where = asked.weathers().size() == 1 ? "" : ", in " + asked.yearName(spell.file());
         BackupResult.Need need = result.need();
         boolean warmUp = need.smallestW().isPresent()
                 && need.forWarmUpW().getAsDouble() > need.forFloorW().getAsDouble();

@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.PointChart;
@@ -50,20 +53,24 @@ public final class ChooseAnswer {
     public static Document of(ChooseResult result, Catalogue catalogue, Asked asked, List<String> assumed) {
         Design chosen = catalogue.design(result.best().point());
         return new ChooseAnswer(result, catalogue)
-                .told(new Asked(
-                        asked.command(), Optional.of(chosen), asked.weathers(), asked.engine(), asked.reading()))
+                .told(new Asked(asked.command(), Optional.of(chosen), asked.years(), asked.engine(), asked.reading()))
                 .assume(assumed.toArray(new String[0]))
                 .done();
     }
 
     private Draft told(Asked asked) {
+        YearRows years = years(asked);
+        Map<String, Object> chosen = figures();
+        chosen.putAll(years.figures());
         Draft draft = Draft.of(asked, "chosen")
                 .verdict(words.verdict(), words.but(asked.pricesAreExamples()))
                 .paragraph("What was tried?", words.effort())
                 .paragraph("What else?", words.others())
                 .paragraph("Which choice matters most?", words.influence())
+                .paragraph("What does each year say of the best?", years.sentences())
                 .table(table())
-                .figure("choose", figures())
+                .tables(years.tables())
+                .figure("choose", chosen)
                 .csv("designs.csv", Csv.ofRows(designs()))
                 .pictures(this::pictures)
                 .warn(result.best().warnings())
@@ -81,6 +88,18 @@ public final class ChooseAnswer {
                     .key("Net energy", Words.kWh(result.best().yearly().net().meanKWh()));
         }
         return draft;
+    }
+
+    /** The best design in each year. */
+    private YearRows years(Asked asked) {
+        List<Yearly.Year> years = result.best().yearly().years();
+        return new YearRows(IntStream.range(0, years.size())
+                .mapToObj(i -> new YearRows.Row(
+                        asked.yearName(i),
+                        OptionalDouble.of(years.get(i).netKWh()),
+                        years.get(i).boughtKWh(),
+                        years.get(i).hoursBelowMinimum()))
+                .toList());
     }
 
     private Map<String, Object> figures() {

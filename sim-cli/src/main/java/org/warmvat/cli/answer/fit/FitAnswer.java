@@ -7,12 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
@@ -41,20 +43,35 @@ public final class FitAnswer {
      */
     public static Document of(FitResult result, Asked asked, Optional<String> designFile) {
         Draft draft = Draft.of(asked, "what is the tank, by its log?");
-        FitWords words = new FitWords(result, designFile.isPresent());
+        YearRows years = years(result, asked);
+        FitWords words = new FitWords(result, years, designFile.isPresent());
         words.tell(draft);
-        figures(draft, result, words.hints());
+        figures(draft, result, years, words.hints());
         draft.csv("course.csv", course(result.course()));
         result.notes().forEach(draft::assume);
         result.year().ifPresent(year -> draft.warn(year.warnings()));
         designFile.ifPresent(text -> draft.text(DESIGN_FILE, text));
         return draft.table(table(result))
+                .tables(years.tables())
                 .tables(pieces(result))
                 .pictures(() -> List.of(log(result.course()), residuals(result.course())))
                 .done();
     }
 
-    private static void figures(Draft draft, FitResult result, List<String> hints) {
+    /** The tank as fitted in each year. */
+    private static YearRows years(FitResult result, Asked asked) {
+        return new YearRows(result.years().stream()
+                .map(year -> new YearRows.Row(
+                        asked.yearName(year.year()),
+                        year.gas().isPresent()
+                                ? OptionalDouble.of(year.netEnergyKWh().value())
+                                : OptionalDouble.empty(),
+                        year.backupBoughtKWh().value(),
+                        year.shortHours()))
+                .toList());
+    }
+
+    private static void figures(Draft draft, FitResult result, YearRows years, List<String> hints) {
         Map<String, Object> factors = new LinkedHashMap<>();
         result.factors().forEach((factor, found) -> {
             Map<String, Object> figure = figure(found.estimate(), false);
@@ -75,6 +92,7 @@ public final class FitAnswer {
                 "one_value_holds", result.pieces().isOneValue(),
                 "hints", hints,
                 "year", result.year().map(FitAnswer::year)));
+        block.putAll(years.figures());
         draft.figure("fit", block);
     }
 

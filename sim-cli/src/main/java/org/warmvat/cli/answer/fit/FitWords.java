@@ -7,6 +7,7 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.answer.YearRows;
 import org.warmvat.question.fit.ClockDoubt;
 import org.warmvat.question.fit.Factor;
 import org.warmvat.question.fit.FitResult;
@@ -27,10 +28,12 @@ final class FitWords {
     private static final double J_PER_WH = 3600;
 
     private final FitResult result;
+    private final YearRows years;
     private final boolean written;
 
-    FitWords(FitResult result, boolean written) {
+    FitWords(FitResult result, YearRows years, boolean written) {
         this.result = result;
+        this.years = years;
         this.written = written;
     }
 
@@ -203,9 +206,11 @@ final class FitWords {
     }
 
     private List<String> year() {
-        return result.year()
+        List<String> sentences = new ArrayList<>(years.sentences());
+        result.year()
                 .map(year -> List.of(
-                        "The backup heater buys " + both(year.backupBoughtKWh()) + " in the year of the weather file.",
+                        "The backup heater buys " + both(year.backupBoughtKWh())
+                                + (sentences.isEmpty() ? " in the year of the weather file." : " in the worst year."),
                         year.gas()
                                 .map(ends -> "The net energy of that year is " + both(year.netEnergyKWh())
                                         + "; as fitted it is "
@@ -215,7 +220,8 @@ final class FitWords {
                                                 ends.high().netKWh())
                                         + ".")
                                 .orElse("No gas is computed, so that its net energy cannot be judged.")))
-                .orElse(List.of());
+                .ifPresent(sentences::addAll);
+        return sentences;
     }
 
     private static String both(FittedFigure estimate) {

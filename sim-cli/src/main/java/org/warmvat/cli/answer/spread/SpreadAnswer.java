@@ -56,27 +56,31 @@ public final class SpreadAnswer {
     private static void figures(SpreadResult result, SpreadWords words, Draft draft) {
         Map<String, Object> bands = new LinkedHashMap<>();
         result.figures().forEach((key, band) -> bands.put(key, band(band)));
-        draft.figure(
-                "spread",
-                Draft.row(
-                        "draws",
-                        result.draws().size(),
-                        "years",
-                        result.years(),
-                        "figures",
-                        bands,
-                        "chances",
-                        chances(result),
-                        "influence",
-                        result.influences().stream().map(SpreadAnswer::row).toList(),
-                        "method",
-                        String.join(" ", words.method()),
-                        "runs",
-                        result.runs(),
-                        "influence_on",
-                        result.leading(),
-                        "held_at_range",
-                        held(result)));
+        Map<String, Object> spread = Draft.row(
+                "draws",
+                result.draws().size(),
+                "years",
+                result.years(),
+                "figures",
+                bands,
+                "chances",
+                chances(result),
+                "influence",
+                result.influences().stream().map(SpreadAnswer::row).toList(),
+                "method",
+                String.join(" ", words.method()),
+                "runs",
+                result.runs(),
+                "influence_on",
+                result.leading(),
+                "held_at_range",
+                held(result));
+        List<Integer> worstFirst = SpreadTables.worstFirst(result);
+        if (worstFirst.size() > 1) {
+            spread.put("worst_year", result.years().get(worstFirst.get(0)));
+            spread.put("middle_year", result.years().get(worstFirst.get(worstFirst.size() / 2)));
+        }
+        draft.figure("spread", spread);
     }
 
     private static Map<String, Object> chances(SpreadResult result) {

@@ -101,19 +101,24 @@ final class SpreadTables {
 
     /** Year by year, where there are several; the worst first. */
     static Optional<Table> years(SpreadResult result) {
-        int count = result.years().size();
-        if (count == 1) {
+        List<Integer> order = worstFirst(result);
+        if (order.size() == 1) {
             return Optional.empty();
         }
-        List<Integer> order = new ArrayList<>(IntStream.range(0, count)
-                .filter(year -> SpreadWords.ofYear(result, year, result.leading()).length > 0)
-                .boxed()
-                .toList());
-        order.sort(Comparator.comparingDouble(year -> middle(result, year)));
         return Optional.of(new Table(
                 "Year by year, the one with the least net energy first",
                 List.of("year", "draws", "net, middle, kWh", "bought, middle, kWh", "hours short, most"),
                 order.stream().map(year -> year(result, year)).toList()));
+    }
+
+    /** The years that were drawn by their places, the one with the least net energy first. */
+    static List<Integer> worstFirst(SpreadResult result) {
+        List<Integer> order = new ArrayList<>(IntStream.range(0, result.years().size())
+                .filter(year -> SpreadWords.ofYear(result, year, result.leading()).length > 0)
+                .boxed()
+                .toList());
+        order.sort(Comparator.comparingDouble(year -> middle(result, year)));
+        return order;
     }
 
     private static double middle(SpreadResult result, int year) {

@@ -149,6 +149,12 @@ final class SpreadWords {
                         ? "all in the weather of " + result.years().get(0)
                         : "in " + years + " years of weather dealt out evenly: " + Words.list(result.years()))
                 + ".");
+        List<Integer> worstFirst = SpreadTables.worstFirst(result);
+        if (worstFirst.size() > 1) {
+            sentences.add("By its middle draw the worst year is "
+                    + result.years().get(worstFirst.get(0)) + ", the middle one "
+                    + result.years().get(worstFirst.get(worstFirst.size() / 2)) + ".");
+        }
         for (int i = 0; i < result.inputs().size(); i++) {
             if (result.held(i) > 0) {
                 sentences.add(InputNames.of(result.inputs().get(i).key())

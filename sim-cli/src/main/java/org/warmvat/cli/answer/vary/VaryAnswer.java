@@ -3,12 +3,16 @@ package org.warmvat.cli.answer.vary;
 import java.nio.file.Path;
 import java.util.AbstractList;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -79,10 +83,10 @@ public final class VaryAnswer {
                 .table(table())
                 .figure("axes", sweep.keys())
                 .figure("runs", rows())
-                .csv(CSV, csv(true, IntStream.range(0, sweep.runs()).toArray()));
+                .csv(CSV, csv(List.of(sweep), true));
         for (Front front : fronts) {
             draft.paragraph("Which are the best compromises?", List.of(sentence(front)))
-                    .csv(PARETO_CSV, csv(true, front.order()));
+                    .csv(PARETO_CSV, marked(front.order()));
         }
         PaybackSentences payback = new PaybackSentences(sweep, asked.design().prices());
         if (payback.apply()) {
@@ -95,23 +99,65 @@ public final class VaryAnswer {
         return draft.pictures(() -> SweepDrawing.of(sweep, shown, fronts));
     }
 
-    /** A part of a sweep that runs elsewhere too. */
-    public static Document part(Sweep sweep, Asked asked, int part, int parts, Optional<Path> journal) {
-        int[] all = IntStream.range(0, sweep.runs()).toArray();
-        return PartAnswer.of(asked, "varied", part, parts, sweep.runs(), journal)
-                .csv(CSV, new VaryAnswer(sweep, List.of(), asked).csv(part == 1, all))
-                .warn(sweep.warnings())
+    /** An answer of several years with the runs of all of them in its table. */
+    public static Document withRunsOf(List<Sweep> sweeps, Document told) {
+        Document.Data data = told.data();
+        Map<String, Csv> tables = new LinkedHashMap<>(data.csv());
+        tables.put(CSV, csv(sweeps, true));
+        return new Document(
+                told.heading(),
+                told.verdict(),
+                told.body(),
+                new Document.Data(data.figures(), tables, data.texts(), data.copied()),
+                told.grounds());
+    }
+
+    /** A part of a sweep that runs elsewhere too, year by year. */
+    public static Document part(List<Sweep> sweeps, Asked asked, int part, int parts, Optional<Path> journal) {
+        int runs = sweeps.stream().mapToInt(Sweep::runs).sum();
+        return PartAnswer.of(asked, "varied", part, parts, runs, journal)
+                .csv(CSV, csv(sweeps, part == 1))
+                .warn(Warnings.worst(sweeps.stream().map(Sweep::warnings).toList()))
                 .done();
     }
 
-    /** Some of the runs. Parts of a sweep laid end to end give the table of the whole, byte for byte. */
-    private Csv csv(boolean headed, int... runs) {
+    /**
+     * All runs; of several years each with the place of its year, counted from 1. Parts of a sweep laid end to end give the table of the
+     * whole, byte for byte.
+     */
+    private static Csv csv(List<Sweep> sweeps, boolean headed) {
+        boolean several = sweeps.size() > 1;
+        List<String> headings = new ArrayList<>(several ? List.of("year") : List.of());
+        headings.addAll(sweeps.get(0).keys());
+        headings.addAll(sweeps.get(0).names());
+        int[] starts = new int[sweeps.size() + 1];
+        for (int year = 0; year < sweeps.size(); year++) {
+            starts[year + 1] = starts[year] + sweeps.get(year).runs();
+        }
+        return Csv.late(headed ? headings : List.of(), starts[sweeps.size()], row -> {
+            int year = 0;
+            while (row >= starts[year + 1]) {
+                year++;
+            }
+            DoubleStream place = several ? DoubleStream.of(year + 1) : DoubleStream.empty();
+            return DoubleStream.concat(place, numbers(sweeps.get(year), row - starts[year]))
+                    .boxed()
+                    .toArray();
+        });
+    }
+
+    /** Some of the runs. */
+    private Csv marked(int... runs) {
         List<String> headings = new ArrayList<>(sweep.keys());
         headings.addAll(sweep.names());
         return Csv.late(
-                headed ? headings : List.of(),
-                runs.length,
-                row -> row(runs[row], sweep.names()).values().toArray());
+                headings, runs.length, row -> numbers(sweep, runs[row]).boxed().toArray());
+    }
+
+    private static DoubleStream numbers(Sweep sweep, int run) {
+        return DoubleStream.concat(
+                Arrays.stream(sweep.values().get(run)),
+                Arrays.stream(sweep.outputs().get(run)));
     }
 
     private static String sentence(Front front) {

@@ -16,9 +16,10 @@ import org.warmvat.question.payback.PaybackStudy;
  *
  * @param design the design
  * @param hours length of the run
+ * @param years over how many years a saving is the mean
  * @param result the steps; empty where the run is too short to tell
  */
-public record YearPayback(Design design, double hours, Optional<PaybackStudy.Result> result) {
+public record YearPayback(Design design, double hours, int years, Optional<PaybackStudy.Result> result) {
 
     private Prices prices() {
         return design.prices();
@@ -52,6 +53,9 @@ public record YearPayback(Design design, double hours, Optional<PaybackStudy.Res
             sentences.add(
                     "In each step of insulation wall, lid and base grow alike; in each of collector its coil stays.");
             sentences.add(PaybackWords.counted(prices()));
+            if (years > 1) {
+                sentences.add("What a step saves is the mean of " + years + " years.");
+            }
         });
         return sentences;
     }

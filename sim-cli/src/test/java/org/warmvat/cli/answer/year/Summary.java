@@ -14,6 +14,7 @@ import org.warmvat.cli.answer.folder.SummaryWriter;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.WeatherYear;
 import org.warmvat.weather.file.WeatherFiles;
 
 /** A {@code summary.json} as a reader outside the program sees it. */
@@ -52,7 +53,7 @@ final class Summary {
         Asked asked = new Asked(
                 "year",
                 Optional.of(run.design()),
-                List.of(WEATHER),
+                List.of(new WeatherYear("", WEATHER)),
                 run.engine(),
                 new Asked.InputReading(INPUTS, List.of(), List.of("key not given: 1"), List.of()));
         return YearAnswer.of(run, YearAnswer.Beside.NOTHING, asked);

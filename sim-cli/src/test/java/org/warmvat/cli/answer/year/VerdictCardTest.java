@@ -10,6 +10,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.VerdictCard;
 import org.warmvat.network.Warning;
 import org.warmvat.question.year.YearResult;
+import org.warmvat.weather.WeatherYear;
 
 /** Five lines that say whether a tank is warm, pays back, lives on sun and money, and what to mend first. */
 class VerdictCardTest {
@@ -18,7 +19,7 @@ class VerdictCardTest {
         Asked asked = new Asked(
                 "year",
                 Optional.of(run.design()),
-                List.of(Summary.WEATHER),
+                List.of(new WeatherYear("", Summary.WEATHER)),
                 "fast",
                 new Asked.InputReading(List.of(), List.of(), List.of(assumed), List.of()));
         return VerdictCard.of(run.whole(), run.gas(), warnings, asked);
