@@ -9,11 +9,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.warmvat.design.Design;
+import org.warmvat.log.LogFiles;
+import org.warmvat.log.LogFiles.Source;
 import org.warmvat.question.plausible.Plausibility;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.NormalsFile;
@@ -21,47 +24,13 @@ import org.warmvat.weather.file.WeatherFiles;
 
 /**
  * Files of every kind, changed by chance but from a fixed seed: each is read or refused in words, never anything else. Some hundred of each
- * kind in the gate; {@code -Dfuzz.cases=100000} spreads that many over the kinds.
+ * kind in the gate; {@code -Dfuzz.cases=100000} spreads that many over the kinds and, in {@code OptionsFuzzTest}, over the options.
  */
 class FuzzTest {
 
-    private static final int CASES = Integer.getInteger("fuzz.cases", 2100);
-    private static final long SEED = 15;
     private static final int MOST_LINES = 90;
     private static final Path EXAMPLES = Path.of("../docs/examples");
     private static final Path SAMPLES = Path.of("../weather-samples");
-    private static final List<String> WORDS = List.of(
-            "",
-            "0",
-            "-1",
-            "1e9",
-            "1e-9",
-            "NaN",
-            ".inf",
-            "null",
-            "~",
-            "true",
-            "[]",
-            "{}",
-            "\"",
-            "°C",
-            "99999999999999999999",
-            "1,5",
-            "2025-13-45T99:99",
-            "\u0000",
-            "😀",
-            "- ",
-            ": ",
-            "#",
-            "&a",
-            "*a",
-            "!!str",
-            "<<",
-            "\t",
-            "5e-324",
-            "-273.16",
-            "off");
-
     private static final DesignDocument DESIGN =
             DesignDocument.read("demonstration.yaml", DesignDocument.demonstrationBytes());
 
@@ -106,6 +75,33 @@ class FuzzTest {
                 WeatherFiles.parse("fuzz.csv", text);
             }
         },
+        LOG("") {
+            @Override
+            void read(String text) throws WeatherRefused {
+                Source source = Source.of("fuzz.csv", text.getBytes(StandardCharsets.UTF_8));
+                LogFiles.read(List.of(source), Optional.empty(), Optional.empty());
+            }
+
+            @Override
+            String text() {
+                StringBuilder text = new StringBuilder("# warmvat log 1\n# utc_offset_h: 1\n# origin: invented\n"
+                        + "time,slurry_c,air_c,global_w_m2,wind_m_s,backup_electric_w,feed_kg,mixer_on\n");
+                for (int hour = 0; hour < 48; hour++) {
+                    text.append(String.format(
+                            Locale.ROOT,
+                            "2025-01-%02dT%02d:00,%.2f,%.1f,%d,%.1f,%d,%s,1%n",
+                            1 + hour / 24,
+                            hour % 24,
+                            36 - 0.05 * hour,
+                            4 + Math.sin(hour / 4.0),
+                            hour % 24 > 8 && hour % 24 < 16 ? 120 : 0,
+                            2 + hour % 3 * 0.5,
+                            hour % 2 * 200,
+                            hour % 24 == 9 ? "4.5" : ""));
+                }
+                return text.toString();
+            }
+        },
         NORMALS("cool-southern-normals.csv") {
             @Override
             void read(String text) throws WeatherRefused {
@@ -141,11 +137,11 @@ class FuzzTest {
     @EnumSource(Kind.class)
     void everyChangedFileIsReadOrRefusedInWords(Kind kind) throws IOException {
         String text = kind.text();
-        Random random = new Random(SEED + kind.name().hashCode());
+        Random random = new Random(Mutations.SEED + kind.name().hashCode());
         int accepted = 0;
-        int cases = CASES / Kind.values().length;
+        int cases = Mutations.CASES / (Kind.values().length + 1);
         for (int i = 0; i < cases; i++) {
-            String changed = changed(text, random);
+            String changed = Mutations.of(text, random);
             accepted += isAccepted(kind, changed, i) ? 1 : 0;
         }
         assertTrue(accepted < cases, "a change that nothing notices is none");
@@ -175,35 +171,5 @@ class FuzzTest {
             assertFalse(fault.contains("java.") || fault.contains("org.warmvat"), kind + " " + number + ": " + fault);
             assertTrue(fault.length() < 2000, kind + " " + number + ": " + fault.length());
         }
-    }
-
-    /** One to three changes: a piece cut out, doubled, moved, a word put in, a number made another, a letter lost. */
-    private static String changed(String text, Random random) {
-        String changed = text;
-        for (int i = random.nextInt(3); i >= 0; i--) {
-            changed = once(changed, random);
-        }
-        return changed;
-    }
-
-    private static String once(String text, Random random) {
-        if (text.length() < 2) {
-            return text + WORDS.get(random.nextInt(WORDS.size()));
-        }
-        int from = random.nextInt(text.length());
-        int to = Math.min(text.length(), from + 1 + random.nextInt(40));
-        String word = WORDS.get(random.nextInt(WORDS.size()));
-        String before = text.substring(0, from);
-        String piece = text.substring(from, to);
-        String after = text.substring(to);
-        return switch (random.nextInt(7)) {
-            case 0 -> before + after;
-            case 1 -> before + piece + piece + after;
-            case 2 -> before + word + piece + after;
-            case 3 -> before + word + after;
-            case 4 -> before + piece.replaceFirst("[0-9.]+", word.isEmpty() ? "7" : word) + after;
-            case 5 -> before + piece.replaceFirst("[a-z_]", "") + after;
-            default -> before;
-        };
     }
 }
