@@ -4,6 +4,7 @@ import java.time.Month;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.hold.HoldAnswer;
 import org.warmvat.cli.option.Badness;
@@ -73,7 +74,8 @@ final class HoldCommand extends RunningCommand {
                         "runs",
                         parallel -> HoldStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), question, parallel));
-        return HoldAnswer.of(result, inputs.asked(run()));
+        Asked asked = inputs.asked(run());
+        return HoldAnswer.of(result, steadiness(asked), asked);
     }
 
     private HoldStudy.When when() {

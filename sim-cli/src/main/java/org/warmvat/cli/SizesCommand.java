@@ -3,6 +3,7 @@ package org.warmvat.cli;
 import org.warmvat.cli.option.Badness;
 
 import java.util.List;
+import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.sizes.SizesAnswer;
 import org.warmvat.cli.option.InputArguments;
@@ -68,6 +69,7 @@ final class SizesCommand extends RunningCommand {
                         "sizes",
                         parallel -> inputs.design()
                                 .ask(tank -> SizesStudy.run(tank, rules, litres, all, runner, parallel)));
-        return SizesAnswer.of(result, inputs.asked(run()));
+        Asked asked = inputs.asked(run());
+        return SizesAnswer.of(result, steadiness(asked), asked);
     }
 }

@@ -2,6 +2,7 @@ package org.warmvat.cli;
 
 import java.time.MonthDay;
 import java.util.List;
+import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.spring.SpringAnswer;
 import org.warmvat.cli.option.Badness;
@@ -56,6 +57,7 @@ final class SpringCommand extends RunningCommand {
                         "starts",
                         parallel -> SpringStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), dates, parallel));
-        return SpringAnswer.of(result, inputs.asked(run()));
+        Asked asked = inputs.asked(run());
+        return SpringAnswer.of(result, steadiness(asked), asked);
     }
 }

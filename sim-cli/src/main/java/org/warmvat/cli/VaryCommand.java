@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.vary.VaryAnswer;
 import org.warmvat.cli.file.InputRefused;
@@ -97,7 +98,10 @@ final class VaryCommand extends RunningCommand implements Partable {
         Iterator<Sweep> next = sweeps.iterator();
         Document told = InputArguments.eachYear(
                 inputs,
-                year -> VaryAnswer.whole(next.next(), year.asked(run()), shown, front),
+                year -> {
+                    Asked asked = year.asked(run());
+                    return VaryAnswer.whole(next.next(), steadiness(asked), asked, shown, front);
+                },
                 figures -> Badness.littleNetOf("runs", figures));
         return VaryAnswer.withRunsOf(sweeps, told);
     }

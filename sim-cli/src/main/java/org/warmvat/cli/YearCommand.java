@@ -75,6 +75,11 @@ final class YearCommand extends RunningCommand {
         Optional<PaybackStudy.Result> result = runners.isEmpty()
                 ? Optional.empty()
                 : Optional.of(run().parallel("runs", parallel -> PaybackStudy.run(design, runners, parallel)));
-        return new YearPayback(design, all.weather().hours(), runners.size(), result);
+        return new YearPayback(
+                design,
+                all.asked(run()).currencyOfPayback(),
+                all.weather().hours(),
+                runners.size(),
+                result);
     }
 }

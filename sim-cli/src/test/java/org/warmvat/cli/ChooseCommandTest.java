@@ -145,7 +145,9 @@ class ChooseCommandTest {
                 program.out()
                         .contains("None of the 16 designs that were run keeps to the limits. What comes nearest is"),
                 program.out());
-        assertTrue(program.out().contains("to buy, where 0 EUR are the most"), program.out());
+        assertTrue(program.out().contains("to buy, where 0 of your money are the most"), program.out());
+        assertTrue(program.out().contains("yearly cost, at example prices  to buy, of your money"), program.out());
+        assertFalse(program.out().contains("EUR"), program.out());
         assertEquals(false, summary().path("limits_met").asBoolean());
         assertEquals(16, summary().path("barred_by").path("budget").asInt());
         assertEquals(0, summary().path("front").size());

@@ -1,5 +1,8 @@
 package org.warmvat.cli;
 
+import org.warmvat.cli.option.Answering;
+import org.warmvat.cli.option.ExitCode;
+
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -141,9 +141,21 @@ public record Asked(
         return priced;
     }
 
-    /** Name of the money: the design's own, or a word that its prices are but examples. */
+    /** Name of the money of a year: the design's own, or a word that its prices of energy are but examples. */
     public String currency() {
-        return pricesAreExamples() ? "at example prices" : design().prices().currency();
+        return pricesAreExamples() ? MoneySentences.AT_EXAMPLES : design().prices().currency();
+    }
+
+    /** Name of the money paid once: the design's own where it states every price of what is bought, else the same word. */
+    public String currencyOnce() {
+        return unstated().stream().anyMatch(key -> key.matches("prices\\..*_per_(m3|m2|kw)"))
+                ? MoneySentences.AT_EXAMPLES
+                : design().prices().currency();
+    }
+
+    /** Name of the money where what is paid once is held against what a year saves. */
+    public String currencyOfPayback() {
+        return pricesAreExamples() ? currency() : currencyOnce();
     }
 
     /** A day in words, with its year where days of the year come more than once. */

@@ -11,7 +11,15 @@ import org.warmvat.tank.Money;
 /** Cost, worth and carbon of a run in words. */
 public final class MoneySentences {
 
+    static final String AT_EXAMPLES = "at example prices";
+
     private MoneySentences() {}
+
+    /** A sum with a word behind it: {@code 12.0 EUR more}, {@code 12.0 more at example prices}. */
+    public static String sum(double value, String then, String currency) {
+        return Words.number(value) + " "
+                + (currency.equals(AT_EXAMPLES) ? then + " " + currency : currency + " " + then);
+    }
 
     /** Cost, worth and carbon of a run. */
     public static List<String> of(YearResult run, Asked asked) {

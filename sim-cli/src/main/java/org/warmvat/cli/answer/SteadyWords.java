@@ -12,13 +12,22 @@ public final class SteadyWords {
 
     /** Tells it, where the sun may warm the contents by more than 1 K above the set-point. */
     public static void tell(Draft draft, Optional<Steadiness> found, Asked asked) {
-        found.ifPresent(steady -> draft.paragraph("What does it cost to be steady?", sentences(steady, asked))
+        tell(draft, found, asked, "");
+    }
+
+    /** The same of the design as drawn, in an answer about several. */
+    public static void tellAsDrawn(Draft draft, Optional<Steadiness> found, Asked asked) {
+        tell(draft, found, asked, "As drawn: ");
+    }
+
+    private static void tell(Draft draft, Optional<Steadiness> found, Asked asked, String before) {
+        found.ifPresent(steady -> draft.paragraph("What does it cost to be steady?", sentences(steady, asked, before))
                 .figure("steadiness", figures(steady)));
     }
 
-    private static List<String> sentences(Steadiness found, Asked asked) {
+    private static List<String> sentences(Steadiness found, Asked asked, String before) {
         return List.of(
-                "The sun may warm the slurry to " + Words.number(found.limitK()) + " K above the set-point; on "
+                before + "The sun may warm the slurry to " + Words.number(found.limitK()) + " K above the set-point; on "
                         + found.asIs().daysOver() + " days of the weather file it stands more than "
                         + Words.number(asked.design().control().dailyChange().noticeK()) + " K from the day before.",
                 "With a high limit of " + Words.number(Steadiness.STEADY_K) + " K these days are "

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.design.Design;
 import org.warmvat.question.advise.Kind;
@@ -21,11 +22,13 @@ final class AdviseWords {
     private final Design design;
     private final Outcome asIs;
     private final boolean priced;
+    private final String once;
 
     AdviseWords(Asked asked, Outcome asIs) {
         this.design = asked.design();
         this.asIs = asIs;
         this.priced = !asked.pricesAreExamples();
+        this.once = asked.currencyOnce();
     }
 
     /** The whole recommendation. */
@@ -202,11 +205,13 @@ final class AdviseWords {
 
     private Optional<String> outlay(Recommendation one) {
         return one.outlay().isPresent() && priced
-                ? Optional.of("It costs about " + Words.number(one.outlay().getAsDouble()) + " "
-                        + design.prices().currency() + " once and saves about "
-                        + Words.number(
-                                one.after().energy().money() - asIs.energy().money()) + " "
-                        + design.prices().currency() + " a year.")
+                ? Optional.of("It costs about " + MoneySentences.sum(one.outlay().getAsDouble(), "once", once)
+                        + " and saves about "
+                        + MoneySentences.sum(
+                                one.after().energy().money() - asIs.energy().money(),
+                                "a year",
+                                design.prices().currency())
+                        + ".")
                 : Optional.empty();
     }
 }

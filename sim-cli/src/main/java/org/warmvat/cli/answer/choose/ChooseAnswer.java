@@ -35,13 +35,17 @@ public final class ChooseAnswer {
     private final ChooseResult result;
     private final Catalogue catalogue;
     private final String currency;
+    private final String once;
     private final ChooseWords words;
 
-    private ChooseAnswer(ChooseResult result, Catalogue catalogue) {
+    private ChooseAnswer(ChooseResult result, Catalogue catalogue, Asked asked) {
         this.result = result;
         this.catalogue = catalogue;
-        currency = catalogue.drawn().prices().currency();
-        words = new ChooseWords(result, currency);
+        currency = asked.currency();
+        once = asked.unstated().contains("prices.currency")
+                ? "of your money"
+                : catalogue.drawn().prices().currency();
+        words = new ChooseWords(result, currency, once);
     }
 
     /**
@@ -52,7 +56,7 @@ public final class ChooseAnswer {
      */
     public static Document of(ChooseResult result, Catalogue catalogue, Asked asked, List<String> assumed) {
         Design chosen = catalogue.design(result.best().point());
-        return new ChooseAnswer(result, catalogue)
+        return new ChooseAnswer(result, catalogue, asked)
                 .told(new Asked(asked.command(), Optional.of(chosen), asked.years(), asked.engine(), asked.reading()))
                 .assume(assumed.toArray(new String[0]))
                 .done();
@@ -83,7 +87,7 @@ public final class ChooseAnswer {
                                 + " years at " + Words.percent(catalogue.terms().interest())
                                 + " interest, energy and electricity bought and upkeep, less the worth of the gas.");
         if (result.best().allowed()) {
-            draft.key("Yearly cost", words.money(result.best().cost().perYear()))
+            draft.key("Yearly cost", words.aYear(result.best().cost().perYear()))
                     .key("To buy", words.money(result.best().cost().outlay()))
                     .key("Net energy", Words.kWh(result.best().yearly().net().meanKWh()));
         }
@@ -205,7 +209,7 @@ public final class ChooseAnswer {
         catalogue.choices().forEach(choice -> header.add(choice.name()));
         header.addAll(List.of(
                 "yearly cost, " + currency,
-                "to buy, " + currency,
+                "to buy, " + once,
                 "net energy, kWh",
                 "bought for heat, kWh",
                 "hours below minimum",
@@ -293,7 +297,7 @@ public final class ChooseAnswer {
     }
 
     private Drawing influence() {
-        String unit = result.by() == Aim.COST ? currency + " a year" : "kWh";
+        String unit = result.by() == Aim.COST ? "a year, " + currency : "kWh";
         RankedBars bars = RankedBars.of("influence", "What a wrong choice costs, " + unit)
                 .caption(
                         "By how much the best design gets worse when one choice alone is taken at the worst of its options that keeps to"

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.choose.Aim;
@@ -22,10 +23,12 @@ final class ChooseWords {
 
     private final ChooseResult result;
     private final String currency;
+    private final String once;
 
-    ChooseWords(ChooseResult result, String currency) {
+    ChooseWords(ChooseResult result, String currency, String once) {
         this.result = result;
         this.currency = currency;
+        this.once = once;
     }
 
     /** An aim as an axis or a column is named. */
@@ -37,13 +40,19 @@ final class ChooseWords {
         };
     }
 
+    /** What is paid each year, at the design's prices of energy. */
+    String aYear(double sum) {
+        return MoneySentences.sum(sum, "a year", currency);
+    }
+
+    /** What is paid once, at the prices of the file of choices. */
     String money(double sum) {
-        return Words.number(sum) + " " + currency;
+        return Words.number(sum) + " " + once;
     }
 
     private String aim(Candidate one) {
         return switch (result.by()) {
-            case COST -> "costs " + money(one.cost().perYear()) + " a year";
+            case COST -> "costs " + aYear(one.cost().perYear());
             case NET -> "gives a net energy of " + Words.kWh(one.yearly().net().meanKWh());
             case BOUGHT -> "buys " + Words.kWh(one.yearly().energy().boughtKWh()) + " for heat";
         };
@@ -52,7 +61,7 @@ final class ChooseWords {
     private String difference(double worse) {
         String more = Words.number(Math.abs(worse));
         return switch (result.by()) {
-            case COST -> more + " " + currency + " a year " + (worse < 0 ? "less" : "more");
+            case COST -> MoneySentences.sum(Math.abs(worse), "a year " + (worse < 0 ? "less" : "more"), currency);
             case NET -> more + " kWh " + (worse < 0 ? "more" : "less") + " of net energy";
             case BOUGHT -> more + " kWh " + (worse < 0 ? "less" : "more") + " bought";
         };
@@ -114,9 +123,9 @@ final class ChooseWords {
             case COST ->
                 Double.isNaN(drawn.perYear())
                         ? "What the design as drawn costs to buy is not told by these prices: in energy and electricity less the worth of the"
-                                + " gas it costs " + money(running(drawn.yearly())) + " a year, the best "
-                                + money(running(best.yearly())) + breaks + "."
-                        : "Against the design as drawn, which costs " + money(drawn.perYear()) + " a year and "
+                                + " gas it costs " + aYear(running(drawn.yearly())) + ", the best "
+                                + Words.number(running(best.yearly())) + breaks + "."
+                        : "Against the design as drawn, which costs " + aYear(drawn.perYear()) + " and "
                                 + money(drawn.outlay()) + " to buy, it "
                                 + saves(drawn.perYear() - best.cost().perYear()) + breaks + ".";
             case NET ->
@@ -128,7 +137,7 @@ final class ChooseWords {
     }
 
     private String saves(double sum) {
-        return (sum < 0 ? "costs " + money(-sum) + " more" : "saves " + money(sum)) + " a year";
+        return sum < 0 ? "costs " + MoneySentences.sum(-sum, "a year more", currency) : "saves " + aYear(sum);
     }
 
     private static double running(org.warmvat.question.choose.Yearly yearly) {

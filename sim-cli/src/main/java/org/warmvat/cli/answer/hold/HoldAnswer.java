@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,12 +15,14 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.question.Steadiness;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.tank.Course;
 
@@ -32,9 +35,10 @@ public final class HoldAnswer {
      * Tells what was found.
      *
      * @param result the findings
+     * @param steadiness what it costs to be steady
      * @param asked what they are about
      */
-    public static Document of(HoldResult result, Asked asked) {
+    public static Document of(HoldResult result, Optional<Steadiness> steadiness, Asked asked) {
         Draft draft = Draft.of(asked, "how long does it hold its heat?")
                 .figure("time_constant_h", result.timeConstantH())
                 .assume(
@@ -42,6 +46,7 @@ public final class HoldAnswer {
                         "In a power cut digestion goes on with what is in the tank.",
                         "During the warm-up feed, mixer and gas go on as usual.");
         new HoldWords(result, asked).tell(draft);
+        SteadyWords.tell(draft, steadiness, asked);
         draft.warn(Warnings.worst(Stream.concat(
                         result.failures().stream().map(HoldResult.Failure::course),
                         result.warmUps().stream().map(HoldResult.WarmUp::course))

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
@@ -18,6 +19,7 @@ public final class PaybackWords {
     private final Payback payback;
     private final Amounts amounts;
     private final Prices prices;
+    private final String currency;
 
     /**
      * How amounts are told.
@@ -38,11 +40,16 @@ public final class PaybackWords {
         }
     }
 
-    /** Words about steps. */
-    public PaybackWords(Payback payback, Amounts amounts, Prices prices) {
+    /**
+     * Words about steps.
+     *
+     * @param currency name of the money, or a word that the prices are but examples
+     */
+    public PaybackWords(Payback payback, Amounts amounts, Prices prices, String currency) {
         this.payback = payback;
         this.amounts = amounts;
         this.prices = prices;
+        this.currency = currency;
     }
 
     /** Why no payback is told in weather shorter than a year; empty where it is. */
@@ -69,21 +76,21 @@ public final class PaybackWords {
                                 + " does not pay"
                         : "Beyond " + amounts.first(step.from()) + " the next step, to " + amounts.further(step.to())
                                 + ", no longer pays")
-                + within + ": it costs " + Words.number(step.costs()) + " " + prices.currency() + " more and "
+                + within + ": it costs " + MoneySentences.sum(step.costs(), "more", currency) + " and "
                 + saving(step) + ".";
     }
 
     private String saving(Payback.Step step) {
         return step.savesAYear() > 0
-                ? "saves " + Words.number(step.savesAYear()) + " " + prices.currency() + " a year, so that it takes "
+                ? "saves " + MoneySentences.sum(step.savesAYear(), "a year", currency) + ", so that it takes "
                         + Words.number(step.years()) + " years"
                 : "saves nothing";
     }
 
     /** What is counted and what is not. */
-    public static String counted(Prices prices) {
+    public String counted() {
         Prices.Outlay outlay = prices.outlay();
-        return "Only what is bought once is counted, in " + prices.currency() + ": insulation at "
+        return "Only what is bought once is counted, " + in(currency) + ": insulation at "
                 + Words.number(outlay.foamPerM3()) + " per m³, collector at "
                 + Words.number(outlay.collectorPerM2()) + " and coils at "
                 + Words.number(outlay.parts().coilPerM2())
@@ -91,6 +98,10 @@ public final class PaybackWords {
                 + Words.number(outlay.parts().tankPerM3()) + " per m³"
                 + ", against energy bought and gas at the design's prices: no labour, interest or upkeep, and no advice"
                 + " to invest.";
+    }
+
+    private static String in(String currency) {
+        return currency.startsWith("at ") ? currency : "in " + currency;
     }
 
     /** The steps as a table. */
@@ -103,10 +114,9 @@ public final class PaybackWords {
                     Words.number(step.savesAYear()),
                     Double.isInfinite(step.years()) ? "never" : Words.number(step.years())));
         }
-        String money = prices.currency();
         return new Table(
                 "Simple payback, step by step",
-                List.of(amounts.of(), "costs more, " + money, "saves a year, " + money, "payback, years"),
+                List.of(amounts.of(), "costs more, " + currency, "saves a year, " + currency, "payback, years"),
                 rows,
                 "Steps that save little scatter: pumps and heater switch at other moments, and the limit is good to a step or two.",
                 new Table.Setting(false, false));

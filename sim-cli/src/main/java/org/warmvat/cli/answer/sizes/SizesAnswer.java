@@ -14,12 +14,14 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.SeasonSentences;
+import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.question.Steadiness;
 import org.warmvat.question.sizes.ScalingRule;
 import org.warmvat.question.sizes.SizesResult;
 import org.warmvat.question.sizes.SizesResult.Size;
@@ -46,9 +48,10 @@ public final class SizesAnswer {
      * Tells what was found.
      *
      * @param result the sizes
+     * @param steadiness what it costs to be steady
      * @param asked what they are about
      */
-    public static Document of(SizesResult result, Asked asked) {
+    public static Document of(SizesResult result, Optional<Steadiness> steadiness, Asked asked) {
         SizesAnswer answer = new SizesAnswer(result);
         List<Size> sizes = result.sizes();
         boolean gas = sizes.stream().allMatch(size -> gasKWh(size) > 0);
@@ -59,7 +62,7 @@ public final class SizesAnswer {
         SeasonSentences.Apart apart = SeasonSentences.Apart.of(asked);
         Draft draft = Draft.of(asked, "at other sizes");
         apart.figures(draft, asked.design());
-        return draft.verdict(verdict, gas && answer.used ? List.of(ALL_GAS) : List.of())
+        draft.verdict(verdict, gas && answer.used ? List.of(ALL_GAS) : List.of())
                 .paragraph(
                         "Which size pays its way in every month?",
                         gas
@@ -84,8 +87,9 @@ public final class SizesAnswer {
                 .figure("sizes", answer.rows(true))
                 .csv("sizes.csv", Csv.ofRows(answer.rows(false)))
                 .pictures(() -> pictures(result.drawn(), gas))
-                .warn(Warnings.worst(sizes.stream().map(Size::warnings).toList()))
-                .done();
+                .warn(Warnings.worst(sizes.stream().map(Size::warnings).toList()));
+        SteadyWords.tellAsDrawn(draft, steadiness, asked);
+        return draft.done();
     }
 
     private static double perLitre(Size size) {

@@ -14,12 +14,14 @@ import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
+import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.question.Steadiness;
 import org.warmvat.question.spring.SpringResult;
 
 /** The answer to {@code spring}. */
@@ -31,7 +33,7 @@ public final class SpringAnswer {
     private SpringAnswer() {}
 
     /** Tells what was found. */
-    public static Document of(SpringResult result, Asked asked) {
+    public static Document of(SpringResult result, Optional<Steadiness> steadiness, Asked asked) {
         boolean useful =
                 asked.design().gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
         Draft draft = Draft.of(asked, "when to start it cold?")
@@ -61,6 +63,7 @@ public final class SpringAnswer {
         if (result.starts().size() > 1) {
             draft.pictures(() -> List.of(picture(result)));
         }
+        SteadyWords.tellAsDrawn(draft, steadiness, asked);
         return draft.done();
     }
 

@@ -19,11 +19,13 @@ final class PaybackSentences {
 
     private final Sweep sweep;
     private final Prices prices;
+    private final String currency;
     private final List<Integer> runs;
 
-    PaybackSentences(Sweep sweep, Prices prices) {
+    PaybackSentences(Sweep sweep, Prices prices, String currency) {
         this.sweep = sweep;
         this.prices = prices;
+        this.currency = currency;
         runs = new ArrayList<>(IntStream.range(0, sweep.runs()).boxed().toList());
         if (runs.size() > 1 && value(0) > value(1)) {
             Collections.reverse(runs);
@@ -65,7 +67,7 @@ final class PaybackSentences {
         }
         String key = sweep.keys().get(0);
         return new PaybackWords(
-                new Payback(steps), new PaybackWords.Amounts(AxisWords.of(key), key + " = ", "", ""), prices);
+                new Payback(steps), new PaybackWords.Amounts(AxisWords.of(key), key + " = ", "", ""), prices, currency);
     }
 
     /** Money balance of a year. */
@@ -75,7 +77,7 @@ final class PaybackSentences {
     }
 
     List<String> sentences() {
-        return tooShort().map(List::of).orElseGet(() -> List.of(words().limit(), PaybackWords.counted(prices)));
+        return tooShort().map(List::of).orElseGet(() -> List.of(words().limit(), words().counted()));
     }
 
     /** The steps; none in weather shorter than a year. */

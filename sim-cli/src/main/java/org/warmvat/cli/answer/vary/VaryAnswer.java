@@ -21,7 +21,9 @@ import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.PartAnswer;
 import org.warmvat.cli.answer.Table;
+import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.question.Steadiness;
 import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Sweep;
 
@@ -49,9 +51,11 @@ public final class VaryAnswer {
     private final Sweep sweep;
     private final List<Front> fronts;
     private final String currency;
+    private final String currencyOnce;
 
     private VaryAnswer(Sweep sweep, List<Front> fronts, Asked asked) {
         currency = asked.currency();
+        currencyOnce = asked.currencyOnce();
         this.sweep = sweep;
         this.fronts = fronts;
     }
@@ -60,16 +64,17 @@ public final class VaryAnswer {
      * A whole sweep.
      *
      * @param sweep all runs
+     * @param steadiness what it costs the design as drawn to be steady
      * @param asked what they are about
      * @param shown the output to draw
      * @param pareto two outputs of which none is to be beaten in both, or none
      */
-    public static Document whole(Sweep sweep, Asked asked, String shown, List<String> pareto) {
+    public static Document whole(
+            Sweep sweep, Optional<Steadiness> steadiness, Asked asked, String shown, List<String> pareto) {
         List<Front> fronts = pareto.isEmpty() ? List.of() : List.of(Front.of(sweep, pareto.get(0), pareto.get(1)));
-        return new VaryAnswer(sweep, fronts, asked)
-                .told(asked, shown)
-                .warn(sweep.warnings())
-                .done();
+        Draft draft = new VaryAnswer(sweep, fronts, asked).told(asked, shown).warn(sweep.warnings());
+        SteadyWords.tellAsDrawn(draft, steadiness, asked);
+        return draft.done();
     }
 
     private Draft told(Asked asked, String shown) {
@@ -88,7 +93,7 @@ public final class VaryAnswer {
             draft.paragraph("Which are the best compromises?", List.of(sentence(front)))
                     .csv(PARETO_CSV, marked(front.order()));
         }
-        PaybackSentences payback = new PaybackSentences(sweep, asked.design().prices());
+        PaybackSentences payback = new PaybackSentences(sweep, asked.design().prices(), asked.currencyOfPayback());
         if (payback.apply()) {
             draft.paragraph(
                     "Does more of it pay?",
@@ -197,7 +202,7 @@ public final class VaryAnswer {
         List<String> header =
                 new ArrayList<>(sweep.keys().stream().map(AxisWords::of).toList());
         shown().forEach(output ->
-                header.add(SweepDrawing.words(output) + (MONEY.contains(output) ? ", " + currency : "")));
+                header.add(SweepDrawing.words(output) + (MONEY.contains(output) ? ", " + (output.equals("outlay") ? currencyOnce : currency) : "")));
         header.addAll(Collections.nCopies(fronts.size(), "best compromise"));
         List<List<String>> rows = IntStream.range(0, Math.min(MOST_ROWS, sweep.runs()))
                 .mapToObj(this::cells)

@@ -15,11 +15,13 @@ import org.warmvat.question.payback.PaybackStudy;
  * What more insulation or more collector would save, told beside a run of the design.
  *
  * @param design the design
+ * @param currency name of the money, or a word that the prices are but examples
  * @param hours length of the run
  * @param years over how many years a saving is the mean
  * @param result the steps; empty where the run is too short to tell
  */
-public record YearPayback(Design design, double hours, int years, Optional<PaybackStudy.Result> result) {
+public record YearPayback(
+        Design design, String currency, double hours, int years, Optional<PaybackStudy.Result> result) {
 
     private Prices prices() {
         return design.prices();
@@ -32,14 +34,15 @@ public record YearPayback(Design design, double hours, int years, Optional<Payba
                     steps,
                     new PaybackWords.Amounts(
                             "insulation in the " + part + ", mm", "", " mm of insulation in the " + part, " mm"),
-                    prices());
+                    prices(),
+                    currency);
         });
     }
 
     private Optional<PaybackWords> collector() {
         return result.flatMap(PaybackStudy.Result::collector)
                 .map(steps -> new PaybackWords(
-                        steps, new PaybackWords.Amounts("collector, m²", "", " m² of collector", " m²"), prices()));
+                        steps, new PaybackWords.Amounts("collector, m²", "", " m² of collector", " m²"), prices(), currency));
     }
 
     /** The answer. */
@@ -52,7 +55,7 @@ public record YearPayback(Design design, double hours, int years, Optional<Payba
             sentences.add(collector().map(PaybackWords::limit).orElse("The design has no collector."));
             sentences.add(
                     "In each step of insulation wall, lid and base grow alike; in each of collector its coil stays.");
-            sentences.add(PaybackWords.counted(prices()));
+            foam().or(this::collector).map(PaybackWords::counted).ifPresent(sentences::add);
             if (years > 1) {
                 sentences.add("What a step saves is the mean of " + years + " years.");
             }

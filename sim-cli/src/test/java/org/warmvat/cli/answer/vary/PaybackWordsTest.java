@@ -27,7 +27,7 @@ class PaybackWordsTest {
     }
 
     private static String limit(double years) {
-        return new PaybackWords(STEPS, FOAM, within(years)).limit();
+        return new PaybackWords(STEPS, FOAM, within(years), "EUR").limit();
     }
 
     @Test
@@ -47,12 +47,25 @@ class PaybackWordsTest {
         Payback two = new Payback(STEPS.steps().subList(0, 2));
         assertEquals(
                 "Each step from 60 mm of foam in the wall to 80 mm pays for itself within 7 years at these prices.",
-                new PaybackWords(two, FOAM, within(7)).limit());
+                new PaybackWords(two, FOAM, within(7), "EUR").limit());
+    }
+
+    /** Example prices are in nobody's money. */
+    @Test
+    void examplesAreNotCalledMoney() {
+        PaybackWords words = new PaybackWords(STEPS, FOAM, within(5), "at example prices");
+        assertTrue(
+                words.limit()
+                        .endsWith("it costs 21 more at example prices and saves 3 a year at example prices, so that it takes"
+                                + " 7 years."),
+                words.limit());
+        assertEquals("costs more, at example prices", words.table().header().get(1));
+        assertTrue(words.counted().startsWith("Only what is bought once is counted, at example prices: "), words.counted());
     }
 
     @Test
     void aPaybackThatNeverComesIsSaidInTheTableAndNullInTheFigures() {
-        PaybackWords words = new PaybackWords(STEPS, FOAM, within(15));
+        PaybackWords words = new PaybackWords(STEPS, FOAM, within(15), "EUR");
         assertEquals(
                 List.of("80 to 90", "22", "-1", "never"), words.table().rows().get(2));
         assertNull(words.figures().get(2).get("payback_years"));
@@ -74,7 +87,7 @@ class PaybackWordsTest {
                 List.of("hours", "outlay", "money_balance"),
                 outputs,
                 List.of());
-        return new PaybackSentences(sweep, within(15));
+        return new PaybackSentences(sweep, within(15), "EUR");
     }
 
     @Test
