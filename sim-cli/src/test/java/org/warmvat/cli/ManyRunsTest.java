@@ -13,10 +13,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.weather.file.WeatherFiles;
 
 /** Studies that are killed and gone on with, or done in parts, give the bytes of an unbroken run. */
@@ -83,13 +87,31 @@ class ManyRunsTest {
         }
     }
 
+    /** Some hundred designs. */
+    private void manyChoices() throws IOException {
+        String values = IntStream.range(0, 40).mapToObj(i -> 1 + i * 0.1 + "").collect(Collectors.joining(", "));
+        Files.writeString(folder.resolve("c.yaml"), """
+                choose:
+                  solar.area_m2: {values: [%s], price_per_m2: 300}
+                  backup.rated_w: {values: [300, 400, 500, 600, 700, 800], price_each: 40}
+                  envelope.insulation_mm: {values: [80, 120], price_per_m2_mm: 0.3}
+                limits: {hours_below_floor: 1}
+                """.formatted(values));
+    }
+
     /** Killed without a chance to clear up, the last entry torn; gone on with on another number of threads. */
-    @Test
-    void aKilledSweepGoesOnWhereItWas() throws Exception {
-        String vary = "vary d.yaml w.csv --set solar.area_m2=0:5:0.005 --show methane_nm3";
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "vary d.yaml w.csv --set solar.area_m2=0:5:0.005 --show methane_nm3",
+                "choose d.yaml c.yaml w.csv",
+                "spread d.yaml w.csv --draws 100"
+            })
+    void aKilledStudyGoesOnWhereItWas(String command) throws Exception {
+        manyChoices();
         Path journal = folder.resolve("killed.runs");
-        Process process = start(words(vary + " --threads 1", "killed"));
-        while (!Files.exists(journal) || Files.size(journal) < 20_000) {
+        Process process = start(words(command + " --threads 1", "killed"));
+        while (!Files.exists(journal) || Files.size(journal) < 10_000) {
             assertTrue(process.isAlive(), Files.readString(folder.resolve("err.txt")));
             Thread.sleep(5);
         }
@@ -99,24 +121,34 @@ class ManyRunsTest {
         try (RandomAccessFile torn = new RandomAccessFile(journal.toFile(), "rw")) {
             torn.setLength(size - 3);
         }
-        assertEquals(3, run(vary, "killed"));
+        assertEquals(3, run(command, "killed"));
         assertTrue(
                 program.err().contains("expected --resume to go on from them, or --replace to begin anew"),
                 program.err());
-        assertEquals(3, run(vary.replace("0.005", "0.01") + " --resume", "killed"));
-        assertTrue(program.err().contains("holds runs of other inputs, options or another version"), program.err());
-        assertEquals(0, run(vary + " --resume --threads 2", "killed"), program.err());
+        assertEquals(0, run(command + " --resume --threads 2", "killed"), program.err());
         int before = Integer.parseInt(program.err().replaceAll("(?s)^([0-9]+) runs that were done before.*", "$1"));
         assertTrue(before > 0 && before < 1001, program.err());
         assertFalse(Files.exists(journal), "it goes with the results");
-        assertEquals(0, run(vary, "whole"), program.err());
+        assertEquals(0, run(command + " --threads 3", "whole"), program.err());
         assertSame("whole", "killed");
     }
 
     @Test
-    void partsOfASweepMakeTheWhole() throws IOException {
-        String vary =
-                "vary d.yaml w.csv --set solar.area_m2=0:3:0.5 --set backup.rated_w=300,900 --pareto outlay,backup_bought_kwh";
+    void runsOfOtherInputsAreNotGoneOnWith() throws IOException {
+        String vary = "vary d.yaml w.csv --set solar.area_m2=0,1 --shard 1/2";
+        assertEquals(0, run(vary, "part"), program.err());
+        Files.copy(folder.resolve("part").resolve("part.runs"), folder.resolve("again.runs"));
+        assertEquals(3, run(vary.replace("0,1", "0,2") + " --resume", "again"));
+        assertTrue(program.err().contains("holds runs of other inputs, options or another version"), program.err());
+        assertEquals(0, run(vary + " --resume", "again"), program.err());
+    }
+
+    /** In one year, and in two, where a part holds runs of both. */
+    @ParameterizedTest
+    @ValueSource(strings = {"w.csv", "w.csv w.csv"})
+    void partsOfASweepMakeTheWhole(String weather) throws IOException {
+        String vary = "vary d.yaml " + weather
+                + " --set solar.area_m2=0:3:0.5 --set backup.rated_w=300,900 --pareto outlay,backup_bought_kwh";
         assertEquals(0, run(vary, "whole"), program.err());
         for (String part : List.of("3", "1", "2")) {
             assertEquals(0, run(vary + " --shard " + part + "/3", "part" + part), program.err());
