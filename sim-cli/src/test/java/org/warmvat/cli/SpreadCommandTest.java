@@ -2,6 +2,7 @@ package org.warmvat.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -91,6 +92,9 @@ class SpreadCommandTest {
             assertTrue(summary.at("/chances/net_positive/" + gas + "/error").isNumber(), gas);
         }
         assertEquals(1, summary.at("/chances/never_short/value").asDouble());
+        String but = whole.at("/verdict/but").toString();
+        assertFalse(but.contains("No hour is below"), "what is certain is no but: " + but);
+        assertTrue(but.contains("what it does not name counts as known"), but);
         List<String> keys = new ArrayList<>();
         summary.path("influence").forEach(one -> keys.add(one.path("key").asText()));
         assertEquals(3, keys.size());

@@ -73,7 +73,7 @@ final class SpreadTables {
                                 SpreadWords.percent(influence.indices().error())))
                         .toList(),
                 "Shares of the variance: what the input explains alone, and what it explains with all it acts together with (Sobol'"
-                        + " indices); the error is one standard error. An estimate may lie a little below zero.",
+                        + " indices); the error is one standard error. An estimate may lie a little below zero or above 100 %.",
                 new Table.Setting(false, false));
     }
 

@@ -58,13 +58,16 @@ final class SpreadWords {
         List<String> but = new ArrayList<>();
         result.chances()
                 .positive()
+                .filter(gas -> gas.low().value() < 1)
                 .ifPresent(gas -> but.add("With poor feed (low gas) it is above zero in "
                         + SpreadAnswer.words(gas.low()) + " of the draws."));
-        but.add("No hour is below the minimum temperature in "
-                + SpreadAnswer.words(result.chances().neverShort()) + " of the draws.");
-        if (proposed) {
-            but.add("The spreads are the program's proposal; bands and chances are no better than they are.");
+        if (result.chances().neverShort().value() < 1) {
+            but.add("No hour is below the minimum temperature in "
+                    + SpreadAnswer.words(result.chances().neverShort()) + " of the draws.");
         }
+        but.add("The spreads are "
+                + (proposed ? "the program's proposal" : "those of the file, and what it does not name counts as known")
+                + "; bands and chances are no better than they are.");
         if (result.years().size() == 1) {
             but.add("One year of weather stands for all: bands over several years are wider.");
         }
@@ -116,7 +119,7 @@ final class SpreadWords {
                 .filter(one -> one.indices().total() >= WORTH_NAMING)
                 .limit(MOST_NAMED)
                 .map(one ->
-                        InputNames.of(one.key()) + " (" + percent(one.indices().total()) + ")")
+                        InputNames.of(one.key()) + " (" + percent(Math.min(1, one.indices().total())) + ")")
                 .toList();
         sentences.add(
                 named.isEmpty()
