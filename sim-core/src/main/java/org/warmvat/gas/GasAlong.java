@@ -1,8 +1,7 @@
 package org.warmvat.gas;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.Arrays;
-import java.util.List;
 import org.warmvat.design.Design;
 import org.warmvat.design.feeding.Feedstock;
 import org.warmvat.design.gas.Gas;
@@ -19,11 +18,35 @@ public final class GasAlong {
     private static final double DAY_S = 86_400;
     private static final double HOUR_S = 3600;
 
-    private final Design design;
+    private static final double NS_PER_S = 1e9;
+
+    /** Below this so many terms of the series of {@code 1 - exp(-z)} are exact, at a tenth of the price of the closed form. */
+    private static final double SMALL = 0.01;
+
     private final Gas gas;
     private final SeasonTable season;
     private final DailySchedule windows;
-    private final double[] solidsKgPerM3;
+    private final Solids[] solids;
+    private final double waterKgPerDay;
+    private final double contentsKg;
+    private final double volumeM3;
+    private final double perOpenDay;
+
+    /** What comes with a usual day of a feedstock, how it falls apart, and what the tank holds of it. */
+    private static final class Solids {
+        private final double kgPerDay;
+        private final double gainPerDay;
+        private final double ratePerDay;
+        private final double methaneNm3PerKg;
+        private double kgPerM3;
+
+        Solids(Feedstock stock, double volumeM3) {
+            kgPerDay = stock.kgPerDay();
+            gainPerDay = stock.volatileSolidsKgPerDay() / volumeM3;
+            ratePerDay = stock.ratePerDay();
+            methaneNm3PerKg = stock.methaneNm3PerKgVs();
+        }
+    }
 
     /**
      * Begins at the solids of the steady state at set-point and mean feed (equation 7.1).
@@ -31,29 +54,29 @@ public final class GasAlong {
      * @param design a design with gas
      */
     public GasAlong(Design design) {
-        this.design = design;
         gas = design.gas().orElseThrow();
         season = design.season();
         windows = design.feed().schedule();
-        double washoutPerDay = design.feed().totalKgPerDay() / design.contentsKg();
-        solidsKgPerM3 = design.feed().feedstocks().stream()
-                .mapToDouble(stock -> steady(stock, washoutPerDay))
-                .toArray();
-    }
-
-    private double steady(Feedstock stock, double washoutPerDay) {
-        double lossPerDay = washoutPerDay
-                + stock.ratePerDay() * gas.rateFactor(design.control().setpointC());
-        return lossPerDay == 0 ? 0 : gainPerDay(stock) / lossPerDay;
-    }
-
-    private double gainPerDay(Feedstock stock) {
-        return stock.volatileSolidsKgPerDay() / design.tank().liquidVolumeM3();
+        waterKgPerDay = design.feed().waterKgPerDay();
+        contentsKg = design.contentsKg();
+        volumeM3 = design.tank().liquidVolumeM3();
+        perOpenDay = DAY_S / windows.openSecondsPerDay();
+        solids = design.feed().feedstocks().stream()
+                .map(stock -> new Solids(stock, volumeM3))
+                .toArray(Solids[]::new);
+        double washoutPerDay = design.feed().totalKgPerDay() / contentsKg;
+        double factor = gas.rateFactor(design.control().setpointC());
+        for (Solids one : solids) {
+            double lossPerDay = washoutPerDay + one.ratePerDay * factor;
+            one.kgPerM3 = lossPerDay == 0 ? 0 : one.gainPerDay / lossPerDay;
+        }
     }
 
     /** Begins without biodegradable solids. */
     public GasAlong empty() {
-        Arrays.fill(solidsKgPerM3, 0);
+        for (Solids one : solids) {
+            one.kgPerM3 = 0;
+        }
         return this;
     }
 
@@ -65,52 +88,57 @@ public final class GasAlong {
      */
     public double ofHour(LocalDateTime start, double slurryC) {
         double rateFactor = gas.rateFactor(slurryC);
-        LocalDateTime at = start;
+        LocalDate date = start.toLocalDate();
+        double secondOfDay = start.toLocalTime().toNanoOfDay() / NS_PER_S;
         double leftS = HOUR_S;
         double methane = 0;
         while (leftS > 0) {
-            double secondOfDay = at.toLocalTime().toNanoOfDay() / 1e9;
             double stretchS = Math.min(leftS, Math.min(windows.untilNextEdgeS(secondOfDay), DAY_S - secondOfDay));
-            methane += ofStretch(
-                    SeasonTable.dayOf(at.toLocalDate()), windows.isOpenAt(secondOfDay), stretchS / DAY_S, rateFactor);
+            methane += ofStretch(SeasonTable.dayOf(date), windows.isOpenAt(secondOfDay), stretchS / DAY_S, rateFactor);
             leftS -= stretchS;
-            at = at.plusNanos(Math.round(stretchS * 1e9));
+            secondOfDay += stretchS;
+            if (secondOfDay >= DAY_S) {
+                secondOfDay = 0;
+                date = date.plusDays(1);
+            }
         }
         return methane;
     }
 
     private double ofStretch(int day, boolean open, double days, double rateFactor) {
-        List<Feedstock> stocks = design.feed().feedstocks();
-        double perOpenDay = open ? DAY_S / windows.openSecondsPerDay() : 0;
-        double washout = perOpenDay * kgOn(day) / design.contentsKg();
+        double washout = open ? perOpenDay * kgOn(day) / contentsKg : 0;
         double methane = 0;
-        for (int i = 0; i < stocks.size(); i++) {
-            Feedstock stock = stocks.get(i);
-            double gain = perOpenDay * season.feedstockFactor(day, i) * gainPerDay(stock);
-            double rate = stock.ratePerDay() * rateFactor;
-            methane += stock.methaneNm3PerKgVs() * rate * solidDays(i, gain, rate + washout, days);
+        for (int i = 0; i < solids.length; i++) {
+            Solids one = solids[i];
+            double gain = open ? perOpenDay * season.feedstockFactor(day, i) * one.gainPerDay : 0;
+            double rate = one.ratePerDay * rateFactor;
+            methane += one.methaneNm3PerKg * rate * solidDays(one, gain, rate + washout, days);
         }
-        return methane * design.tank().liquidVolumeM3();
+        return methane * volumeM3;
     }
 
     /** Takes the solids {@code dS/dt = gain - loss S} through a stretch; their integral over it, kg d/m3. */
-    private double solidDays(int stock, double gain, double loss, double days) {
-        double before = solidsKgPerM3[stock];
+    private static double solidDays(Solids one, double gain, double loss, double days) {
+        double before = one.kgPerM3;
         if (loss == 0) {
-            solidsKgPerM3[stock] = before + gain * days;
+            one.kgPerM3 = before + gain * days;
             return (before + gain * days / 2) * days;
         }
         double steady = gain / loss;
-        double fallen = -Math.expm1(-loss * days);
-        solidsKgPerM3[stock] = before + (steady - before) * fallen;
+        double fallen = fallen(loss * days);
+        one.kgPerM3 = before + (steady - before) * fallen;
         return steady * days + (before - steady) * fallen / loss;
     }
 
+    /** {@code 1 - exp(-z)}. */
+    private static double fallen(double z) {
+        return z < SMALL ? z * (1 - z / 2 * (1 - z / 3 * (1 - z / 4 * (1 - z / 5 * (1 - z / 6))))) : -Math.expm1(-z);
+    }
+
     private double kgOn(int day) {
-        double kg = design.feed().waterKgPerDay() * season.waterFactor(day);
-        List<Feedstock> stocks = design.feed().feedstocks();
-        for (int i = 0; i < stocks.size(); i++) {
-            kg += stocks.get(i).kgPerDay() * season.feedstockFactor(day, i);
+        double kg = waterKgPerDay * season.waterFactor(day);
+        for (int i = 0; i < solids.length; i++) {
+            kg += solids[i].kgPerDay * season.feedstockFactor(day, i);
         }
         return kg;
     }

@@ -3,7 +3,6 @@ package org.warmvat.question;
 import java.time.LocalDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,18 +27,25 @@ public final class GasFollowed {
 
     private static final double J_PER_KWH = 3.6e6;
 
-    private final Map<Estimate, GasAlong> along = new EnumMap<>(Estimate.class);
-    private final Map<Estimate, Map<YearMonth, Double>> kWh = new EnumMap<>(Estimate.class);
+    private final GasAlong low;
+    private final GasAlong high;
+    private final Map<YearMonth, Nm3> months = new LinkedHashMap<>();
+    private Nm3 month = new Nm3();
+    private int monthOfYear;
     private final LocalDateTime fileStart;
     private final int temperature;
 
     private GasFollowed(Design design, TankRun run, LocalDateTime fileStart) {
         this.fileStart = fileStart;
         temperature = run.meter(Housekeeping.SLURRY_TEMPERATURE);
-        for (Estimate estimate : List.of(Estimate.LOW, Estimate.HIGH)) {
-            along.put(estimate, new GasAlong(design.at(estimate)));
-            kWh.put(estimate, new LinkedHashMap<>());
-        }
+        low = new GasAlong(design.at(Estimate.LOW));
+        high = new GasAlong(design.at(Estimate.HIGH));
+    }
+
+    /** Methane of a month, low and high. */
+    private static final class Nm3 {
+        private double low;
+        private double high;
     }
 
     /**
@@ -71,7 +77,8 @@ public final class GasFollowed {
 
     /** The run starts without biodegradable solids. */
     public GasFollowed fromEmpty() {
-        along.values().forEach(GasAlong::empty);
+        low.empty();
+        high.empty();
         return this;
     }
 
@@ -79,40 +86,42 @@ public final class GasFollowed {
     public boolean hour(HourRecord hour) {
         LocalDateTime start = fileStart.plusHours(hour.hour());
         double slurryC = hour.meter(temperature) / Hours.HOUR_S;
-        along.forEach((estimate, gas) -> kWh.get(estimate)
-                .merge(
-                        YearMonth.from(start),
-                        gas.ofHour(start, slurryC) * GasEnergy.METHANE_J_PER_NM3 / J_PER_KWH,
-                        Double::sum));
+        if (start.getMonthValue() != monthOfYear) {
+            monthOfYear = start.getMonthValue();
+            month = months.computeIfAbsent(YearMonth.from(start), label -> new Nm3());
+        }
+        month.low += low.ofHour(start, slurryC);
+        month.high += high.ofHour(start, slurryC);
         return true;
     }
 
     /** Forgets what was summed up so far, as at the end of a run-in. */
     public void forget() {
-        kWh.values().forEach(Map::clear);
+        months.clear();
+        monthOfYear = 0;
     }
 
     /** What the run that was followed gives with low and with high gas. */
     public GasRange range(Account account) {
-        List<GasRange.Ends> months = new ArrayList<>();
-        for (Period month : account.months()) {
-            YearMonth label = YearMonth.parse(month.label());
-            months.add(new GasRange.Ends(
-                    GasRange.Yield.withGas(month, kWh.get(Estimate.LOW).get(label)),
-                    GasRange.Yield.withGas(month, kWh.get(Estimate.HIGH).get(label))));
+        List<GasRange.Ends> ends = new ArrayList<>();
+        for (Period period : account.months()) {
+            ends.add(ends(period, months.get(YearMonth.parse(period.label()))));
         }
-        return new GasRange(
-                new GasRange.Ends(
-                        GasRange.Yield.withGas(account.whole(), sum(Estimate.LOW)),
-                        GasRange.Yield.withGas(account.whole(), sum(Estimate.HIGH))),
-                months,
-                false);
+        Nm3 whole = new Nm3();
+        for (Nm3 one : months.values()) {
+            whole.low += one.low;
+            whole.high += one.high;
+        }
+        return new GasRange(ends(account.whole(), whole), ends, false);
     }
 
-    private double sum(Estimate estimate) {
-        return kWh.get(estimate).values().stream()
-                .mapToDouble(Double::doubleValue)
-                .sum();
+    private static GasRange.Ends ends(Period period, Nm3 methane) {
+        return new GasRange.Ends(
+                GasRange.Yield.withGas(period, kWh(methane.low)), GasRange.Yield.withGas(period, kWh(methane.high)));
+    }
+
+    private static double kWh(double methaneNm3) {
+        return methaneNm3 * GasEnergy.METHANE_J_PER_NM3 / J_PER_KWH;
     }
 
     /** The range of a design whose low and high gas were run for themselves. */
