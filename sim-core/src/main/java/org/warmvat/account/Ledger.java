@@ -70,13 +70,20 @@ public final class Ledger {
     /** The columns of its table, but for the residual. */
     public List<Item> items() {
         Map<Line, Item> items = new LinkedHashMap<>();
+        flows().forEach(flow -> items.put(flow.line(), flow));
+        stores.forEach(store -> items.putIfAbsent(store.line(), new Item(store.line(), -1)));
+        return List.copyOf(items.values());
+    }
+
+    /** The same without what is stored: what comes in, then what goes out. */
+    public List<Item> flows() {
+        Map<Line, Item> flows = new LinkedHashMap<>();
         for (int sign : new int[] {1, -1}) {
             entries.stream()
                     .filter(entry -> sign(entry) == sign)
-                    .forEach(entry -> items.putIfAbsent(entry.line(), new Item(entry.line(), sign)));
+                    .forEach(entry -> flows.putIfAbsent(entry.line(), new Item(entry.line(), sign)));
         }
-        stores.forEach(store -> items.putIfAbsent(store.line(), new Item(store.line(), -1)));
-        return List.copyOf(items.values());
+        return List.copyOf(flows.values());
     }
 
     /** What is told as a positive number goes in where both told and posted have the same sign: a loss is counted negative. */

@@ -19,11 +19,30 @@ public final class HourRecord {
 
     /** A record for the engine that runs a network on a state. */
     public HourRecord(Network network, State state) {
+        this(
+                state,
+                new double[network.declarations().meters().size()],
+                new int[network.switches().size()],
+                new double[network.watches().size()],
+                new double[network.watches().size()]);
+    }
+
+    private HourRecord(State state, double[] meters, int[] starts, double[] watchS, double[] watchWorst) {
         this.state = state;
-        meters = new double[network.declarations().meters().size()];
-        starts = new int[network.switches().size()];
-        watchS = new double[network.watches().size()];
-        watchWorst = new double[network.watches().size()];
+        this.meters = meters;
+        this.starts = starts;
+        this.watchS = watchS;
+        this.watchWorst = watchWorst;
+    }
+
+    /** An independent copy, to be kept. */
+    public HourRecord copy() {
+        HourRecord copy =
+                new HourRecord(state().copy(), meters.clone(), starts.clone(), watchS.clone(), watchWorst.clone());
+        copy.hour = hour;
+        copy.slurryLeastC = slurryLeastC;
+        copy.slurryMostC = slurryMostC;
+        return copy;
     }
 
     /** Begins an hour; for the engine. */

@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.warmvat.account.Books;
+import org.warmvat.account.ChosenHour;
 import org.warmvat.account.Hourly;
+import org.warmvat.account.Ledger;
 import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
@@ -23,9 +26,9 @@ import org.warmvat.cli.file.DesignText;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.tank.Shape;
-import org.warmvat.engine.HourSink;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
+import org.warmvat.network.meter.Balance;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.year.YearResult;
@@ -36,8 +39,9 @@ import org.warmvat.weather.WeatherYear;
 
 /**
  * The year of a design as the page draws it, in one piece: the length of a JSON text in four bytes, the text, padded to a multiple of
- * four bytes, and then single-precision numbers, little end first: the columns of the hours, the days and the months. It is made anew
- * with every move of a slider and holds only what the page shows; the whole answer is the question {@code year}.
+ * four bytes, and then single-precision numbers, little end first: the columns of the hours, the days, the months and, where one was
+ * chosen, of an hour. It is made anew with every move of a slider and holds only what the page shows; the whole answer is the question
+ * {@code year}.
  */
 final class LiveYear {
 
@@ -52,24 +56,32 @@ final class LiveYear {
      * Runs a design.
      *
      * @param text the design
+     * @param hour index of an hour whose flows are told too; negative for none
      * @throws org.warmvat.cli.file.InputRefused with every fault of the design
      * @throws StudyRefused when design and weather do not go together
      * @throws java.util.concurrent.CancellationException when the thread is interrupted
      */
-    static byte[] of(DesignText text, Weathers.Kept weather) throws StudyRefused {
+    static byte[] of(DesignText text, Weathers.Kept weather, int hour) throws StudyRefused {
         DesignDocument design = text.document();
-        YearResult run = YearStudy.run(design.design(), weather.runner(), HourSink.IGNORE);
+        ChosenHour chosen = new ChosenHour(hour);
+        YearResult run = YearStudy.run(design.design(), weather.runner(), chosen);
+        Books books = run.whole().books();
         List<double[]> columns = new ArrayList<>();
         Map<String, Object> head = new LinkedHashMap<>();
         head.put("card", card(YearAnswer.inShort(run, asked(design, text, weather, run))));
         head.put("weather", weather.id());
         head.put("start", run.hourly().start().toString());
         head.put("hours", hours(run.hourly(), columns));
-        List<Line> lines = run.whole().books().lines();
+        List<Line> lines = books.lines();
         head.put(
                 "days",
                 periods(run.days(), lines.stream().filter(DAILY::contains).toList(), columns));
         head.put("months", periods(run.months(), lines, columns));
+        List<Ledger.Item> flows = books.ledger(Balance.SLURRY).orElseThrow().flows();
+        head.put("flows", flows.stream().map(LiveYear::flow).toList());
+        List<Line> flowing = flows.stream().map(Ledger.Item::line).toList();
+        head.put("hour", periods(chosen.flows(books).stream().toList(), flowing, columns));
+        head.put("chosen_hour", hour);
         head.putAll(design(text, design.design()));
         return packed(Reply.jsonBytes(head), columns);
     }
@@ -114,6 +126,11 @@ final class LiveYear {
                 "cautions", document.grounds().cautions());
     }
 
+    private static Map<String, Object> flow(Ledger.Item item) {
+        return Draft.row(
+                "column", item.line().column(), "name", item.line().name(), "sign", item.factor());
+    }
+
     private static Map<String, Object> hours(Hourly hourly, List<double[]> columns) {
         List<String> names = new ArrayList<>();
         for (String name : HOURLY) {
@@ -131,6 +148,7 @@ final class LiveYear {
         return Draft.row(
                 "count", periods.size(),
                 "labels", periods.stream().map(Period::label).toList(),
+                "lengths_h", periods.stream().map(Period::hours).toList(),
                 "columns", lines.stream().map(Line::column).toList());
     }
 

@@ -40,7 +40,8 @@ final class Work {
     /**
      * Runs the year of a design, with some of its values exchanged; an empty answer where a newer design came before it was done.
      *
-     * @param asked {@code page}, {@code number}, {@code text}, {@code set}: a list of paths and values, {@code weather}
+     * @param asked {@code page}, {@code number}, {@code text}, {@code set}: a list of paths and values, {@code weather},
+     *     {@code hour}: index of an hour whose flows are asked, if any
      */
     Reply year(JsonNode asked) throws Exception {
         String text = asked.path("text").asText();
@@ -69,7 +70,8 @@ final class Work {
                     lanes.newest(
                             asked.path("page").asText(),
                             asked.path("number").asLong(),
-                            () -> LiveYear.of(design, weather)));
+                            () -> LiveYear.of(
+                                    design, weather, asked.path("hour").asInt(-1))));
         } catch (CancellationException | InterruptedException overtaken) {
             return Reply.empty(204);
         } catch (Exception failure) {

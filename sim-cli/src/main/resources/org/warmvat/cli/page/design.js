@@ -4,7 +4,7 @@ import {Refused, year} from './server.js';
 const LONG_MS = 400;
 const MOST_MEASURED = 1000;
 
-export const work = {text: '', tree: null, year: null, weather: '', pinned: null, sentences: []};
+export const work = {text: '', tree: null, year: null, weather: '', hour: -1, pinned: null, sentences: []};
 
 const page = Math.random().toString(36).slice(2);
 const past = [];
@@ -69,6 +69,13 @@ export function runIn(weather) {
   return put(work.text);
 }
 
+/** Runs it once more for the flows of an hour; changes that are on their way go along. */
+export function lookInto(hour) {
+  work.hour = hour;
+  waiting ??= {text: null, values: new Map(), since: performance.now()};
+  return pump();
+}
+
 function put(text) {
   last.clear();
   waiting = {text, values: new Map(), since: performance.now()};
@@ -108,7 +115,7 @@ async function pump() {
   const set = [...sent.values].map(([path, value]) => ({path, value}));
   let told = () => {};
   try {
-    const answer = await year({page, number: sent.number, text: sent.text, set, weather: work.weather});
+    const answer = await year({page, number: sent.number, text: sent.text, set, weather: work.weather, hour: work.hour});
     told = () => take(sent, answer);
   } catch (failure) {
     told = () => refuse(sent, failure);

@@ -1,8 +1,8 @@
 /** The page: puts its parts together and shows every new state. */
 import {byId, element, keep, number, table} from './elements.js';
-import {canUndo, change, isWaiting, pin, replace, runIn, undo, unpin, watch, watchBusy, work} from './design.js';
+import {canUndo, change, isWaiting, lookInto, pin, replace, runIn, undo, unpin, watch, watchBusy, work} from './design.js';
 import {lookAt, makeCharts, showYear, shownRange, whole} from './charts.js';
-import {drawTank, flowsOfHour, flowsOfMonth} from './tank.js';
+import {drawTank, flowsOf} from './tank.js';
 import {faultsOf, goTo, makeForm, showForm} from './form.js';
 import {makeWeather} from './weather.js';
 import {makeQuestions} from './questions.js';
@@ -70,6 +70,7 @@ function listen() {
   byId('wider').addEventListener('click', step(0, 2));
   byId('moment').addEventListener('change', () => {
     moment = {month: Number(byId('moment').value), hour: null};
+    work.hour = -1;
     showTank();
   });
   byId('hour').addEventListener('change', () => byId('hour').value && chooseHour(Date.parse(`${byId('hour').value.slice(0, 13)}:00Z`) / 1000));
@@ -185,6 +186,7 @@ function spans() {
   const [from, to] = whole();
   Object.assign(byId('hour'), {min: stamp(from), max: stamp(to - 3600)});
   moment = {month: 0, hour: null};
+  work.hour = -1;
 }
 
 const stamp = seconds => new Date(seconds * 1000).toISOString().slice(0, 16);
@@ -200,19 +202,20 @@ function chooseHour(seconds) {
   if (hour < 0 || hour >= work.year.hours.count) return;
   moment = {month: moment.month, hour};
   byId('hour').value = stamp(whole()[0] + hour * 3600);
-  showTank();
+  lookInto(hour);
 }
 
+/** The flows of the month, or of the hour when they have come. */
 function showTank() {
-  const {year} = work, ofHour = moment.hour !== null && moment.hour < year.hours.count;
-  const month = Math.min(moment.month, year.months.count - 1);
-  if (ofHour) {
-    const when = `the hour from ${stamp(whole()[0] + moment.hour * 3600).replace('T', ' ')}`;
-    drawTank(byId('tank'), year.tank, flowsOfHour(year.hours, moment.hour), when, `${number(year.hours.columns.slurry_c[moment.hour])} °C`);
-  } else {
+  const {year} = work;
+  if (moment.hour === null) {
+    const month = Math.min(moment.month, year.months.count - 1);
     byId('hour').value = '';
-    drawTank(byId('tank'), year.tank, flowsOfMonth(year.months, month), `mean of ${monthName(year.months.labels[month])}`,
+    drawTank(byId('tank'), year.tank, flowsOf(year.flows, year.months, month), `mean of ${monthName(year.months.labels[month])}`,
       `${number(year.months.columns.slurry_mean_c[month])} °C`);
+  } else if (year.chosen_hour === moment.hour && year.hour.count === 1) {
+    const when = `the hour from ${stamp(whole()[0] + moment.hour * 3600).replace('T', ' ')}`;
+    drawTank(byId('tank'), year.tank, flowsOf(year.flows, year.hour, 0), when, `${number(year.hours.columns.slurry_c[moment.hour])} °C`);
   }
 }
 

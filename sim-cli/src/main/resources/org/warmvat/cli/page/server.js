@@ -62,7 +62,7 @@ export async function year(asked) {
   const length = new DataView(bytes).getUint32(0, true);
   const told = JSON.parse(new TextDecoder().decode(new Uint8Array(bytes, 4, length)));
   let at = 4 + length;
-  for (const part of [told.hours, told.days, told.months]) {
+  for (const part of [told.hours, told.days, told.months, told.hour]) {
     const columns = {};
     for (const name of part.columns) {
       columns[name] = new Float32Array(bytes, at, part.count);

@@ -3,34 +3,16 @@ import {drawn, element, number} from './elements.js';
 
 const SIZE = {width: 420, height: 380};
 
-/** Mean flows over a month, W, by the columns of the month; out of the slurry with a minus. */
-export function flowsOfMonth(months, index) {
-  const column = name => months.columns[name]?.[index];
-  const watts = (name, sign) => column(name) === undefined ? null : sign * column(name) * 1000 / column('hours');
-  return [
-    ['sun, through its coil', 'sun', watts('solar_heat_kwh', 1)],
-    ['backup heater', 'backup', watts('backup_heat_kwh', 1)],
-    ["mixer's shaft", 'shaft', watts('shaft_heat_kwh', 1)],
-    ['reaction', 'reaction', watts('reaction_heat_kwh', 1)],
-    ['wall', 'wall', watts('envelope_loss_wall_kwh', -1)],
-    ['wall round the gas', 'dry', watts('envelope_loss_dry_wall_kwh', -1)],
-    ['lid', 'lid', watts('envelope_loss_lid_kwh', -1)],
-    ['base', 'base', watts('envelope_loss_floor_kwh', -1)],
-    ['fittings', 'fittings', watts('fittings_loss_kwh', -1)],
-    ['warming the feed', 'feed', watts('feed_heat_kwh', -1)],
-    ['vapour in the gas', 'gas', watts('gas_loss_kwh', -1)],
-  ].filter(flow => flow[2] !== null);
-}
+/** Where a flow is drawn, by its column; one that has no place here stands in the list alone. */
+const PLACES = {
+  solar_heat_kwh: 'sun', backup_heat_kwh: 'backup', envelope_loss_wall_kwh: 'wall', envelope_loss_dry_wall_kwh: 'dry',
+  envelope_loss_lid_kwh: 'lid', envelope_loss_floor_kwh: 'base', fittings_loss_kwh: 'fittings', feed_heat_kwh: 'feed', gas_loss_kwh: 'gas',
+};
 
-/** Flows of one hour, W: the hours tell the losses through envelope and fittings together. */
-export function flowsOfHour(hours, index) {
-  const column = (name, sign) => hours.columns[name] === undefined ? null : sign * hours.columns[name][index];
-  return [
-    ['sun, through its coil', 'sun', column('solar_heat_w', 1)],
-    ['backup heater', 'backup', column('backup_heat_w', 1)],
-    ['envelope and fittings', 'wall', column('loss_w', -1)],
-    ['warming the feed', 'feed', column('feed_w', -1)],
-  ].filter(flow => flow[2] !== null);
+/** Mean flows of a month or an hour, W, part by part as the heat balance has them; out of the slurry with a minus. */
+export function flowsOf(flows, period, index) {
+  return flows.map(({column, name, sign}) => ({name, place: PLACES[column], inward: sign > 0,
+    watts: sign * period.columns[column][index] * 1000 / period.lengths_h[index]}));
 }
 
 /** Draws it: what stands where is usual, sizes and thicknesses are those of the design. */
@@ -48,7 +30,7 @@ export function drawTank(into, tank, flows, when, slurry) {
     wall: [right, surface + 40, 1, 0], fittings: [right, bottom - 18, 1, 0], base: [middle, base, 0, 1],
     sun: [x, bottom - 22, 1, 0], backup: [x, bottom - 62, 1, 0], feed: [x, surface + 18, -1, 0],
   };
-  const most = Math.max(50, ...flows.map(flow => Math.abs(flow[2])));
+  const most = Math.max(50, ...flows.map(flow => Math.abs(flow.watts)));
   const svg = drawn('svg', {viewBox: `0 0 ${SIZE.width} ${SIZE.height}`, role: 'img', 'aria-label':
     `The tank to scale, ${number(tank.width_m)} m wide inside, ${number(tank.depth_m)} m deep; its flows of ${when} stand in the list beside.`},
     drawn('rect', {x, y, width: px(outerWidth), height: px(outerHeight), fill: '#ece6d8', stroke: '#22262b', 'stroke-width': 1.5}),
@@ -59,7 +41,7 @@ export function drawTank(into, tank, flows, when, slurry) {
     drawn('text', {x: middle + px(tank.width_m) / 4, y: surface + px(tank.depth_m) / 2, 'text-anchor': 'middle'}, slurry),
     drawn('line', {x1: x, y1: base + 60, x2: x + px(0.5), y2: base + 60, stroke: '#22262b', 'stroke-width': 2}),
     drawn('text', {x: x + px(0.5) + 6, y: base + 65}, '0.5 m'),
-    flows.filter(flow => places[flow[1]]).map(flow => arrow(flow, places[flow[1]], most)));
+    flows.filter(flow => flow.place).map(flow => arrow(flow, places[flow.place], most)));
   into.replaceChildren(element('div', {class: 'flows'}, svg, list(flows, when)));
 }
 
@@ -81,9 +63,9 @@ function collector(tank, px, base) {
 }
 
 /** An arrow into the tank or out of it, the broader the stronger, with its W. */
-function arrow([name, , watts], [x, y, outX, outY], most) {
+function arrow({watts, inward: usually}, [x, y, outX, outY], most) {
   const length = 34, width = Math.max(1.5, 9 * Math.abs(watts) / most);
-  const inward = watts > 0 || (name === 'backup heater' || name.startsWith('sun'));
+  const inward = watts === 0 ? usually : watts > 0;
   const direction = inward ? [Math.abs(outX), outY] : [outX, outY];
   const from = inward ? [x - direction[0] * length, y] : [x, y];
   const to = [from[0] + direction[0] * length, from[1] + direction[1] * length];
@@ -98,10 +80,14 @@ function arrow([name, , watts], [x, y, outX, outY], most) {
     drawn('text', label, `${number(Math.abs(watts))} W`));
 }
 
+/** What comes in less what goes out warms the slurry and what is around it, or cools it. */
 function list(flows, when) {
+  const left = flows.reduce((sum, flow) => sum + flow.watts, 0);
+  const signed = watts => (watts > 0 ? '+' : watts < 0 ? '−' : '') + number(Math.abs(watts));
+  const row = (name, watts, more = {}) => element('tr', more, element('th', {scope: 'row'}, name), element('td', {}, signed(watts)));
   return element('div', {}, element('table', {},
     element('caption', {}, `Heat into the slurry (+) and out of it (−), ${when}`),
     element('thead', {}, element('tr', {}, element('th', {scope: 'col'}, 'flow'), element('th', {scope: 'col'}, 'W'))),
-    element('tbody', {}, flows.map(flow => element('tr', {}, element('th', {scope: 'row'}, flow[0]),
-      element('td', {}, (flow[2] > 0 ? '+' : flow[2] < 0 ? '−' : '') + number(Math.abs(flow[2]))))))));
+    element('tbody', {}, flows.map(flow => row(flow.name, flow.watts))),
+    element('tfoot', {}, row(left < 0 ? 'the slurry and its walls cool by' : 'left to warm the slurry and its walls', left))));
 }
