@@ -6,6 +6,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 
 /** A page of another origin on the same machine, and what it might try; each attempt tells "nothing" when it came to nothing. */
 final class Foreigner implements AutoCloseable {
@@ -27,6 +28,7 @@ final class Foreigner implements AutoCloseable {
             "a => new Promise(done => { const e = new EventSource(a + 'ask/1/events'); e.onmessage = () => done('events');"
                     + " e.onerror = () => { e.close(); done('nothing'); }; })");
 
+    private final List<String> referers = new CopyOnWriteArrayList<>();
     private final HttpServer server;
 
     Foreigner() throws IOException {
@@ -35,12 +37,18 @@ final class Foreigner implements AutoCloseable {
                 .getBytes(StandardCharsets.UTF_8);
         server.createContext("/", exchange -> {
             try (exchange) {
+                referers.addAll(exchange.getRequestHeaders().getOrDefault("Referer", List.of()));
                 exchange.getResponseHeaders().set("Content-Type", "text/html");
                 exchange.sendResponseHeaders(200, page.length);
                 exchange.getResponseBody().write(page);
             }
         });
         server.start();
+    }
+
+    /** From where browsers said that they came. */
+    List<String> referers() {
+        return referers;
     }
 
     String address() {

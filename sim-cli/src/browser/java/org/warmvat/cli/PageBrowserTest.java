@@ -418,6 +418,11 @@ class PageBrowserTest {
             page.reload();
             isUpToDate(page);
             assertEquals(before, page.locator("#text").inputValue());
+            page.evaluate("address => { location.href = address; }", foreigner.address());
+            page.waitForURL(foreigner.address());
+            assertTrue(
+                    foreigner.referers().stream().noneMatch(from -> from.startsWith(server.address())),
+                    "the address with its secret goes along to another place");
         }
     }
 }

@@ -87,7 +87,11 @@ final class PageCommand implements Callable<Integer> {
         String text = new String(design, StandardCharsets.UTF_8).replaceFirst("^\ufeff", "");
         return new PageServer.Start(
                 text,
-                weatherFile.map(file -> new PageServer.GivenWeather(Inputs.bytes(file), inputs.weather())),
+                weatherFile.map(file -> new PageServer.GivenWeather(
+                        Inputs.bytes(file),
+                        weather.way().layoutFile().map(Inputs::bytes),
+                        weather.way().fillHolesH(),
+                        inputs.weather())),
                 untilClosed);
     }
 

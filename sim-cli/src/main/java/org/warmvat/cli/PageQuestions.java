@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.option.Answering;
@@ -39,13 +40,18 @@ final class PageQuestions implements Questions {
             "--trace",
             "--help",
             "--layout",
-            "--log-layout",
             "--engine",
             "--threads",
             "--fill-holes",
             "--shard",
             "--resume",
             "--picture");
+
+    /** Joins folders of results that lie on the machine. */
+    private static final String MERGE = "merge";
+
+    /** Begins the sentences about a command line without files; the page always has a design and weather. */
+    private static final String WITHOUT = "Without ";
 
     private static final String DESIGN = "DESIGN";
     private static final String WEATHER = "WEATHER";
@@ -54,7 +60,7 @@ final class PageQuestions implements Questions {
     public List<Question> all() {
         List<Question> questions = new ArrayList<>();
         Warmvat.commandLine().getSubcommands().forEach((name, line) -> {
-            if (line.getCommand() instanceof Answering) {
+            if (line.getCommand() instanceof Answering && !name.equals(MERGE)) {
                 questions.add(question(name, line.getCommandSpec()));
             }
         });
@@ -79,8 +85,12 @@ final class PageQuestions implements Questions {
                 fields.add(new Field(option.longestName(), form, said(option), usual));
             }
         }
-        String says = String.join(" ", spec.usageMessage().description());
-        return new Question(name, says, fields, slots, takesSeveralDesigns(spec));
+        List<String> says = Arrays.asList(spec.usageMessage().description());
+        String more = says.stream()
+                .skip(1)
+                .filter(sentence -> !sentence.startsWith(WITHOUT))
+                .collect(Collectors.joining(" "));
+        return new Question(name, says.get(0), more, fields, slots, takesSeveralDesigns(spec));
     }
 
     private static boolean isOnThePage(OptionSpec option) {
@@ -152,7 +162,11 @@ final class PageQuestions implements Questions {
         for (OptionSpec option : spec.options()) {
             String name = option.longestName();
             if (isWeather(option)) {
-                words.add(name + "=" + given.weather());
+                words.add(name + "=" + given.weather().file());
+            } else if (name.equals("--layout")) {
+                given.weather().layout().ifPresent(layout -> words.add(name + "=" + layout));
+            } else if (name.equals("--fill-holes")) {
+                words.add(name + "=" + given.weather().fillHolesH());
             } else if (isFile(option) && given.files().containsKey(name)) {
                 words.add(name + "=" + given.files().get(name));
             } else if (options.containsKey(name)) {
@@ -162,7 +176,7 @@ final class PageQuestions implements Questions {
         for (PositionalParamSpec argument : inOrder(spec)) {
             switch (argument.paramLabel()) {
                 case DESIGN -> designs(argument, given).map(Path::toString).forEach(words::add);
-                case WEATHER -> words.add(given.weather().toString());
+                case WEATHER -> words.add(given.weather().file().toString());
                 default ->
                     Optional.ofNullable(given.files().get(argument.paramLabel()))
                             .map(Path::toString)
@@ -196,12 +210,19 @@ final class PageQuestions implements Questions {
     }
 
     @Override
-    public String starter(String litres, String setpointC, Path weather) throws NotAnswered {
+    public String starter(String litres, String setpointC, WeatherGiven weather) throws NotAnswered {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         CommandLine line = Warmvat.commandLine();
         line.setOut(new PrintWriter(out)).setErr(new PrintWriter(err)).setExpandAtFiles(false);
-        int code = line.execute("new", "--litres=" + litres, "--setpoint=" + setpointC, "--weather=" + weather);
+        List<String> words = new ArrayList<>(List.of(
+                "new",
+                "--litres=" + litres,
+                "--setpoint=" + setpointC,
+                "--weather=" + weather.file(),
+                "--fill-holes=" + weather.fillHolesH()));
+        weather.layout().ifPresent(layout -> words.add("--layout=" + layout));
+        int code = line.execute(words.toArray(String[]::new));
         if (code != ExitCode.DONE.number()) {
             throw new NotAnswered(err.toString().lines().toList());
         }

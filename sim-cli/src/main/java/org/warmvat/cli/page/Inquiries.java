@@ -2,7 +2,6 @@ package org.warmvat.cli.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,7 +29,7 @@ final class Inquiries {
     /**
      * Begins to answer.
      *
-     * @param asked name of the question, its options, the texts of designs and files
+     * @param asked name of the question, its options, the texts of designs, and further files in Base64
      * @throws Questions.NotAnswered when another question is not answered yet, or there is no such
      */
     synchronized Inquiry ask(JsonNode asked, Weathers.Kept weather) throws Questions.NotAnswered {
@@ -100,12 +99,21 @@ final class Inquiries {
             JsonNode content = asked.path("files").path(slot.name());
             if (content.isTextual()) {
                 String name = slot.name().replaceAll("[^A-Za-z]", "").toLowerCase(java.util.Locale.ROOT) + ".txt";
-                files.put(
-                        slot.name(),
-                        Files.write(folder.resolve(name), content.textValue().getBytes(StandardCharsets.UTF_8)));
+                files.put(slot.name(), Files.write(folder.resolve(name), content.binaryValue()));
             }
         }
-        return new Questions.Given(design, pinned, Files.write(folder.resolve("weather.csv"), weather.bytes()), files);
+        return new Questions.Given(design, pinned, laidOut(folder, weather), files);
+    }
+
+    private static Questions.WeatherGiven laidOut(Path folder, Weathers.Kept weather) throws IOException {
+        Weathers.Source source = weather.source();
+        Optional<Path> layout = Optional.empty();
+        if (source.layout().isPresent()) {
+            layout = Optional.of(Files.write(
+                    folder.resolve("layout.yaml"), source.layout().get()));
+        }
+        Path file = Files.write(folder.resolve("weather.csv"), source.bytes());
+        return new Questions.WeatherGiven(file, layout, source.fillHolesH());
     }
 
     private static void remove(Path folder) throws IOException {
@@ -120,7 +128,7 @@ final class Inquiries {
     String starter(String litres, String setpointC, Weathers.Kept weather) throws Exception {
         Path folder = Files.createTempDirectory("warmvat-page");
         try {
-            return questions.starter(litres, setpointC, Files.write(folder.resolve("weather.csv"), weather.bytes()));
+            return questions.starter(litres, setpointC, laidOut(folder, weather));
         } finally {
             remove(folder);
         }

@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +42,7 @@ public final class PageServer implements AutoCloseable {
     private static final int MOST_STREAMS = 4;
     private static final long BEAT_MS = 2000;
     private static final Pattern ASKED = Pattern.compile("ask/([0-9]{1,6})/([a-z.]{1,12})");
-    private static final Pattern FILL = Pattern.compile("fill=([0-9]{1,3})");
+    private static final Pattern READING = Pattern.compile("fill=([0-9]{1,3})&layout=([0-9]{1,7})");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final HttpServer server;
@@ -70,9 +71,11 @@ public final class PageServer implements AutoCloseable {
      * Weather that was read.
      *
      * @param bytes its file
+     * @param layout its layout file, where it was given with one
+     * @param fillHolesH longest hole that was filled, h
      * @param weather what stands in it
      */
-    public record GivenWeather(byte[] bytes, Weather weather) {}
+    public record GivenWeather(byte[] bytes, Optional<byte[]> layout, int fillHolesH, Weather weather) {}
 
     private PageServer(HttpServer server, Start start, Questions questions) {
         this.server = server;
@@ -81,7 +84,9 @@ public final class PageServer implements AutoCloseable {
         door = new Door(server.getAddress().getPort(), System::nanoTime);
         inquiries = new Inquiries(questions);
         closing = new Closing(start.untilClosed(), this::close);
-        start.weather().ifPresent(given -> weathers.take(given.bytes(), given.weather()));
+        start.weather()
+                .ifPresent(given -> weathers.take(
+                        new Weathers.Source(given.bytes(), given.layout(), given.fillHolesH()), given.weather()));
     }
 
     /**
@@ -222,19 +227,24 @@ public final class PageServer implements AutoCloseable {
         };
     }
 
+    /** A weather file, and before it in the same body its layout file, of so many bytes as the query says. */
     private Reply weather(HttpExchange exchange, byte[] body) throws Exception {
         String query =
-                Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse("fill=0");
-        Matcher fill = FILL.matcher(query);
-        if (!fill.matches()) {
+                Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse("fill=0&layout=0");
+        Matcher reading = READING.matcher(query);
+        if (!reading.matches() || Integer.parseInt(reading.group(2)) > body.length) {
             return Reply.empty(400);
         }
-        String lead = new String(body, 0, Math.min(body.length, 40), StandardCharsets.UTF_8);
-        boolean normals = lead.contains("# warmvat normals");
+        int layoutBytes = Integer.parseInt(reading.group(2));
+        byte[] file = Arrays.copyOfRange(body, layoutBytes, body.length);
+        String lead = new String(file, 0, Math.min(file.length, 40), StandardCharsets.UTF_8);
+        if (lead.contains("# warmvat normals")) {
+            return Reply.json(Weathers.told(weathers.takeNormals(new String(file, StandardCharsets.UTF_8))));
+        }
+        Optional<byte[]> layout =
+                Optional.of(Arrays.copyOf(body, layoutBytes)).filter(some -> some.length > 0);
         return Reply.json(Weathers.told(
-                normals
-                        ? weathers.takeNormals(new String(body, StandardCharsets.UTF_8))
-                        : weathers.take(body, Integer.parseInt(fill.group(1)))));
+                weathers.take(new Weathers.Source(file, layout, Integer.parseInt(reading.group(1))))));
     }
 
     private Reply asked(JsonNode body) throws Exception {

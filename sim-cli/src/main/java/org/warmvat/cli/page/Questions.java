@@ -14,12 +14,13 @@ public interface Questions {
      * A question.
      *
      * @param name name of the command
-     * @param says what it tells
+     * @param says what it tells, in a sentence
+     * @param more what else is to be known of it
      * @param fields what may be set
      * @param files further files it takes, by the name they have in its help
      * @param pinned whether it compares with another design
      */
-    record Question(String name, String says, List<Field> fields, List<Slot> files, boolean pinned) {}
+    record Question(String name, String says, String more, List<Field> fields, List<Slot> files, boolean pinned) {}
 
     /**
      * An option.
@@ -48,7 +49,16 @@ public interface Questions {
      * @param weather the weather
      * @param files further files by the names of their slots
      */
-    record Given(Path design, Optional<Path> pinned, Path weather, Map<String, Path> files) {}
+    record Given(Path design, Optional<Path> pinned, WeatherGiven weather, Map<String, Path> files) {}
+
+    /**
+     * A weather file and how it is read.
+     *
+     * @param file the file
+     * @param layout its layout file, where it has one
+     * @param fillHolesH longest hole that is filled, h
+     */
+    record WeatherGiven(Path file, Optional<Path> layout, int fillHolesH) {}
 
     /** Everything that can be asked. */
     List<Question> all();
@@ -70,7 +80,7 @@ public interface Questions {
      *
      * @throws NotAnswered with the program's own sentences when there is none
      */
-    String starter(String litres, String setpointC, Path weather) throws NotAnswered;
+    String starter(String litres, String setpointC, WeatherGiven weather) throws NotAnswered;
 
     /** There is no answer. */
     final class NotAnswered extends Exception {

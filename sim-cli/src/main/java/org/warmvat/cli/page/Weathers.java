@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.file.LayoutDocument;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.tank.Runner;
 import org.warmvat.weather.MonthSummary;
@@ -22,6 +23,7 @@ import org.warmvat.weather.file.NormalsFile;
 import org.warmvat.weather.file.Reading;
 import org.warmvat.weather.file.WarmvatCsvText;
 import org.warmvat.weather.file.WeatherFiles;
+import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.made.MadeYear;
 import org.warmvat.weather.made.Normals;
 
@@ -41,18 +43,52 @@ final class Weathers {
      * A weather file that was read.
      *
      * @param id what the page calls it
-     * @param bytes as it came
+     * @param source as it came
      * @param file its name in results, and its hash
      * @param runner starts tanks in it
      */
-    record Kept(String id, byte[] bytes, InputFile file, Runner runner) {
+    record Kept(String id, Source source, InputFile file, Runner runner) {
 
-        Kept(String id, byte[] bytes, Runner runner) {
-            this(id, bytes, InputFile.of("weather", "weather.csv", bytes), runner);
+        Kept(String id, Source source, Weather weather) {
+            this(
+                    id,
+                    source,
+                    InputFile.of("weather", "weather.csv", source.bytes()),
+                    new Runner(weather, new ExponentialEngine()));
         }
 
         Weather weather() {
             return runner.file();
+        }
+    }
+
+    /**
+     * A weather file as it came, and how it is read.
+     *
+     * @param bytes the file
+     * @param layout the layout file that says how it is laid out, where it is not to be recognised
+     * @param fillHolesH longest hole that is filled from the days beside, h
+     */
+    public record Source(byte[] bytes, Optional<byte[]> layout, int fillHolesH) {
+
+        /** A file that is recognised and without long holes. */
+        static Source plain(byte[] bytes) {
+            return new Source(bytes, Optional.empty(), 0);
+        }
+
+        private String id() {
+            String own = hash(bytes) + "-" + fillHolesH;
+            return layout.map(file -> own + "-" + hash(file)).orElse(own);
+        }
+
+        private static String hash(byte[] bytes) {
+            return InputFile.of("weather", "", bytes).sha256().substring(0, 16);
+        }
+
+        private Reading reading() {
+            Optional<Layout> read =
+                    layout.map(file -> LayoutDocument.parse("layout file", new String(file, StandardCharsets.UTF_8)));
+            return new Reading(read, fillHolesH, Reading.USUAL.beside());
         }
     }
 
@@ -64,7 +100,7 @@ final class Weathers {
     /** A weather file by what the page calls it; empty when it was dropped too long ago. */
     synchronized Optional<Kept> of(String id) throws WeatherRefused {
         if (!kept.containsKey(id) && SAMPLES.contains(id)) {
-            return Optional.of(keep(id, sample(id), Reading.USUAL));
+            return Optional.of(keep(id, Source.plain(sample(id))));
         }
         return Optional.ofNullable(kept.get(id));
     }
@@ -73,11 +109,10 @@ final class Weathers {
      * Takes a file in.
      *
      * @throws WeatherRefused with every fault found
+     * @throws org.warmvat.cli.file.InputRefused with every fault of its layout file
      */
-    Kept take(byte[] bytes, int fillHolesH) throws WeatherRefused {
-        String id = InputFile.of("weather", "", bytes).sha256().substring(0, 16) + "-" + fillHolesH;
-        Reading reading = new Reading(Optional.empty(), fillHolesH, Reading.USUAL.beside());
-        return keep(id, bytes, reading);
+    Kept take(Source source) throws WeatherRefused {
+        return keep(source.id(), source);
     }
 
     /**
@@ -88,17 +123,16 @@ final class Weathers {
     Kept takeNormals(String text) throws WeatherRefused {
         Normals normals = NormalsFile.parse("monthly means", text);
         String made = WarmvatCsvText.of(MadeYear.of(normals), MadeYear.origin(normals));
-        return take(made.getBytes(StandardCharsets.UTF_8), 0);
+        return take(Source.plain(made.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Takes in the weather that the command was given. */
-    synchronized Kept take(byte[] bytes, Weather weather) {
-        return put(new Kept("given", bytes, new Runner(weather, new ExponentialEngine())));
+    Kept take(Source source, Weather weather) {
+        return put(new Kept("given", source, weather));
     }
 
-    private Kept keep(String id, byte[] bytes, Reading reading) throws WeatherRefused {
-        Weather weather = WeatherFiles.read("weather file", bytes, reading);
-        return put(new Kept(id, bytes, new Runner(weather, new ExponentialEngine())));
+    private Kept keep(String id, Source source) throws WeatherRefused {
+        return put(new Kept(id, source, WeatherFiles.read("weather file", source.bytes(), source.reading())));
     }
 
     private synchronized Kept put(Kept one) {

@@ -50,6 +50,9 @@ function isBeingTyped(group) {
 
 const isRequired = (block, key) => block.required?.includes(key) ?? false;
 const words = key => key.replaceAll('_', ' ');
+
+/** The unit stands behind the field. */
+const label = (key, unit) => words(unit && key.toLowerCase().endsWith(`_${unit.toLowerCase()}`) ? key.slice(0, -unit.length - 1) : key);
 const set = (path, value) => change([[path, value]]);
 
 /** Faults of a path, in the program's words, without the file's name. */
@@ -79,7 +82,7 @@ function single(path, key, property, value, required) {
   if (wrong) control.setAttribute('aria-invalid', 'true');
   if (property.type === 'string' && !property.enum && required) control.required = true;
   const unit = property['x-unit'];
-  return element('div', {class: 'field'}, element('label', {for: id}, words(key)), control, unit ? ` ${unit}` : null,
+  return element('div', {class: 'field'}, element('label', {for: id}, label(key, unit)), control, unit ? ` ${unit}` : null,
     element('p', {class: 'help', id: `${id}-help`}, help(property, path, required)),
     wrong ? element('p', {class: 'wrong'}, wrong) : null);
 }
@@ -87,7 +90,7 @@ function single(path, key, property, value, required) {
 function help(property, path, required) {
   const parts = [property.description];
   if (property.minimum !== undefined) parts.push(`${property.minimum} to ${property.maximum}`);
-  if (property.default !== undefined) parts.push(`usual ${typeof property.default === 'object' ? JSON.stringify(property.default) : property.default}`);
+  if (property.default !== undefined) parts.push(`usual ${typeof property.default === 'object' ? JSON.stringify(property.default) : words(String(property.default))}`);
   else if (property['x-otherwise']) parts.push(`otherwise ${property['x-otherwise']}`);
   else if (work.year?.numbers[path] !== undefined && !required) parts.push(`now ${number(work.year.numbers[path])}`);
   if (property['x-default-when']) parts.push(`where ${property['x-default-when']}`);
@@ -99,7 +102,7 @@ function controlFor(property, path, value) {
     const options = property.enum ?? ['true', 'false'];
     const taken = text => property.type === 'boolean' ? text === 'true' : text;
     return element('select', {onchange: event => set(path, event.target.value === '' ? undefined : taken(event.target.value))},
-      element('option', {value: ''}, property.default !== undefined ? `usual: ${property.default}` : 'not given'),
+      element('option', {value: ''}, property.default !== undefined ? `usual: ${words(String(property.default))}` : 'not given'),
       options.map(option => element('option', {value: option, selected: String(value) === option}, words(option))));
   }
   const isNumber = property.type === 'number' || property.type === 'integer';

@@ -3,6 +3,8 @@ import {byId, element} from './elements.js';
 import {work} from './design.js';
 import {Refused, ask, follow, report, stopAsking} from './server.js';
 
+const OTHER = 'another-design';
+const PIECE = 8192;
 let asking = 0;
 
 /** Makes a card for each question. */
@@ -11,22 +13,27 @@ export function makeQuestions(questions) {
   byId('cancel').addEventListener('click', () => stopAsking(asking));
 }
 
+/** Files that are needed stand in the open, all else behind a line that opens. */
 function card(question) {
   const id = `q-${question.name}`;
-  const options = question.fields.map(field => option(id, field));
-  const files = question.files.map(slot => element('div', {class: 'field'},
-    element('label', {for: `${id}${slot.name}`}, slot.needed ? `${slot.name} (needed)` : slot.name),
-    element('input', {id: `${id}${slot.name}`, type: 'file'}), element('p', {class: 'help'}, slot.says)));
+  const file = slot => element('div', {class: 'field'}, element('label', {for: `${id}${slot.name}`}, words(slot.name)),
+    element('input', {id: `${id}${slot.name}`, type: 'file'}), element('p', {class: 'help'}, slot.says));
+  const other = question.pinned ? [file({name: OTHER, says: 'A design file in place of the pinned design.'})] : [];
+  const more = [question.more ? element('p', {class: 'help'}, question.more) : null, ...question.fields.map(field => option(id, field)),
+    ...question.files.filter(slot => !slot.needed).map(file), ...other].filter(Boolean);
   return element('div', {class: 'question'}, element('h3', {}, question.name), element('p', {}, question.says),
-    question.pinned ? element('p', {}, 'On this page it is the design at work against the pinned one.') : null,
+    question.pinned ? element('p', {}, 'On this page: the design at work against the pinned one or another file.') : null,
+    question.files.filter(slot => slot.needed).map(file),
     element('button', {type: 'button', class: 'main', id, 'aria-label': `Ask ${question.name}`, onclick: () => put(question, id)}, 'Ask'),
-    options.length + files.length === 0 ? null : element('details', {open: question.files.some(slot => slot.needed)}, element('summary', {}, `Options of ${question.name}`), options, files));
+    more.length === 0 ? null : element('details', {}, element('summary', {}, `Options of ${question.name}`), more));
 }
+
+const words = name => name.replace(/^--/, '').replaceAll('-', ' ').toLowerCase();
 
 function option(id, field) {
   const at = `${id}${field.name}`;
   const control = field.form === '' ? element('input', {id: at, type: 'checkbox'}) : element('input', {id: at, type: 'text', placeholder: field.usual || field.form});
-  return element('div', {class: 'field'}, element('label', {for: at}, field.name.replace(/^--/, '').replaceAll('-', ' ')), control, element('p', {class: 'help'}, field.says));
+  return element('div', {class: 'field'}, element('label', {for: at}, words(field.name)), control, element('p', {class: 'help'}, field.says));
 }
 
 async function put(question, id) {
@@ -37,8 +44,9 @@ async function put(question, id) {
   });
   for (const slot of question.files) {
     const file = byId(`${id}${slot.name}`).files[0];
-    if (file) files[slot.name] = await file.text();
+    if (file) files[slot.name] = await inBase64(file);
   }
+  const pinned = question.pinned && byId(id + OTHER).files[0] ? await byId(id + OTHER).files[0].text() : work.pinned?.text;
   byId('asked').hidden = false;
   byId('asked-heading').textContent = `${question.name}: the answer`;
   byId('asked-heading').focus();
@@ -47,7 +55,7 @@ async function put(question, id) {
   byId('reached').textContent = 'working';
   byId('working').hidden = false;
   try {
-    const asked = {question: question.name, options, files, text: work.text, pinned: work.pinned?.text, weather: work.weather};
+    const asked = {question: question.name, options, files, text: work.text, pinned, weather: work.weather};
     asking = (await ask(asked)).number;
     const ended = await follow(asking, reached);
     await show(ended, asking);
@@ -56,6 +64,14 @@ async function put(question, id) {
     fault(refused.told.sentences);
   }
   byId('working').hidden = true;
+}
+
+/** Bytes as they are: a logger's text need not be UTF-8. */
+async function inBase64(file) {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  let text = '';
+  for (let at = 0; at < bytes.length; at += PIECE) text += String.fromCharCode(...bytes.subarray(at, at + PIECE));
+  return btoa(text);
 }
 
 function reached(state) {
@@ -90,6 +106,6 @@ function lowered(node) {
   copy.querySelectorAll('a[href^="#"]').forEach(link => link.replaceWith(link.textContent));
   copy.removeAttribute('id');
   if (copy.tagName === 'SECTION') copy.setAttribute('aria-label', 'The report in short');
-  const level = {H1: 'h4', H2: 'h4'}[copy.tagName];
-  return level ? element(level, {}, copy.textContent) : copy;
+  copy.querySelectorAll('h1, h2, h3').forEach(head => head.replaceWith(element('h4', {}, head.textContent)));
+  return /^H[123]$/.test(copy.tagName) ? element('h4', {}, copy.textContent) : copy;
 }

@@ -26,7 +26,7 @@ const json = async response => (await response).json();
 
 export const begin = () => json(answered(fetch('start')));
 export const sample = id => json(post('sample', JSON.stringify({weather: id})));
-export const takeWeather = (bytes, fillHours) => json(post(`weather?fill=${fillHours}`, bytes));
+export const takeWeather = (bytes, fillHours, layoutBytes) => json(post(`weather?fill=${fillHours}&layout=${layoutBytes}`, bytes));
 export const ask = asked => json(post('ask', JSON.stringify(asked)));
 export const stopAsking = number => post(`ask/${number}/stop`, '');
 export const starter = asked => json(post('new', JSON.stringify(asked)));

@@ -1,17 +1,24 @@
 /** The tank to scale, with its flows in W. */
 import {drawn, element, number} from './elements.js';
 
-const SIZE = {width: 420, height: 380};
+const SIZE = {width: 470, height: 390};
 
-/** Where a flow is drawn, by its column; one that has no place here stands in the list alone. */
+/** Flows that have a place in the drawing, by their columns, with what stands beside the arrow; all others stand in the list alone. */
 const PLACES = {
-  solar_heat_kwh: 'sun', backup_heat_kwh: 'backup', envelope_loss_wall_kwh: 'wall', envelope_loss_dry_wall_kwh: 'dry',
-  envelope_loss_lid_kwh: 'lid', envelope_loss_floor_kwh: 'base', fittings_loss_kwh: 'fittings', feed_heat_kwh: 'feed', gas_loss_kwh: 'gas',
+  solar_heat_kwh: ['sun', 'sun'], backup_heat_kwh: ['backup', 'backup heater'], envelope_loss_wall_kwh: ['wall', 'wall'],
+  envelope_loss_dry_wall_kwh: ['dry', 'wall, dry'], envelope_loss_lid_kwh: ['lid', 'lid'], envelope_loss_floor_kwh: ['base', 'base'],
+  fittings_loss_kwh: ['fittings', 'fittings'], feed_heat_kwh: ['feed', 'feed'], gas_loss_kwh: ['gas', 'gas'],
+};
+
+/** In the list they are told apart in full. */
+const NAMES = {
+  shaft_heat_kwh: "mixer's shaft", reaction_heat_kwh: 'reaction', solar_heat_kwh: 'sun, through its coil', backup_heat_kwh: 'backup heater',
+  feed_heat_kwh: 'warming the feed', envelope_loss_dry_wall_kwh: 'wall round the gas', gas_loss_kwh: 'vapour in the gas',
 };
 
 /** Mean flows of a month or an hour, W, part by part as the heat balance has them; out of the slurry with a minus. */
 export function flowsOf(flows, period, index) {
-  return flows.map(({column, name, sign}) => ({name, place: PLACES[column], inward: sign > 0,
+  return flows.map(({column, name, sign}) => ({name: NAMES[column] ?? name, place: PLACES[column]?.[0], mark: PLACES[column]?.[1], inward: sign > 0,
     watts: sign * period.columns[column][index] * 1000 / period.lengths_h[index]}));
 }
 
@@ -20,7 +27,7 @@ export function drawTank(into, tank, flows, when, slurry) {
   const outerWidth = tank.width_m + 2 * tank.wall_m;
   const outerHeight = tank.depth_m + tank.headspace_m + tank.lid_m + tank.base_m;
   const scale = Math.min(190 / outerWidth, 215 / outerHeight);
-  const x = (SIZE.width - outerWidth * scale) / 2 + 30, y = 95;
+  const x = (SIZE.width - outerWidth * scale) / 2 + 48, y = 75;
   const px = metres => metres * scale;
   const inner = {x: x + px(tank.wall_m), y: y + px(tank.lid_m), width: px(tank.width_m), height: px(tank.depth_m + tank.headspace_m)};
   const surface = inner.y + px(tank.headspace_m), bottom = inner.y + inner.height, base = y + px(outerHeight);
@@ -55,7 +62,7 @@ function coil(inner, y) {
 /** The collector seen from the side, to scale as if it were square. */
 function collector(tank, px, base) {
   if (tank.collector_m2 <= 0) return null;
-  const length = Math.min(130, px(Math.sqrt(tank.collector_m2))), angle = tank.tilt_deg * Math.PI / 180;
+  const length = Math.min(95, px(Math.sqrt(tank.collector_m2))), angle = tank.tilt_deg * Math.PI / 180;
   const x1 = 8, y1 = base;
   const x2 = x1 + Math.max(6, length * Math.cos(angle)), y2 = y1 - length * Math.sin(angle);
   return drawn('g', {}, drawn('line', {x1, y1, x2, y2, stroke: '#22262b', 'stroke-width': 5}),
@@ -63,7 +70,7 @@ function collector(tank, px, base) {
 }
 
 /** An arrow into the tank or out of it, the broader the stronger, with its W. */
-function arrow({watts, inward: usually}, [x, y, outX, outY], most) {
+function arrow({watts, mark, inward: usually}, [x, y, outX, outY], most) {
   const length = 34, width = Math.max(1.5, 9 * Math.abs(watts) / most);
   const inward = watts === 0 ? usually : watts > 0;
   const direction = inward ? [Math.abs(outX), outY] : [outX, outY];
@@ -73,21 +80,21 @@ function arrow({watts, inward: usually}, [x, y, outX, outY], most) {
   const tip = `${to[0]},${to[1]} ${to[0] - dx * head - dy * head},${to[1] - dy * head - dx * head} ${to[0] - dx * head + dy * head},${to[1] - dy * head + dx * head}`;
   const colour = inward ? '#8e2a1e' : '#1b4965';
   const label = outY !== 0
-    ? {x: to[0] + 8, y: to[1] + (outY > 0 ? 4 : 4), 'text-anchor': 'start'}
-    : {x: (inward ? from[0] - 4 : to[0] + outX * 5), y: to[1] + 4, 'text-anchor': inward || outX < 0 ? 'end' : 'start'};
+    ? {x: to[0] + 9, y: outY > 0 ? to[1] - 8 : to[1] + 3, 'text-anchor': 'start'}
+    : {x: x + (outX < 0 || x < SIZE.width / 2 ? -1 : 1) * (length + 6), y: y - 3, 'text-anchor': outX < 0 || x < SIZE.width / 2 ? 'end' : 'start'};
   return drawn('g', {}, drawn('line', {x1: from[0], y1: from[1], x2: to[0] - dx * head, y2: to[1] - dy * head, stroke: colour, 'stroke-width': width}),
     drawn('polygon', {points: tip, fill: colour}),
-    drawn('text', label, `${number(Math.abs(watts))} W`));
+    drawn('text', label, drawn('tspan', {x: label.x, class: 'mark'}, mark), drawn('tspan', {x: label.x, dy: 15}, `${number(Math.abs(watts))} W`)));
 }
 
 /** What comes in less what goes out warms the slurry and what is around it, or cools it. */
 function list(flows, when) {
   const left = flows.reduce((sum, flow) => sum + flow.watts, 0);
   const signed = watts => (watts > 0 ? '+' : watts < 0 ? '−' : '') + number(Math.abs(watts));
-  const row = (name, watts, more = {}) => element('tr', more, element('th', {scope: 'row'}, name), element('td', {}, signed(watts)));
+  const row = (name, watts) => element('tr', {}, element('th', {scope: 'row'}, name), element('td', {}, signed(watts)));
   return element('div', {}, element('table', {},
     element('caption', {}, `Heat into the slurry (+) and out of it (−), ${when}`),
     element('thead', {}, element('tr', {}, element('th', {scope: 'col'}, 'flow'), element('th', {scope: 'col'}, 'W'))),
     element('tbody', {}, flows.map(flow => row(flow.name, flow.watts))),
-    element('tfoot', {}, row(left < 0 ? 'the slurry and its walls cool by' : 'left to warm the slurry and its walls', left))));
+    element('tfoot', {}, row('left over: slurry and walls warm (+) or cool (−)', left))));
 }

@@ -15,22 +15,40 @@ const MEANS = [
 /** Makes the panel and shows what the page began with. */
 export function makeWeather(samples, told) {
   const faults = element('div', {class: 'fault', role: 'alert', hidden: true, id: 'weather-faults'});
-  const select = element('select', {id: 'sample', onchange: () => select.value && take(() => sample(select.value))},
+  const select = element('select', {id: 'sample', onchange: () => { given = null; if (select.value) take(() => sample(select.value)); }},
     element('option', {value: ''}, 'choose'), samples.map(name => element('option', {value: name}, `${name.replaceAll('-', ' ')} (invented)`)));
-  const file = element('input', {id: 'weather-file', type: 'file', accept: '.csv,.txt,.epw,.json', onchange: () => file.files[0] && own(file.files[0])});
+  const file = element('input', {id: 'weather-file', type: 'file', onchange: () => own([...file.files])});
+  const layout = element('input', {id: 'weather-layout', type: 'file', accept: '.yaml,.yml,.json', onchange: () => again()});
   const drop = element('div', {class: 'drop', id: 'weather-drop',
     ondragover: event => { event.preventDefault(); drop.classList.add('over'); },
     ondragleave: () => drop.classList.remove('over'),
-    ondrop: event => { event.preventDefault(); drop.classList.remove('over'); if (event.dataTransfer.files[0]) own(event.dataTransfer.files[0]); }},
-    element('label', {for: 'weather-file'}, 'Own weather file, chosen or dropped here: '), file, element('br'),
-    element('label', {for: 'fill'}, 'Fill holes of up to '), element('input', {id: 'fill', type: 'number', min: 0, max: 672, value: 0}), ' hours from the days beside');
+    ondrop: event => { event.preventDefault(); drop.classList.remove('over'); own([...event.dataTransfer.files]); }},
+    element('p', {}, element('label', {for: 'weather-file'}, 'Own weather file, chosen or dropped here: '), file),
+    element('p', {}, element('label', {for: 'weather-layout'}, 'Its layout file, where the program does not know how it is laid out: '), layout),
+    element('p', {class: 'help'}, 'A layout says in which column what stands; both files may be dropped together. The command “weather layout” proposes one.'),
+    element('p', {}, element('label', {for: 'fill'}, 'Fill holes of up to '), element('input', {id: 'fill', type: 'number', min: 0, max: 672, value: 0, onchange: () => again()}),
+      ' hours from the days beside'));
   byId('weather').append(element('p', {id: 'weather-told'}),
     element('label', {for: 'sample'}, 'Sample: '), select, drop, means(), faults, element('div', {id: 'weather-read'}));
   show(told);
 }
 
-function own(file) {
-  return take(async () => takeWeather(await file.arrayBuffer(), Number(byId('fill').value)));
+let given = null;
+let layout = null;
+
+/** Takes files that were chosen or dropped: of several, the layout is the one that a design could be, too. */
+function own(files) {
+  const isLayout = file => /\.(ya?ml|json)$/i.test(file.name);
+  layout = files.length > 1 ? files.find(isLayout) ?? null : null;
+  given = files.find(file => file !== layout) ?? null;
+  return again();
+}
+
+/** Reads the file at hand, anew when its layout or the holes to fill were changed. */
+function again() {
+  const by = layout ?? byId('weather-layout').files[0] ?? null;
+  if (given === null) return null;
+  return take(() => takeWeather(new Blob(by ? [by, given] : [given]), Number(byId('fill').value), by ? by.size : 0));
 }
 
 async function take(reading) {
@@ -65,7 +83,7 @@ function means() {
   const place = [['latitude', 'Latitude, °', 50], ['longitude', 'Longitude, °', 10], ['elevation', 'Elevation, m', 200], ['offset', 'Clock, hours from UTC', 1]];
   return element('details', {class: 'means'}, element('summary', {}, 'Twelve monthly means, typed in'),
     element('p', {class: 'help'}, 'The numbers below are invented: put those of the place in. The year of hours made of them is synthetic.'),
-    element('div', {class: 'bar'}, place.map(([id, label, value]) => [element('label', {for: `place-${id}`}, label), cell(`place-${id}`, label, value)])),
+    element('div', {class: 'bar'}, place.map(([id, label, value]) => element('span', {class: 'pair'}, element('label', {for: `place-${id}`}, label), ' ', cell(`place-${id}`, label, value)))),
     element('div', {class: 'wide', tabindex: 0, role: 'region', 'aria-label': 'Means of the months'}, element('table', {},
       element('caption', {}, 'Means of the months'),
       element('thead', {}, element('tr', {}, ['month', ...MEANS.map(mean => mean.label)].map(head => element('th', {scope: 'col'}, head)))),
@@ -78,5 +96,6 @@ function make() {
   const lines = ['# warmvat normals 1', '# site: means typed in', `# latitude_deg: ${value('place-latitude')}`, `# longitude_deg: ${value('place-longitude')}`,
     `# elevation_m: ${value('place-elevation')}`, `# utc_offset_h: ${value('place-offset')}`, '# seed: 1', ['month', ...MEANS.map(mean => mean.key)].join(),
     ...MONTHS.map((month, i) => [i + 1, ...MEANS.map(mean => value(`${mean.id}-${i}`))].join()), ''];
-  return take(() => takeWeather(lines.join('\n'), 0));
+  given = null;
+  return take(() => takeWeather(lines.join('\n'), 0, 0));
 }

@@ -15,7 +15,6 @@ import java.net.NetworkInterface;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +54,7 @@ class PageServerTest {
     private final Questions questions = new Questions() {
         @Override
         public List<Question> all() {
-            return List.of(new Question("wait", "Waits.", List.of(), List.of(), false));
+            return List.of(new Question("wait", "Waits.", "", List.of(), List.of(), false));
         }
 
         @Override
@@ -71,7 +70,7 @@ class PageServerTest {
         }
 
         @Override
-        public String starter(String litres, String setpointC, Path weather) {
+        public String starter(String litres, String setpointC, WeatherGiven weather) {
             return litres;
         }
     };
@@ -87,60 +86,26 @@ class PageServerTest {
         server.close();
     }
 
-    private record Answer(String head, byte[] body) {
-        int code() {
-            return Integer.parseInt(head.split(" ")[1]);
-        }
-
-        String text() {
-            return new String(body, StandardCharsets.UTF_8);
-        }
-    }
-
-    /** Sends bytes as they are and reads until the server closes. */
-    private Answer raw(byte[] request) throws IOException {
-        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
-            socket.getOutputStream().write(request);
-            byte[] all = socket.getInputStream().readAllBytes();
-            String text = new String(all, StandardCharsets.ISO_8859_1);
-            int end = text.indexOf("\r\n\r\n");
-            byte[] body = java.util.Arrays.copyOfRange(all, Math.min(all.length, end + 4), all.length);
-            return new Answer(text.substring(0, Math.max(0, end)), body);
-        }
-    }
-
     private String host() {
         return address.getAuthority();
     }
 
-    private Answer sent(String method, String path, byte[] body, String... headers) throws IOException {
-        StringBuilder head = new StringBuilder(method + " " + path + " HTTP/1.1\r\nConnection: close\r\n");
-        boolean ownHost = List.of(headers).stream().noneMatch(header -> header.startsWith("Host:"));
-        head.append(ownHost ? "Host: " + host() + "\r\n" : "");
-        for (String header : headers) {
-            head.append(header).append("\r\n");
-        }
-        head.append(method.equals("GET") ? "" : "Content-Length: " + body.length + "\r\n")
-                .append("\r\n");
-        byte[] start = head.toString().getBytes(StandardCharsets.UTF_8);
-        byte[] all = java.util.Arrays.copyOf(start, start.length + body.length);
-        System.arraycopy(body, 0, all, start.length, body.length);
-        return raw(all);
+    private PageWire.Answer sent(String method, String path, byte[] body, String... headers) throws IOException {
+        return new PageWire(address).sent(method, path, body, headers);
     }
 
-    private Answer got(String path, String... headers) throws IOException {
-        return sent("GET", address.getPath() + path, new byte[0], headers);
+    private PageWire.Answer got(String path, String... headers) throws IOException {
+        return new PageWire(address).got(path, headers);
     }
 
-    private Answer posted(String path, String body) throws IOException {
-        return sent(
-                "POST", address.getPath() + path, body.getBytes(StandardCharsets.UTF_8), "Origin: http://" + host());
+    private PageWire.Answer posted(String path, String body) throws IOException {
+        return new PageWire(address).posted(path, body);
     }
 
     @Test
     void thePageAndItsPartsCarryAStrictPolicy() throws IOException {
         for (String path : List.of("", "page.css", "page.js", "uplot.js", "start")) {
-            Answer answer = got(path);
+            PageWire.Answer answer = got(path);
             assertEquals(200, answer.code(), path);
             assertTrue(
                     answer.head()
@@ -210,7 +175,7 @@ class PageServerTest {
                 "/" + "0".repeat(32) + "/start",
                 secret.toUpperCase(java.util.Locale.ROOT) + "start",
                 "/x" + secret + "start")) {
-            Answer answer = sent("GET", path, new byte[0]);
+            PageWire.Answer answer = sent("GET", path, new byte[0]);
             assertTrue(answer.code() == 404 || answer.code() == 400, path + ": " + answer.head());
             assertEquals("", answer.text(), path);
         }
@@ -242,7 +207,7 @@ class PageServerTest {
 
     @Test
     void tooMuchIsRefused() throws IOException {
-        Answer answer = posted("year", " ".repeat(2_000_001));
+        PageWire.Answer answer = posted("year", " ".repeat(2_000_001));
         assertEquals(413, answer.code());
         assertEquals("{\"sentences\":[\"More than 2000000 bytes, expected fewer.\"]}", answer.text());
         assertEquals(413, posted("closed", " ".repeat(2_000_001)).code());
@@ -291,7 +256,7 @@ class PageServerTest {
         String asked = "{\"page\":\"a\",\"number\":1,\"weather\":\"cool-maritime-hills\",\"text\":"
                 + new String(Reply.jsonBytes(DESIGN), StandardCharsets.UTF_8)
                 + ",\"set\":[{\"path\":\"solar.area_m2\",\"value\":-3}]}";
-        Answer answer = posted("year", asked);
+        PageWire.Answer answer = posted("year", asked);
         assertEquals(422, answer.code());
         assertTrue(
                 answer.text()
@@ -299,7 +264,7 @@ class PageServerTest {
                                 "{\"sentences\":[\"design.yaml line 60: solar.area_m2 -3, expected a number, 0 to 1000 m2\"],\"text\":\""),
                 answer.text());
         assertTrue(answer.text().contains("\"tree\":{\"title\":\"Thornacre"), answer.text());
-        Answer nothing = posted("year", "{\"text\":\"\\u0000\",\"weather\":\"cool-southern\"}");
+        PageWire.Answer nothing = posted("year", "{\"text\":\"\\u0000\",\"weather\":\"cool-southern\"}");
         assertEquals(422, nothing.code(), nothing.text());
         assertEquals(
                 422, posted("year", "{\"weather\":\"no such\",\"text\":\"\"}").code());
@@ -308,10 +273,10 @@ class PageServerTest {
 
     @Test
     void weatherIsReadMadeOrRefused() throws IOException {
-        Answer refused = posted("weather", "a,b\n1,2\n");
+        PageWire.Answer refused = posted("weather", "a,b\n1,2\n");
         assertEquals(422, refused.code());
         assertTrue(refused.text().contains("weather file: "), refused.text());
-        Answer made = posted(
+        PageWire.Answer made = posted(
                 "weather",
                 "# warmvat normals 1\n# site: means typed in\n# latitude_deg: 50\n# longitude_deg: 10\n"
                         + "# elevation_m: 200\n# utc_offset_h: 1\n# seed: 1\nmonth,air_c,daily_range_k,global_kwh_m2_day,relative_humidity,wind_m_s\n"
@@ -321,7 +286,8 @@ class PageServerTest {
         assertEquals(200, made.code(), made.text());
         assertTrue(
                 made.text().contains("\"place\":\"means typed in\",\"latitude_deg\":50.0,\"hours\":8760"), made.text());
-        assertEquals(400, posted("weather?fill=-1", "").code());
+        assertEquals(400, posted("weather?fill=-1&layout=0", "").code());
+        assertEquals(400, posted("weather?fill=0&layout=9", "12345678").code());
     }
 
     @Test
@@ -334,7 +300,7 @@ class PageServerTest {
                 posted("ask", asked).text());
         assertEquals(404, got("ask/1/report.html").code());
         assertEquals(204, posted("ask/1/stop", "").code());
-        Answer events = got("ask/1/events");
+        PageWire.Answer events = got("ask/1/events");
         assertTrue(events.head().contains("text/event-stream"), events.head());
         assertTrue(
                 events.text().contains("data: {\"done\":3,\"all\":7,\"ended\":true,\"sentences\":[\"Stopped.\"]}"),
