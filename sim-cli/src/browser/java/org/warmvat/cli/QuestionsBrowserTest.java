@@ -12,7 +12,6 @@ import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.FilePayload;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,8 +114,8 @@ class QuestionsBrowserTest {
             }
             case "choose" ->
                 field(page, question, "CHOICES")
-                        .setInputFiles(new FilePayload(
-                                "choices.yaml", "text/yaml", CHOICES.getBytes(StandardCharsets.UTF_8)));
+                        .setInputFiles(
+                                new FilePayload("choices.yaml", "text/yaml", CHOICES.getBytes(StandardCharsets.UTF_8)));
             case "compare" ->
                 field(page, question, "another-design").setInputFiles(EXAMPLES.resolve("box-on-the-ground.yaml"));
             default -> {}
@@ -130,7 +129,8 @@ class QuestionsBrowserTest {
             fillIn(page, question);
             page.locator("#q-" + question).click();
             assertThat(page.locator("#working")).isHidden();
-            assertEquals("", page.locator("#answer .fault").allInnerTexts().stream().collect(Collectors.joining()));
+            assertEquals(
+                    "", page.locator("#answer .fault").allInnerTexts().stream().collect(Collectors.joining()));
             assertThat(page.locator("#answer .report .verdict")).isVisible();
             assertThat(page.locator("#answer .report")).containsText("Cautions");
             Download download = page.waitForDownload(
@@ -141,8 +141,9 @@ class QuestionsBrowserTest {
             }
             String folder = "warmvat-" + question + "/";
             assertTrue(kept.containsAll(List.of(folder + "report.html", folder + "summary.json")), kept.toString());
-            page.locator("#asked").screenshot(new Locator.ScreenshotOptions()
-                    .setPath(Path.of("target", "page", "answer-" + question + ".png")));
+            page.locator("#asked")
+                    .screenshot(new Locator.ScreenshotOptions()
+                            .setPath(Path.of("target", "page", "answer-" + question + ".png")));
             assertEquals("", String.join("\n", faults));
         }
     }
@@ -189,9 +190,10 @@ class QuestionsBrowserTest {
             for (String part : List.of("wall", "lid", "base", "fittings", "warming the feed", "vapour in the gas")) {
                 assertThat(page.locator("#tank tbody")).containsText(part);
             }
-            Object left = page.evaluate("() => { const watts = row => Number(row.lastElementChild.textContent.replace('−', '-'));"
-                    + " return [...document.querySelectorAll('#tank tbody tr')].reduce((sum, row) => sum + watts(row), 0)"
-                    + " - watts(document.querySelector('#tank tfoot tr')); }");
+            Object left = page.evaluate(
+                    "() => { const watts = row => Number(row.lastElementChild.textContent.replace('−', '-'));"
+                            + " return [...document.querySelectorAll('#tank tbody tr')].reduce((sum, row) => sum + watts(row), 0)"
+                            + " - watts(document.querySelector('#tank tfoot tr')); }");
             assertEquals(0, ((Number) left).doubleValue(), 1, "what is left over");
             page.locator("[id='s-solar.area_m2']").press("ArrowRight");
             assertThat(page.locator("#status")).containsText("up to date");

@@ -34,7 +34,7 @@ public final class WeatherOptions {
      * @param layoutFile layout of every file, absent where the files are to be recognised
      * @param fillHolesH longest hole that is filled
      */
-    record Way(Optional<Path> layoutFile, int fillHolesH) {}
+    public record Way(Optional<Path> layoutFile, int fillHolesH) {}
 
     /** How weather files are read. */
     public Way way() {

@@ -109,8 +109,8 @@ final class Inquiries {
         Weathers.Source source = weather.source();
         Optional<Path> layout = Optional.empty();
         if (source.layout().isPresent()) {
-            layout = Optional.of(Files.write(
-                    folder.resolve("layout.yaml"), source.layout().get()));
+            layout = Optional.of(
+                    Files.write(folder.resolve("layout.yaml"), source.layout().get()));
         }
         Path file = Files.write(folder.resolve("weather.csv"), source.bytes());
         return new Questions.WeatherGiven(file, layout, source.fillHolesH());

@@ -127,8 +127,7 @@ final class LiveYear {
     }
 
     private static Map<String, Object> flow(Ledger.Item item) {
-        return Draft.row(
-                "column", item.line().column(), "name", item.line().name(), "sign", item.factor());
+        return Draft.row("column", item.line().column(), "name", item.line().name(), "sign", item.factor());
     }
 
     private static Map<String, Object> hours(Hourly hourly, List<double[]> columns) {

@@ -241,10 +241,9 @@ public final class PageServer implements AutoCloseable {
         if (lead.contains("# warmvat normals")) {
             return Reply.json(Weathers.told(weathers.takeNormals(new String(file, StandardCharsets.UTF_8))));
         }
-        Optional<byte[]> layout =
-                Optional.of(Arrays.copyOf(body, layoutBytes)).filter(some -> some.length > 0);
-        return Reply.json(Weathers.told(
-                weathers.take(new Weathers.Source(file, layout, Integer.parseInt(reading.group(1))))));
+        Optional<byte[]> layout = Optional.of(Arrays.copyOf(body, layoutBytes)).filter(some -> some.length > 0);
+        return Reply.json(
+                Weathers.told(weathers.take(new Weathers.Source(file, layout, Integer.parseInt(reading.group(1))))));
     }
 
     private Reply asked(JsonNode body) throws Exception {

@@ -50,7 +50,8 @@ class PageAttacksTest {
             }
 
             @Override
-            public Document answer(String question, Map<String, String> options, Given given, Parallel.Progress progress) {
+            public Document answer(
+                    String question, Map<String, String> options, Given given, Parallel.Progress progress) {
                 throw new IllegalStateException();
             }
 
@@ -87,7 +88,10 @@ class PageAttacksTest {
     /** The right secret under a name that was turned to this machine. */
     @Test
     void theSecretAloneIsNotEnough() throws IOException {
-        assertEquals(421, wire.got("start", "Host: rebound.example:" + wire.address().getPort()).code());
+        assertEquals(
+                421,
+                wire.got("start", "Host: rebound.example:" + wire.address().getPort())
+                        .code());
         assertEquals(421, wire.got("start", "Host: 127.0.0.1").code());
     }
 
@@ -95,7 +99,9 @@ class PageAttacksTest {
     @Test
     void theBodyOfAStrangerIsNotWaitedFor() throws IOException {
         String own = wire.own();
-        assertEquals(404, wire.raw(wire.head("POST", "/nothing/year", 1_000_000, own)).code());
+        assertEquals(
+                404,
+                wire.raw(wire.head("POST", "/nothing/year", 1_000_000, own)).code());
         String path = wire.address().getPath() + "year";
         assertEquals(403, wire.raw(wire.head("POST", path, 1_000_000_000_000L)).code());
     }
@@ -146,8 +152,9 @@ class PageAttacksTest {
     /** Names of the design go into reports and tables, never into the names of files; the address of the page goes nowhere. */
     @Test
     void theFolderToKeepHasPlainNamesAndNoSecret() throws Exception {
-        DesignText text = DesignText.of("design.yaml", DESIGN.replaceFirst("title: .*", "title: ../../../evil")
-                .replace("gas neck", "../../evil"));
+        DesignText text = DesignText.of(
+                "design.yaml",
+                DESIGN.replaceFirst("title: .*", "title: ../../../evil").replace("gas neck", "../../evil"));
         DesignDocument design = text.document();
         Weathers.Kept weather = new Weathers().of("cool-maritime-hills").orElseThrow();
         YearResult run = YearStudy.run(design.design(), weather.runner(), HourSink.IGNORE);
@@ -156,7 +163,7 @@ class PageAttacksTest {
         try (ZipInputStream zip = new ZipInputStream(
                 new ByteArrayInputStream(ReportFiles.zip(document).bytes()))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                assertTrue(entry.getName().matches("warmvat-year/[a-z0-9-]+[.][a-z]+"), entry.getName());
+                assertTrue(entry.getName().matches("warmvat-year/[a-z0-9_-]+[.][a-z]+"), entry.getName());
                 assertEquals(2, Path.of(entry.getName()).normalize().getNameCount());
                 assertFalse(new String(zip.readAllBytes(), StandardCharsets.ISO_8859_1).contains(secret));
             }

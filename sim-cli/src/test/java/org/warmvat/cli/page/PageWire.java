@@ -29,7 +29,8 @@ record PageWire(URI address) {
             String text = new String(all, StandardCharsets.ISO_8859_1);
             int end = text.indexOf("\r\n\r\n");
             return new Answer(
-                    text.substring(0, Math.max(0, end)), Arrays.copyOfRange(all, Math.min(all.length, end + 4), all.length));
+                    text.substring(0, Math.max(0, end)),
+                    Arrays.copyOfRange(all, Math.min(all.length, end + 4), all.length));
         }
     }
 
