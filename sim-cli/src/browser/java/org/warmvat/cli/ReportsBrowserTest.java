@@ -56,7 +56,10 @@ class ReportsBrowserTest {
                 folder.resolve("WEATHER"),
                 lines.stream().limit(lead + HOURS).collect(Collectors.joining("\n", "", "\n")));
         Files.write(folder.resolve("DESIGN"), DesignDocument.demonstrationBytes());
-        Files.copy(Path.of("../docs/examples/polytunnel-winter-rest.yaml"), folder.resolve("TUNNEL"));
+        Files.writeString(
+                folder.resolve("TUNNEL"),
+                Files.readString(Path.of("../docs/examples/polytunnel-winter-rest.yaml"))
+                        + "ground: {mean_c: 9, amplitude_k: 6, coldest_day: 40}\n");
         Files.writeString(folder.resolve("LOG"), log());
     }
 

@@ -8,6 +8,7 @@ import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Envelope;
 import org.warmvat.design.envelope.Fitting;
 import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.envelope.Material;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.tank.Shape;
 import org.warmvat.design.tank.Tank;
@@ -71,7 +72,7 @@ public final class BillOfMaterials {
         }
         return areas.entrySet().stream()
                 .map(entry -> new Item(
-                        entry.getKey().material().replace('_', ' ') + ", "
+                        Material.spelt(entry.getKey().material()) + ", "
                                 + mm(entry.getKey().thicknessM()) + " mm",
                         entry.getValue(),
                         "m²"))

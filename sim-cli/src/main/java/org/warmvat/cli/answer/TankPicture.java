@@ -2,9 +2,7 @@ package org.warmvat.cli.answer;
 
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.TankDrawing;
@@ -33,7 +31,6 @@ final class TankPicture {
     private static final double INSULATES_W_PER_M_K = 0.1;
 
     private static final double METAL_W_PER_M_K = 10;
-    private static final Pattern ABBREVIATION = Pattern.compile("\\b(?:pir|pur|eps|xps|pvc|pe|epdm|hdpe|ldpe)\\b");
 
     private TankPicture() {}
 
@@ -155,15 +152,8 @@ final class TankPicture {
 
     private static String layers(List<Layer> layers) {
         return layers.stream()
-                .map(layer -> Numerals.six(layer.thicknessM() * 1000) + " mm " + name(layer.material()))
+                .map(layer -> Numerals.six(layer.thicknessM() * 1000) + " mm " + layer.material().spelt())
                 .collect(Collectors.joining(", "));
-    }
-
-    /** A name as it is read: abbreviations of plastics in capitals. */
-    private static String name(Material material) {
-        return ABBREVIATION
-                .matcher(material.name().replace('_', ' '))
-                .replaceAll(found -> found.group().toUpperCase(Locale.ROOT));
     }
 
     private static String coil(Coil coil) {

@@ -53,7 +53,7 @@ final class DesignFindings implements Findings {
     }
 
     /** Units as results spell them; those of keys stay. */
-    private static String spelt(String words) {
+    static String spelt(String words) {
         String cubic = CUBIC.matcher(words.replace("Nm3", "Nm³")).replaceAll("m³");
         return CELSIUS.matcher(SQUARE.matcher(cubic).replaceAll("m²")).replaceAll(" °C");
     }

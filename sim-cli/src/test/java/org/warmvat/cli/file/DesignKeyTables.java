@@ -58,10 +58,10 @@ final class DesignKeyTables {
 
     private void row(String name, JsonNode key, boolean required) {
         page.append("| `").append(name).append("` | ");
-        page.append(key.path("x-unit").asText()).append(" | ");
+        page.append(DesignFindings.spelt(key.path("x-unit").asText())).append(" | ");
         page.append(allowed(key)).append(" | ");
         page.append(usual(key, required)).append(" | ");
-        page.append(sentence(key.path("description").asText())).append(" |\n");
+        page.append(sentence(DesignFindings.spelt(key.path("description").asText()))).append(" |\n");
     }
 
     private static String allowed(JsonNode key) {
@@ -162,7 +162,7 @@ final class DesignKeyTables {
         page.append("\n### Feedstocks\n\n");
         page.append("Low, middle and high of each; the middle is what a design takes. *Seen* was read in print.\n\n");
         page.append(
-                "| material | total solids | volatile of total | methane Nm3/kg VS | rate 1/day | sources | caution |\n");
+                "| material | total solids | volatile of total | methane Nm³/kg VS | rate 1/day | sources | caution |\n");
         page.append("|---|---|---|---|---|---|---|\n");
         for (FeedMaterial material : FeedMaterial.values()) {
             List<FeedMaterial.Band> bands = List.of(

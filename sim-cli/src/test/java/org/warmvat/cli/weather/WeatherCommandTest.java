@@ -88,7 +88,7 @@ class WeatherCommandTest {
         assertEquals("Thornacre (invented): what the weather file holds", lines.get(0));
         assertTrue(
                 out.toString().contains("No weather was given: this is the built-in demonstration, an invented year."));
-        assertTrue(out.toString().contains("Latitude 53.10, longitude -2.40, 120 m above the sea, UTC+0.0 h"));
+        assertTrue(out.toString().contains("Latitude 53.10, longitude -2.40, 120 m above the sea, UTC+0; "));
         assertEquals(
                 12,
                 lines.stream().filter(line -> line.matches("  2025-\\d\\d  .*")).count());

@@ -1,8 +1,10 @@
 package org.warmvat.design.envelope;
 
 import java.util.Collections;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.warmvat.design.keys.Key;
 import org.warmvat.design.keys.Ranges;
 
@@ -51,6 +53,8 @@ public record Material(
             new Material("sheep_wool", 0.040, 25, 1700),
             new Material("straw_bale", 0.065, 110, 1600)));
 
+    private static final Pattern PLASTIC = Pattern.compile("\\b(?:pir|pur|eps|xps|pvc|pe|epdm|hdpe|ldpe)\\b");
+
     /** Refuses values out of range. */
     public Material {
         Ranges.check(Material.class, name, conductivityWPerMK, densityKgPerM3, specificHeatJPerKgK);
@@ -72,6 +76,18 @@ public record Material(
      */
     public static Map<String, Material> known() {
         return TABLE;
+    }
+
+    /** A name as it is read: {@code PIR foam} of {@code pir_foam}, abbreviations of plastics in capitals. */
+    public static String spelt(String name) {
+        return PLASTIC
+                .matcher(name.replace('_', ' '))
+                .replaceAll(found -> found.group().toUpperCase(Locale.ROOT));
+    }
+
+    /** The name as it is read. */
+    public String spelt() {
+        return spelt(name);
     }
 
     /** Volumetric heat capacity, J/(m3 K). */

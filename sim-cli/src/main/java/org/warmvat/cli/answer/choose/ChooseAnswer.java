@@ -265,10 +265,10 @@ public final class ChooseAnswer {
                         ChooseWords.name(across, currency),
                         ChooseWords.name(up, currency))
                 .caption(
-                        "Each mark is a design that keeps to the limits; along the line none is beaten by another in both figures.")
+                        "Each mark is a design that keeps to the limits; along the line no other is better in both figures.")
                 .points("keeps to the limits", Look.SIXTH, points(result.front().all(), across, up))
                 .front(
-                        "beaten by none in both",
+                        "best compromises",
                         Look.OTHER_SLURRY,
                         points(result.front().designs(), across, up))
                 .mark("best", figure(result.best(), across), figure(result.best(), up));

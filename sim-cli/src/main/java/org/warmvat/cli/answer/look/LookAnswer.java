@@ -63,11 +63,11 @@ public final class LookAnswer {
         Site site = weather.site();
         return String.format(
                 Locale.ROOT,
-                "Latitude %.2f, longitude %.2f, %.0f m above the sea, UTC%+.1f h; times stand for the %s of the hour.",
+                "Latitude %.2f, longitude %.2f, %.0f m above the sea, UTC%s; times stand for the %s of the hour.",
                 site.latitudeDeg(),
                 site.longitudeDeg(),
                 site.elevationM(),
-                site.utcOffsetH(),
+                (site.utcOffsetH() < 0 ? "-" : "+") + Numerals.exact(Math.abs(site.utcOffsetH())),
                 weather.stamp().key().replace("hour_", ""));
     }
 

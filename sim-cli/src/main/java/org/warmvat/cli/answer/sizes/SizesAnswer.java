@@ -125,7 +125,7 @@ public final class SizesAnswer {
                 .dotted("gas for each litre", Look.SECOND, points(sizes, size -> gasKWh(size) / size.litres()))
                 .drawing());
         if (gas) {
-            pictures.add(chart(sizes, "eaten_by_size", "Share of the gas eaten, by size", "% of the gas's energy")
+            pictures.add(chart(sizes, "eaten_by_size", "Share of the gas taken, by size", "% of the gas's energy")
                     .dotted("by heating", Look.FIRST, points(sizes, size -> 100 * boughtKWh(size) / gasKWh(size)))
                     .dotted(
                             "by electricity",
@@ -176,7 +176,7 @@ public final class SizesAnswer {
     }
 
     private static String returned(Size size) {
-        String eaten = gasKWh(size) > 0
+        String taken = gasKWh(size) > 0
                 ? (size.isUsed() ? "useful net " : "net ") + Words.kWh(size.leadingKWh()) + ", "
                         + Words.number(perLitre(size))
                         + " kWh a litre; heating takes "
@@ -193,7 +193,7 @@ public final class SizesAnswer {
                                 size.output(net + "_high_gas_kwh"))
                         + (size.isUsed() ? "; net energy " + Words.kWh(size.netKWh()) : "")
                 : "";
-        return litres(size.litres()) + ": " + eaten + three
+        return litres(size.litres()) + ": " + taken + three
                 + (hours > 0 ? "; below its minimum for " + Words.hours(hours) + " hours" : "") + ".";
     }
 

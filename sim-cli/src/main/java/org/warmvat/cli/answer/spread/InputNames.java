@@ -1,10 +1,8 @@
 package org.warmvat.cli.answer.spread;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.warmvat.design.envelope.Material;
 import org.warmvat.question.spread.SpreadResult;
 import org.warmvat.question.spread.Uncertain;
 
@@ -36,16 +34,11 @@ final class InputNames {
         NAMES.put(SpreadResult.YEAR, "which year it is");
     }
 
-    private static final Pattern PLASTIC = Pattern.compile("^(pir|pur|eps|xps)\\b");
-
     private InputNames() {}
 
     static String of(String key) {
         if (key.matches("materials\\.[a-z_]+\\.conductivity_w_mk")) {
-            String material = key.split("\\.")[1].replace('_', ' ');
-            Matcher plastic = PLASTIC.matcher(material);
-            return "conductivity of "
-                    + plastic.replaceFirst(found -> found.group().toUpperCase(Locale.ROOT));
+            return "conductivity of " + Material.spelt(key.split("\\.")[1]);
         }
         return NAMES.getOrDefault(key, key);
     }
