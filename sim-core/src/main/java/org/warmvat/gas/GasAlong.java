@@ -3,6 +3,7 @@ package org.warmvat.gas;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import org.warmvat.design.Design;
+import org.warmvat.design.feeding.Estimate;
 import org.warmvat.design.feeding.Feedstock;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.season.DailySchedule;
@@ -52,8 +53,9 @@ public final class GasAlong {
      * Begins at the solids of the steady state at set-point and mean feed (equation 7.1).
      *
      * @param design a design with gas
+     * @param estimate how its feedstocks' potential and rate are taken
      */
-    public GasAlong(Design design) {
+    public GasAlong(Design design, Estimate estimate) {
         gas = design.gas().orElseThrow();
         season = design.season();
         windows = design.feed().schedule();
@@ -62,7 +64,7 @@ public final class GasAlong {
         volumeM3 = design.tank().liquidVolumeM3();
         perOpenDay = DAY_S / windows.openSecondsPerDay();
         solids = design.feed().feedstocks().stream()
-                .map(stock -> new Solids(stock, volumeM3))
+                .map(stock -> new Solids(stock.at(estimate), volumeM3))
                 .toArray(Solids[]::new);
         double washoutPerDay = design.feed().totalKgPerDay() / contentsKg;
         double factor = gas.rateFactor(design.control().setpointC());
@@ -87,9 +89,14 @@ public final class GasAlong {
      * @param slurryC mean slurry temperature of the hour, °C
      */
     public double ofHour(LocalDateTime start, double slurryC) {
+        return ofHour(start.toLocalDate(), start.toLocalTime().toNanoOfDay() / NS_PER_S, slurryC);
+    }
+
+    /** The same of an hour that starts on a date at a second of the day. */
+    public double ofHour(LocalDate onDate, double startSecond, double slurryC) {
         double rateFactor = gas.rateFactor(slurryC);
-        LocalDate date = start.toLocalDate();
-        double secondOfDay = start.toLocalTime().toNanoOfDay() / NS_PER_S;
+        LocalDate date = onDate;
+        double secondOfDay = startSecond;
         double leftS = HOUR_S;
         double methane = 0;
         while (leftS > 0) {

@@ -1,5 +1,6 @@
 package org.warmvat.question;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -26,20 +27,25 @@ import org.warmvat.tank.TankRun;
 public final class GasFollowed {
 
     private static final double J_PER_KWH = 3.6e6;
+    private static final double DAY_S = 86_400;
+    private static final double NS_PER_S = 1e9;
 
     private final GasAlong low;
     private final GasAlong high;
     private final Map<YearMonth, Nm3> months = new LinkedHashMap<>();
     private Nm3 month = new Nm3();
     private int monthOfYear;
+    private int nextHour = -1;
+    private LocalDate date;
+    private double secondOfDay;
     private final LocalDateTime fileStart;
     private final int temperature;
 
     private GasFollowed(Design design, TankRun run, LocalDateTime fileStart) {
         this.fileStart = fileStart;
         temperature = run.meter(Housekeeping.SLURRY_TEMPERATURE);
-        low = new GasAlong(design.at(Estimate.LOW));
-        high = new GasAlong(design.at(Estimate.HIGH));
+        low = new GasAlong(design, Estimate.LOW);
+        high = new GasAlong(design, Estimate.HIGH);
     }
 
     /** Methane of a month, low and high. */
@@ -84,15 +90,26 @@ public final class GasFollowed {
 
     /** Takes an hour; always goes on. */
     public boolean hour(HourRecord hour) {
-        LocalDateTime start = fileStart.plusHours(hour.hour());
+        tellTime(hour.hour());
         double slurryC = hour.meter(temperature) / Hours.HOUR_S;
-        if (start.getMonthValue() != monthOfYear) {
-            monthOfYear = start.getMonthValue();
-            month = months.computeIfAbsent(YearMonth.from(start), label -> new Nm3());
+        if (date.getMonthValue() != monthOfYear) {
+            monthOfYear = date.getMonthValue();
+            month = months.computeIfAbsent(YearMonth.from(date), label -> new Nm3());
         }
-        month.low += low.ofHour(start, slurryC);
-        month.high += high.ofHour(start, slurryC);
+        month.low += low.ofHour(date, secondOfDay, slurryC);
+        month.high += high.ofHour(date, secondOfDay, slurryC);
         return true;
+    }
+
+    /** Hours mostly follow each other: a calendar is asked at midnights only. */
+    private void tellTime(int hour) {
+        secondOfDay += Hours.HOUR_S;
+        if (hour != nextHour || secondOfDay >= DAY_S) {
+            LocalDateTime start = fileStart.plusHours(hour);
+            date = start.toLocalDate();
+            secondOfDay = start.toLocalTime().toNanoOfDay() / NS_PER_S;
+        }
+        nextHour = hour + 1;
     }
 
     /** Forgets what was summed up so far, as at the end of a run-in. */

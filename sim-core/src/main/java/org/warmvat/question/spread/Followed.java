@@ -36,7 +36,7 @@ final class Followed implements HourSink {
         this.fileStart = fileStart;
         fed.filter(design -> design.gas().isPresent()).ifPresent(design -> {
             for (Estimate estimate : Estimate.values()) {
-                gases.put(estimate, new GasAlong(design.at(estimate)));
+                gases.put(estimate, new GasAlong(design, estimate));
             }
         });
     }

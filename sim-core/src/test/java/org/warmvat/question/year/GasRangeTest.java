@@ -36,7 +36,7 @@ class GasRangeTest {
         Design design = Design.usual();
         double setpointC = design.control().setpointC();
         double day = 0;
-        GasAlong along = new GasAlong(design);
+        GasAlong along = new GasAlong(design, Estimate.MIDDLE);
         LocalDateTime start = LocalDateTime.of(2025, 3, 1, 0, 0);
         // forty days on, the daily windows repeat themselves and the mean is the steady one
         for (int hour = 0; hour < 41 * 24; hour++) {
