@@ -1,8 +1,8 @@
 /**
- * Turns a network's contributions into temperatures over time.
+ * What turns a network's description into temperatures over time, and what every engine needs: the hour's record, the loop over hours, the
+ * steady start, the switches.
  *
- * <p>Entry type: {@link org.warmvat.engine.Engine}. {@link org.warmvat.engine.ReferenceEngine} is meant to be trusted,
- * the fast engine to be used every day; both read the very same contributions. The engines know nodes, flows, stocks and
- * switches, and nothing of foam or sun. The only package that uses an integration library.
+ * <p>Entry type: {@link org.warmvat.engine.Engine}. The reference engine is meant to be trusted, the exponential engine to be used every
+ * day; each has its room and knows nothing of the other. The engines know nodes, flows, stocks and switches, and nothing of foam or sun.
  */
 package org.warmvat.engine;

@@ -1,7 +1,7 @@
 package org.warmvat.checks;
 
 import org.warmvat.engine.Hours;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.network.Gate;
 import org.warmvat.network.Margin;
 import org.warmvat.network.Network;

@@ -1,6 +1,7 @@
 package org.warmvat.engine;
 
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 

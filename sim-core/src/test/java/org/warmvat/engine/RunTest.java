@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 

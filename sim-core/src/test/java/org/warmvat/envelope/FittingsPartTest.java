@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Fitting;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.network.meter.Around;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;

@@ -13,7 +13,7 @@ import org.warmvat.design.heating.Coil;
 import org.warmvat.design.heating.PumpedLoop;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.surroundings.Shading;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.network.Supply;
 import org.warmvat.network.meter.Around;
 import org.warmvat.sample.InventedWeather;

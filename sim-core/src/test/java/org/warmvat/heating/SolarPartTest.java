@@ -9,7 +9,7 @@ import org.warmvat.design.Design;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.surroundings.Shading;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.OnePart;
 import org.warmvat.sample.TankPlan;

@@ -6,7 +6,7 @@ import org.warmvat.design.Design;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.network.Network;
 import org.warmvat.network.Node;
 import org.warmvat.network.State;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.RunIn;
 import org.warmvat.engine.HourSink;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.envelope.EnvelopePart;
 import org.warmvat.envelope.FittingLoss;
 import org.warmvat.envelope.FittingsPart;

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.ReferenceEngine;
 import org.warmvat.engine.exponential.ExponentialEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 

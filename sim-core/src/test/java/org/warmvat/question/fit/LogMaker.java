@@ -9,7 +9,7 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Hours;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.log.Log;

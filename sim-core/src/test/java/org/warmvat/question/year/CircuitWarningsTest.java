@@ -14,7 +14,7 @@ import org.warmvat.design.heating.BackupSource;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.engine.HourSink;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.envelope.FittingLoss;
 import org.warmvat.network.Warning;
 import org.warmvat.sample.InventedWeather;

@@ -4,7 +4,7 @@ import java.util.Random;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.Hours;
-import org.warmvat.engine.ReferenceEngine;
+import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 

@@ -1,5 +1,10 @@
-package org.warmvat.engine;
+package org.warmvat.engine.reference;
 
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.HourLoop;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.engine.HourSink;
+import org.warmvat.engine.Hours;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 

@@ -1,4 +1,4 @@
-package org.warmvat.engine;
+package org.warmvat.engine.reference;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
@@ -15,6 +15,12 @@ import org.hipparchus.ode.events.AdaptableInterval;
 import org.hipparchus.ode.events.ODEEventDetector;
 import org.hipparchus.ode.events.ODEEventHandler;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
+import org.warmvat.engine.Engine;
+import org.warmvat.engine.HourLoop;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.engine.HourSink;
+import org.warmvat.engine.Hours;
+import org.warmvat.engine.Switchboard;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;

@@ -1,7 +1,8 @@
-package org.warmvat.engine;
+package org.warmvat.engine.reference;
 
 import java.util.List;
 import java.util.function.DoubleFunction;
+import org.warmvat.engine.HourRecord;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 import org.warmvat.network.Watch;

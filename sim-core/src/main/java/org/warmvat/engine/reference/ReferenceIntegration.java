@@ -1,4 +1,4 @@
-package org.warmvat.engine;
+package org.warmvat.engine.reference;
 
 import java.util.stream.IntStream;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
@@ -10,6 +10,10 @@ import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.apache.commons.math3.ode.sampling.StepHandler;
 import org.apache.commons.math3.ode.sampling.StepInterpolator;
+import org.warmvat.engine.EngineFailure;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.engine.Hours;
+import org.warmvat.engine.Switchboard;
 import org.warmvat.network.Interval;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;

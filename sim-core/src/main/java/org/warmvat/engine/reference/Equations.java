@@ -1,4 +1,4 @@
-package org.warmvat.engine;
+package org.warmvat.engine.reference;
 
 import java.util.Arrays;
 import java.util.List;
