@@ -204,6 +204,9 @@ class QuestionsBrowserTest {
             page.locator("[id='s-solar.area_m2']").press("ArrowRight");
             assertThat(page.locator("#status")).containsText("up to date");
             assertThat(page.locator("#tank")).containsText("the hour from 2025-01-15 12:00");
+            assertThat(page.locator("#tank")).not().containsText("not to scale");
+            page.locator("[id='s-solar.area_m2']").press("End");
+            assertThat(page.locator("#tank svg")).containsText("6.00 m²not to scale");
             assertEquals("", String.join("\n", faults));
         }
     }

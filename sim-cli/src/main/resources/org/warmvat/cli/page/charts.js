@@ -19,9 +19,9 @@ const LINES = {
   net: {label: 'net energy', stroke: '#22262b', width: 2.4},
 };
 const PICTURES = [
-  {name: 'temperature', title: 'Tank temperature, °C', unit: '°C', lines: ['slurry', 'low', 'high', 'setpoint', 'minimum', 'pinned']},
-  {name: 'heat', title: 'Heat by source, mean W', unit: 'W', lines: ['sun', 'backup', 'need', 'pinned']},
-  {name: 'energy', title: 'Gas and net energy, kWh a day', unit: 'kWh a day', lines: ['gas', 'bought', 'electricity', 'net', 'pinned']},
+  {name: 'temperature', title: 'Tank temperature, °C', unit: '°C', lines: ['slurry', 'low', 'high', 'setpoint', 'minimum', 'pinned'], pinned: 'slurry, pinned'},
+  {name: 'heat', title: 'Heat by source, mean W', unit: 'W', lines: ['sun', 'backup', 'need', 'pinned'], pinned: 'backup heater, pinned'},
+  {name: 'energy', title: 'Gas and net energy, kWh a day', unit: 'kWh a day', lines: ['gas', 'bought', 'electricity', 'net', 'pinned'], pinned: 'net energy, pinned'},
 ];
 
 const charts = [];
@@ -41,7 +41,7 @@ const widthOf = box => Math.max(240, box.clientWidth);
 function made(picture) {
   const outputs = picture.lines.map(() => element('output'));
   const legend = element('ul', {class: 'legend'}, picture.lines.map((name, i) =>
-    element('li', {hidden: name === 'pinned'}, swatch(LINES[name]), ' ', LINES[name].label, ' ', outputs[i])));
+    element('li', {hidden: name === 'pinned'}, swatch(LINES[name]), ' ', name === 'pinned' ? picture.pinned : LINES[name].label, ' ', outputs[i])));
   const box = element('div');
   const figure = element('div', {class: 'chart', id: `chart-${picture.name}`}, element('h3', {}, picture.title), legend, box);
   byId('charts').append(figure);

@@ -43,6 +43,12 @@ export function number(value) {
   return size >= 1000 ? String(Number(value.toPrecision(3))) : value.toFixed(decimals);
 }
 
+/** The same with its sign. */
+export function signed(value) {
+  const size = number(Math.abs(value));
+  return size === '0' || size === '–' ? size : (value > 0 ? '+' : '−') + size;
+}
+
 /** A file for the user to keep. */
 export function keep(name, type, content) {
   const address = URL.createObjectURL(new Blob([content], {type}));

@@ -1,5 +1,5 @@
 /** The page: puts its parts together and shows every new state. */
-import {byId, element, keep, number, table} from './elements.js';
+import {byId, element, keep, number, signed, table} from './elements.js';
 import {canUndo, change, isWaiting, lookInto, pin, replace, runIn, undo, unpin, watch, watchBusy, work} from './design.js';
 import {lookAt, makeCharts, showYear, shownRange, whole} from './charts.js';
 import {drawTank, flowsOf} from './tank.js';
@@ -235,7 +235,7 @@ function differences() {
   const {pinned, year} = work;
   byId('pinned').hidden = pinned === null;
   if (pinned === null) return;
-  const row = (label, then, now) => [label, number(then), number(now), number(now - then)];
+  const row = (label, then, now) => [label, number(then), number(now), signed(now - then)];
   const figures = FIGURES.map(([label, column]) => row(label, total(pinned.year, column), total(year, column)));
   const lowest = one => Math.min(...one.months.columns.slurry_least_c);
   figures.push(row('hours below minimum', total(pinned.year, 'hours_below_floor'), total(year, 'hours_below_floor')), row('slurry lowest, °C', lowest(pinned.year), lowest(year)));

@@ -1,19 +1,21 @@
 /** The tank to scale, with its flows in W. */
-import {drawn, element, number} from './elements.js';
+import {drawn, element, number, signed} from './elements.js';
 
-const SIZE = {width: 470, height: 390};
+const SIZE = {width: 520, height: 390};
+/** Room for the tank and for the collector, and least height of the tank, in units of the drawing. */
+const ROOM = {width: 190, height: 215, collector: 90, least: 190};
 
 /** Flows that have a place in the drawing, by their columns, with what stands beside the arrow; all others stand in the list alone. */
 const PLACES = {
   solar_heat_kwh: ['sun', 'sun'], backup_heat_kwh: ['backup', 'backup heater'], envelope_loss_wall_kwh: ['wall', 'wall'],
-  envelope_loss_dry_wall_kwh: ['dry', 'wall, dry'], envelope_loss_lid_kwh: ['lid', 'lid'], envelope_loss_floor_kwh: ['base', 'base'],
+  envelope_loss_dry_wall_kwh: ['dry', 'dry wall'], envelope_loss_lid_kwh: ['lid', 'lid'], envelope_loss_floor_kwh: ['base', 'base'],
   fittings_loss_kwh: ['fittings', 'fittings'], feed_heat_kwh: ['feed', 'feed'], gas_loss_kwh: ['gas', 'gas'],
 };
 
 /** In the list they are told apart in full. */
 const NAMES = {
   shaft_heat_kwh: "mixer's shaft", reaction_heat_kwh: 'reaction', solar_heat_kwh: 'sun, through its coil', backup_heat_kwh: 'backup heater',
-  feed_heat_kwh: 'warming the feed', envelope_loss_dry_wall_kwh: 'wall round the gas', gas_loss_kwh: 'vapour in the gas',
+  feed_heat_kwh: 'warming the feed', envelope_loss_dry_wall_kwh: 'dry wall, round the gas', gas_loss_kwh: 'vapour in the gas',
 };
 
 /** Mean flows of a month or an hour, W, part by part as the heat balance has them; out of the slurry with a minus. */
@@ -22,12 +24,22 @@ export function flowsOf(flows, period, index) {
     watts: sign * period.columns[column][index] * 1000 / period.lengths_h[index]}));
 }
 
+const run = tank => Math.sqrt(tank.collector_m2) * Math.cos(tank.tilt_deg * Math.PI / 180);
+const rise = tank => Math.sqrt(tank.collector_m2) * Math.sin(tank.tilt_deg * Math.PI / 180);
+
+/** One scale for tank and collector; beside a very large collector the tank does not become too small to read. */
+function scaleOf(tank, width, height) {
+  const ofTank = Math.min(ROOM.width / width, ROOM.height / height);
+  const both = Math.min(ofTank, ROOM.collector / Math.max(0.01, run(tank)), ROOM.height / Math.max(0.01, rise(tank)));
+  return Math.max(both, Math.min(ofTank, ROOM.least / height));
+}
+
 /** Draws it: what stands where is usual, sizes and thicknesses are those of the design. */
 export function drawTank(into, tank, flows, when, slurry) {
   const outerWidth = tank.width_m + 2 * tank.wall_m;
   const outerHeight = tank.depth_m + tank.headspace_m + tank.lid_m + tank.base_m;
-  const scale = Math.min(190 / outerWidth, 215 / outerHeight);
-  const x = (SIZE.width - outerWidth * scale) / 2 + 48, y = 75;
+  const scale = scaleOf(tank, outerWidth, outerHeight);
+  const x = 225, y = 75;
   const px = metres => metres * scale;
   const inner = {x: x + px(tank.wall_m), y: y + px(tank.lid_m), width: px(tank.width_m), height: px(tank.depth_m + tank.headspace_m)};
   const surface = inner.y + px(tank.headspace_m), bottom = inner.y + inner.height, base = y + px(outerHeight);
@@ -35,7 +47,7 @@ export function drawTank(into, tank, flows, when, slurry) {
   const places = {
     lid: [middle - 30, y, 0, -1], gas: [middle + 45, y, 0, -1], dry: [right, inner.y + px(tank.headspace_m) / 2, 1, 0],
     wall: [right, surface + 40, 1, 0], fittings: [right, bottom - 18, 1, 0], base: [middle, base, 0, 1],
-    sun: [x, bottom - 22, 1, 0], backup: [x, bottom - 62, 1, 0], feed: [x, surface + 18, -1, 0],
+    sun: [x, bottom - 22, 1, 0], backup: [x, bottom - 62, 1, 0], feed: [x, surface + 4, -1, 0],
   };
   const most = Math.max(50, ...flows.map(flow => Math.abs(flow.watts)));
   const svg = drawn('svg', {viewBox: `0 0 ${SIZE.width} ${SIZE.height}`, role: 'img', 'aria-label':
@@ -59,14 +71,14 @@ function coil(inner, y) {
   return drawn('path', {d: path, fill: 'none', stroke: '#22262b', 'stroke-width': 2});
 }
 
-/** The collector seen from the side, to scale as if it were square. */
+/** The collector seen from the side, to scale as if it were square; one that finds no room is drawn smaller, and that is said. */
 function collector(tank, px, base) {
   if (tank.collector_m2 <= 0) return null;
-  const length = Math.min(95, px(Math.sqrt(tank.collector_m2))), angle = tank.tilt_deg * Math.PI / 180;
+  const shrunk = Math.min(1, ROOM.collector / px(Math.max(0.01, run(tank))), ROOM.height / px(Math.max(0.01, rise(tank))));
   const x1 = 8, y1 = base;
-  const x2 = x1 + Math.max(6, length * Math.cos(angle)), y2 = y1 - length * Math.sin(angle);
-  return drawn('g', {}, drawn('line', {x1, y1, x2, y2, stroke: '#22262b', 'stroke-width': 5}),
-    drawn('text', {x: x1, y: base + 18}, `${number(tank.collector_m2)} m²`));
+  return drawn('g', {}, drawn('line', {x1, y1, x2: x1 + px(run(tank)) * shrunk, y2: y1 - px(rise(tank)) * shrunk, stroke: '#22262b', 'stroke-width': 5}),
+    drawn('text', {x: x1, y: base + 18}, `${number(tank.collector_m2)} m²`),
+    shrunk < 0.999 ? drawn('text', {x: x1, y: base + 33, class: 'mark'}, 'not to scale') : null);
 }
 
 /** An arrow into the tank or out of it, the broader the stronger, with its W. */
@@ -90,7 +102,6 @@ function arrow({watts, mark, inward: usually}, [x, y, outX, outY], most) {
 /** What comes in less what goes out warms the slurry and what is around it, or cools it. */
 function list(flows, when) {
   const left = flows.reduce((sum, flow) => sum + flow.watts, 0);
-  const signed = watts => (watts > 0 ? '+' : watts < 0 ? '−' : '') + number(Math.abs(watts));
   const row = (name, watts) => element('tr', {}, element('th', {scope: 'row'}, name), element('td', {}, signed(watts)));
   return element('div', {}, element('table', {},
     element('caption', {}, `Heat into the slurry (+) and out of it (−), ${when}`),
