@@ -1,12 +1,10 @@
 package org.warmvat.cli;
 
-import org.warmvat.cli.option.InputArguments;
-
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.advise.AdviseAnswer;
+import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
-import org.warmvat.cli.option.WeatherOptions;
 import org.warmvat.question.advise.AdviseResult;
 import org.warmvat.question.advise.AdviseStudy;
 import picocli.CommandLine.Command;

@@ -1,13 +1,12 @@
 package org.warmvat.cli;
 
-import org.warmvat.cli.option.Badness;
-
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.check.CheckAnswer;
 import org.warmvat.cli.option.AnswerOptions;
 import org.warmvat.cli.option.Answering;
+import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.design.Design;

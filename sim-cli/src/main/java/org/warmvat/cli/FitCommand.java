@@ -1,7 +1,5 @@
 package org.warmvat.cli;
 
-import org.warmvat.cli.option.Inputs;
-
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -12,6 +10,7 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.fit.FitAnswer;
 import org.warmvat.cli.file.AdjustedText;
 import org.warmvat.cli.option.FitInputs;
+import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.cli.option.WeatherOptions;
 import org.warmvat.question.fit.Factor;

@@ -1,11 +1,10 @@
 package org.warmvat.cli;
 
-import org.warmvat.cli.option.Badness;
-
 import java.util.List;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.sizes.SizesAnswer;
+import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;

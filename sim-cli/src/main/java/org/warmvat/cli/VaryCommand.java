@@ -1,7 +1,5 @@
 package org.warmvat.cli;
 
-import org.warmvat.cli.option.Badness;
-
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -10,6 +8,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.vary.VaryAnswer;
 import org.warmvat.cli.file.InputRefused;
+import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.ManyRuns;

@@ -76,10 +76,6 @@ final class YearCommand extends RunningCommand {
                 ? Optional.empty()
                 : Optional.of(run().parallel("runs", parallel -> PaybackStudy.run(design, runners, parallel)));
         return new YearPayback(
-                design,
-                all.asked(run()).currencyOfPayback(),
-                all.weather().hours(),
-                runners.size(),
-                result);
+                design, all.asked(run()).currencyOfPayback(), all.weather().hours(), runners.size(), result);
     }
 }

@@ -1,7 +1,5 @@
 package org.warmvat.cli;
 
-import org.warmvat.cli.option.Answering;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -19,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.option.Answering;
 import org.warmvat.weather.file.WeatherFiles;
 import picocli.CommandLine;
 

@@ -1,8 +1,5 @@
 package org.warmvat.cli;
 
-import org.warmvat.cli.option.Answering;
-import org.warmvat.cli.option.ExitCode;
-
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,6 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.Mutations;
+import org.warmvat.cli.option.Answering;
+import org.warmvat.cli.option.ExitCode;
 import picocli.CommandLine;
 import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.ParameterException;
@@ -52,7 +51,8 @@ class OptionsFuzzTest {
         int refused = 0;
         int cases = Mutations.CASES / KINDS;
         for (int i = 0; i < cases; i++) {
-            List<String> words = new ArrayList<>(List.of(LINES.get(i % LINES.size()).split(" ")));
+            List<String> words =
+                    new ArrayList<>(List.of(LINES.get(i % LINES.size()).split(" ")));
             int changed = 1 + random.nextInt(words.size() - 1);
             // no system hands over a word with the end mark of its words in it
             words.set(changed, Mutations.of(words.get(changed), random).replace("\0", ""));
@@ -79,7 +79,8 @@ class OptionsFuzzTest {
 
     /** Works the answer out and tells nobody. */
     private static int answeredOnly(CommandLine.ParseResult parsed) {
-        CommandLine last = parsed.asCommandLineList().get(parsed.asCommandLineList().size() - 1);
+        CommandLine last =
+                parsed.asCommandLineList().get(parsed.asCommandLineList().size() - 1);
         if (!last.isUsageHelpRequested() && last.getCommand() instanceof Answering answering) {
             try {
                 answering.document();
@@ -96,8 +97,7 @@ class OptionsFuzzTest {
         StringBuilder text = new StringBuilder(YearCommandTest.weatherText(0));
         for (int hour = 1; hour <= HOURS; hour++) {
             int light = hour % 24 > 9 && hour % 24 < 16 ? 120 : 0;
-            text.append(String.format(
-                    Locale.ROOT, "2025-01-%02dT%02d:00,4.0,%d\n", 1 + hour / 24, hour % 24, light));
+            text.append(String.format(Locale.ROOT, "2025-01-%02dT%02d:00,4.0,%d\n", 1 + hour / 24, hour % 24, light));
         }
         return text.toString();
     }

@@ -1,7 +1,5 @@
 package org.warmvat.network;
 
-import org.warmvat.network.meter.Meter;
-
 /**
  * A conductance between two nodes, such as a fitting, an edge or the air that a shelter changes. The meter counts the heat that
  * the first receives from the second, J.

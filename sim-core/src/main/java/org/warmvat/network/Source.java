@@ -1,7 +1,5 @@
 package org.warmvat.network;
 
-import org.warmvat.network.meter.Meter;
-
 /**
  * A rate that its part states: heat into a node, W, or what only a meter counts, such as electricity, W, or methane, Nm3/s. Over an
  * interval it is a value and a slope by the slurry's temperature; the part renews both whenever it is asked.

@@ -143,7 +143,9 @@ public record Asked(
 
     /** Name of the money of a year: the design's own, or a word that its prices of energy are but examples. */
     public String currency() {
-        return pricesAreExamples() ? MoneySentences.AT_EXAMPLES : design().prices().currency();
+        return pricesAreExamples()
+                ? MoneySentences.AT_EXAMPLES
+                : design().prices().currency();
     }
 
     /** Name of the money paid once: the design's own where it states every price of what is bought, else the same word. */

@@ -27,7 +27,8 @@ public final class SteadyWords {
 
     private static List<String> sentences(Steadiness found, Asked asked, String before) {
         return List.of(
-                before + "The sun may warm the slurry to " + Words.number(found.limitK()) + " K above the set-point; on "
+                before + "The sun may warm the slurry to " + Words.number(found.limitK())
+                        + " K above the set-point; on "
                         + found.asIs().daysOver() + " days of the weather file it stands more than "
                         + Words.number(asked.design().control().dailyChange().noticeK()) + " K from the day before.",
                 "With a high limit of " + Words.number(Steadiness.STEADY_K) + " K these days are "

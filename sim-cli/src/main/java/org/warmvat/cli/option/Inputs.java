@@ -35,7 +35,8 @@ import org.warmvat.weather.layout.Layout;
  * @param files what they were read from, hashed
  * @param invented one sentence for each that is the built-in demonstration
  */
-public record Inputs(Optional<DesignDocument> given, List<WeatherYear> years, List<InputFile> files, List<String> invented) {
+public record Inputs(
+        Optional<DesignDocument> given, List<WeatherYear> years, List<InputFile> files, List<String> invented) {
 
     private static final String DEMONSTRATION = "built-in demonstration";
     public static final String INVENTED_DESIGN =

@@ -84,8 +84,12 @@ class FuzzTest {
 
             @Override
             String text() {
-                StringBuilder text = new StringBuilder("# warmvat log 1\n# utc_offset_h: 1\n# origin: invented\n"
-                        + "time,slurry_c,air_c,global_w_m2,wind_m_s,backup_electric_w,feed_kg,mixer_on\n");
+                StringBuilder text = new StringBuilder("""
+                        # warmvat log 1
+                        # utc_offset_h: 1
+                        # origin: invented
+                        time,slurry_c,air_c,global_w_m2,wind_m_s,backup_electric_w,feed_kg,mixer_on
+                        """);
                 for (int hour = 0; hour < 48; hour++) {
                     text.append(String.format(
                             Locale.ROOT,

@@ -205,7 +205,8 @@ final class AdviseWords {
 
     private Optional<String> outlay(Recommendation one) {
         return one.outlay().isPresent() && priced
-                ? Optional.of("It costs about " + MoneySentences.sum(one.outlay().getAsDouble(), "once", once)
+                ? Optional.of("It costs about "
+                        + MoneySentences.sum(one.outlay().getAsDouble(), "once", once)
                         + " and saves about "
                         + MoneySentences.sum(
                                 one.after().energy().money() - asIs.energy().money(),

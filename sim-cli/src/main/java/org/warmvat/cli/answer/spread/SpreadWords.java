@@ -118,8 +118,8 @@ final class SpreadWords {
         List<String> named = result.influences().stream()
                 .filter(one -> one.indices().total() >= WORTH_NAMING)
                 .limit(MOST_NAMED)
-                .map(one ->
-                        InputNames.of(one.key()) + " (" + percent(Math.min(1, one.indices().total())) + ")")
+                .map(one -> InputNames.of(one.key()) + " ("
+                        + percent(Math.min(1, one.indices().total())) + ")")
                 .toList();
         sentences.add(
                 named.isEmpty()

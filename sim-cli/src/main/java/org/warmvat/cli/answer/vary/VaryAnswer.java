@@ -20,8 +20,8 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.PartAnswer;
-import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.SteadyWords;
+import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.Steadiness;
 import org.warmvat.question.vary.Outputs;
@@ -201,8 +201,8 @@ public final class VaryAnswer {
     private Table table() {
         List<String> header =
                 new ArrayList<>(sweep.keys().stream().map(AxisWords::of).toList());
-        shown().forEach(output ->
-                header.add(SweepDrawing.words(output) + (MONEY.contains(output) ? ", " + (output.equals("outlay") ? currencyOnce : currency) : "")));
+        shown().forEach(output -> header.add(SweepDrawing.words(output)
+                + (MONEY.contains(output) ? ", " + (output.equals("outlay") ? currencyOnce : currency) : "")));
         header.addAll(Collections.nCopies(fronts.size(), "best compromise"));
         List<List<String>> rows = IntStream.range(0, Math.min(MOST_ROWS, sweep.runs()))
                 .mapToObj(this::cells)

@@ -42,7 +42,10 @@ public record YearPayback(
     private Optional<PaybackWords> collector() {
         return result.flatMap(PaybackStudy.Result::collector)
                 .map(steps -> new PaybackWords(
-                        steps, new PaybackWords.Amounts("collector, m²", "", " m² of collector", " m²"), prices(), currency));
+                        steps,
+                        new PaybackWords.Amounts("collector, m²", "", " m² of collector", " m²"),
+                        prices(),
+                        currency));
     }
 
     /** The answer. */

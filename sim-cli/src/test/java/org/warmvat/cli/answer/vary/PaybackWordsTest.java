@@ -56,11 +56,14 @@ class PaybackWordsTest {
         PaybackWords words = new PaybackWords(STEPS, FOAM, within(5), "at example prices");
         assertTrue(
                 words.limit()
-                        .endsWith("it costs 21 more at example prices and saves 3 a year at example prices, so that it takes"
-                                + " 7 years."),
+                        .endsWith(
+                                "it costs 21 more at example prices and saves 3 a year at example prices, so that it takes"
+                                        + " 7 years."),
                 words.limit());
         assertEquals("costs more, at example prices", words.table().header().get(1));
-        assertTrue(words.counted().startsWith("Only what is bought once is counted, at example prices: "), words.counted());
+        assertTrue(
+                words.counted().startsWith("Only what is bought once is counted, at example prices: "),
+                words.counted());
     }
 
     @Test
