@@ -96,4 +96,25 @@ class EveryCommandTest {
         assertTrue(all.contains("9 m/s"), all);
         assertTrue(all.contains("while the sun is down") || all.contains("before sunrise") || all.contains("sun"), all);
     }
+
+    /** A paddle that turns far too fast cooks the slurry: warm is not the word for it. */
+    @Test
+    void aVerdictOfABoilingTankSaysSo() throws Exception {
+        String design = Files.readString(design());
+        Path boiling = Files.writeString(
+                folder.resolve("boiling.yaml"),
+                design.replaceFirst("revolutions_per_hour: [0-9.]+", "revolutions_per_hour: 10000"));
+        for (String[] words : List.of(
+                new String[] {"year"},
+                new String[] {"carry", "--from", "01-03", "--to", "01-20"},
+                new String[] {"sizes", "--litres", "900"})) {
+            Document told = document(Stream.of(
+                            Stream.of(words[0], boiling.toString(), weather().toString()),
+                            Stream.of(words).skip(1))
+                    .flatMap(part -> part)
+                    .toArray(String[]::new));
+            String but = String.join(" ", told.verdict().but());
+            assertTrue(but.contains("boiling is not modelled"), words[0] + ": " + but);
+        }
+    }
 }

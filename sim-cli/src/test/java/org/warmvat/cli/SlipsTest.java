@@ -79,6 +79,8 @@ class SlipsTest {
         "feed.feedstocks[0].total_solids, 22",
         "gas.methane_fraction, 58",
         "mixer.drive_efficiency, 20",
+        "mixer.drive_efficiency, 5e-324",
+        "envelope.insulation_mm, 0.000001",
         "solar.eta0, 78",
         "backup.rated_w, -500",
         "tank.liquid_depth_m, -1"
@@ -91,7 +93,7 @@ class SlipsTest {
         } catch (InputRefused refused) {
             fault = refused.faults().toString();
         }
-        assertTrue(fault.contains("expected"), key + ": " + fault);
+        assertTrue(fault.contains("expected") && fault.contains(key), key + ": " + fault);
     }
 
     @ParameterizedTest

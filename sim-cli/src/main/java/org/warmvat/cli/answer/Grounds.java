@@ -11,6 +11,7 @@ import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
 import org.warmvat.question.plausible.Plausibility;
 import org.warmvat.question.plausible.Remark;
+import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Notices;
 import org.warmvat.tank.SiteConventions;
 import org.warmvat.weather.Weather;
@@ -46,7 +47,8 @@ public record Grounds(
     /** Warnings that belong beside any verdict, the gravest first. */
     private static final List<String> GRAVE = List.of(
             "not_plausible",
-            "slurry_freezing",
+            Housekeeping.BOILING,
+            Housekeeping.FREEZING,
             "air_share",
             "cold_pipe_end",
             "loop_frozen",

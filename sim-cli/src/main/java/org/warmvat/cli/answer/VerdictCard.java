@@ -27,8 +27,8 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
     private static final Map<String, String> REMEDIES = Map.ofEntries(
             Map.entry("not_plausible", "the design: a number of it is not credible"),
             Map.entry("weather", "the weather file: it is doubted"),
-            Map.entry("boiling", "the heat: the slurry boils"),
-            Map.entry("slurry_freezing", "the cold: the slurry freezes"),
+            Map.entry(Housekeeping.BOILING, "the heat: the slurry boils"),
+            Map.entry(Housekeeping.FREEZING, "the cold: the slurry freezes"),
             Map.entry("air_share", "the air dosing: it goes on where gas is short"),
             Map.entry("cold_pipe_end", "the slurry pipe whose end freezes"),
             Map.entry("loop_frozen", "the solar loop, which freezes"),
@@ -40,8 +40,8 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
     private static final List<String> ORDER = List.of(
             "not_plausible",
             "weather",
-            "boiling",
-            "slurry_freezing",
+            Housekeeping.BOILING,
+            Housekeeping.FREEZING,
             "air_share",
             "cold_pipe_end",
             "loop_frozen",

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.warmvat.design.keys.Key;
 import org.warmvat.design.keys.Ranges;
+import org.warmvat.design.keys.Shown;
 import org.warmvat.design.keys.Refused;
 
 /**
@@ -127,6 +128,8 @@ public record Envelope(
             @Key Optional<Sheet> cladding)
             implements Layers {
 
+        private static final double LEAST_LAYER_M = 0.00005;
+
         /** Refuses thicknesses out of range. */
         public ShellAndInsulation {
             Ranges.check(
@@ -138,6 +141,16 @@ public record Envelope(
                     lidInsulationM,
                     floorInsulationM,
                     cladding);
+            thickOrNone("insulation_mm", insulationM);
+            lidInsulationM.ifPresent(thickM -> thickOrNone("lid_insulation_mm", thickM));
+            floorInsulationM.ifPresent(thickM -> thickOrNone("floor_insulation_mm", thickM));
+        }
+
+        private static void thickOrNone(String key, double thickM) {
+            Ranges.stated(
+                    thickM == 0 || thickM >= LEAST_LAYER_M,
+                    key,
+                    Shown.number(1000 * thickM) + ", expected 0 for none or at least 0.05 mm");
         }
 
         @Override

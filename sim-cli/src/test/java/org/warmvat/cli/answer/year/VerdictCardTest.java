@@ -11,6 +11,7 @@ import org.warmvat.cli.answer.VerdictCard;
 import org.warmvat.network.Warning;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.weather.WeatherYear;
+import org.warmvat.tank.Housekeeping;
 
 /** Five lines that say whether a tank is warm, pays back, lives on sun and money, and what to mend first. */
 class VerdictCardTest {
@@ -60,5 +61,9 @@ class VerdictCardTest {
                 "the air dosing: it goes on where gas is short",
                 card(SyntheticRun.usual(), List.of(cold, air)).mendFirst());
         assertTrue(card(SyntheticRun.usual(), List.of(cold)).mendFirst().startsWith("the heating"));
+        Warning boiling = new Warning(Housekeeping.BOILING, "Boiling.", 1, 143);
+        assertEquals(
+                "the heat: the slurry boils",
+                card(SyntheticRun.usual(), List.of(cold, air, boiling)).mendFirst());
     }
 }
