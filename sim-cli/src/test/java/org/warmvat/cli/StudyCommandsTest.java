@@ -152,6 +152,72 @@ class StudyCommandsTest {
         assertEquals(10, sized.path("days_warming_up").asInt());
     }
 
+    /** The coldest week of the file, 20 January, is one of rest: there no heater warms the fill to 36 °C, and none is asked to. */
+    @Test
+    void theWarmUpBeginsWhereTheCalendarAsksForWarmth() throws IOException {
+        Files.writeString(design, """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}
+                envelope: {insulation_mm: 90}
+                feed: {feedstocks: [{kg_per_day: 10}]}
+                control: {setpoint_c: 36}
+                backup: {}
+                gas: {holder: {useful_m3: 0.2}, uses: [{name: stove, kind: burner, kw: 0.5, efficiency: 0.5}]}
+                calendar: [{from: "01-12", to: "02-01", setpoint_c: 20, minimum: none}]
+                """);
+        assertEquals(0, run("rest-backup", "backup"), program.err());
+        JsonNode told = new ObjectMapper().readTree(summary("rest-backup"));
+        assertTrue(told.path("smallest_for_warm_up_w").asDouble() > 50, told.toString());
+        String from = told.path("warm_ups").get(0).path("from").asText();
+        assertTrue(from.compareTo("2025-01-05") <= 0 || from.compareTo("2025-02-02") >= 0, from);
+        assertEquals(0, run("rest-hold", "hold", "--temperatures", "34"), program.err());
+        assertFalse(program.out().contains("the calendar asks for 20.0 °C only"), program.out());
+    }
+
+    /** Indoors no weather makes the tank's winter harder, and no handbook's air does. */
+    @Test
+    void backupOfATankInARoomSpeaksOfTheRoom() throws IOException {
+        Files.writeString(design, """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15, place: indoors, room_c: 12}
+                envelope: {insulation_mm: 60}
+                feed: {feedstocks: [{kg_per_day: 10}], temperature: room}
+                control: {setpoint_c: 36}
+                backup: {}
+                gas: {}
+                """);
+        assertEquals(0, run("room", "backup"), program.err());
+        assertTrue(program.out().contains("A handbook adds the steady loss in the room, 12.0 °C, "), program.out());
+        assertTrue(program.out().contains("The room is taken at 12.0 °C whatever the weather"), program.out());
+        assertFalse(program.out().contains("coldest week 10 K colder"), program.out());
+        assertFalse(program.out().contains("Typical years"), program.out());
+    }
+
+    /** Where uses are given, what numbers nobody knows do to the answer is said of the useful net energy, and flared gas has no worth. */
+    @Test
+    void aYearWithUsesNamesUsefulNetEnergyAndWhatIsFlared() throws IOException {
+        Files.writeString(design, """
+                tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}
+                envelope: {insulation_mm: 90}
+                feed: {feedstocks: [{kg_per_day: 10}]}
+                control: {setpoint_c: 36}
+                backup: {}
+                gas: {holder: {useful_m3: 0.2}, uses: [{name: stove, kind: burner, kw: 0.1, efficiency: 0.5, hours: ["18:00-19:00"]}]}
+                """);
+        assertEquals(0, run("used", "year"), program.err());
+        assertTrue(program.out().contains(": at 0.0216 the useful net energy is about "), program.out());
+        assertFalse(program.out().contains(" the net energy is about "), program.out());
+        assertTrue(
+                program.out().contains("what finds no room in the holder and is flared brings nothing and is "),
+                program.out());
+        JsonNode low = new ObjectMapper()
+                .readTree(summary("used"))
+                .path("sensitive")
+                .get(0)
+                .path("low");
+        assertTrue(low.has("useful_net_energy_kwh"), low.toString());
+        assertFalse(low.has("net_energy_kwh"), low.toString());
+        assertEquals(0, run("used-holder", "holder"), program.err());
+    }
+
     @Test
     void backupNamesAHeater() throws IOException {
         assertEquals(0, run("backup", "backup", "--sizes", "1000,250", "--ignore-sun"));

@@ -1,7 +1,12 @@
 package org.warmvat.question;
 
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import org.warmvat.design.Design;
+import org.warmvat.design.season.SeasonTable;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
@@ -35,11 +40,42 @@ public final class ColdSpell {
         return coldest(weather, WEEK_H, DAY_H, endHour);
     }
 
+    /**
+     * The same of those in which a tank is warmed up: from which on, for some days, its calendar asks for the design's own set-point and
+     * bars no backup heater. Of all where there are none such: in a winter rest no heater warms anything.
+     *
+     * @param weather the file
+     * @param endHour the seven days end before this hour
+     * @param design whose calendar it is
+     * @param days for how many days
+     */
+    public static int coldestWeekFrom(Weather weather, int endHour, Design design, int days) {
+        if (design.spells().isEmpty()) {
+            return coldestWeekFrom(weather, endHour);
+        }
+        int found = coldest(weather, WEEK_H, DAY_H, endHour, first -> isAskedFor(weather, first, design, days));
+        return found >= 0 ? found : coldestWeekFrom(weather, endHour);
+    }
+
+    private static boolean isAskedFor(Weather weather, int firstHour, Design design, int days) {
+        LocalDate from = weather.start().plusHours(firstHour).toLocalDate();
+        return IntStream.range(0, days)
+                .map(day -> SeasonTable.dayOf(from.plusDays(day)))
+                .allMatch(day ->
+                        design.season().setpointC(day) >= design.control().setpointC()
+                                && design.season().isBackupOn(day));
+    }
+
     private static int coldest(Weather weather, int length, int step, int endHour) {
-        int coldest = 0;
+        return Math.max(0, coldest(weather, length, step, endHour, first -> true));
+    }
+
+    /** The first hour of the coldest of those allowed; -1 where there is none. */
+    private static int coldest(Weather weather, int length, int step, int endHour, IntPredicate allowed) {
+        int coldest = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int first = 0; first + length <= endHour; first += step) {
-            double mean = mean(weather, first, first + length);
+            double mean = allowed.test(first) ? mean(weather, first, first + length) : Double.POSITIVE_INFINITY;
             if (mean < least) {
                 least = mean;
                 coldest = first;

@@ -2,9 +2,13 @@ package org.warmvat.cli.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;
+import org.warmvat.gas.GasEnergy;
+import org.warmvat.gas.GasHolderPart;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Money;
 
@@ -28,6 +32,7 @@ public final class MoneySentences {
         List<String> sentences = new ArrayList<>(List.of(costs(run, money, currency)));
         if (run.design().gas().isPresent()) {
             sentences.add(worth(run, money, currency));
+            flared(run, currency).ifPresent(sentences::add);
         }
         sentences.add("Making the energy bought sets free " + Words.number(money.co2Kg()) + " kg of CO2.");
         sentences.add(whose(asked));
@@ -67,6 +72,20 @@ public final class MoneySentences {
     private static String worth(YearResult run, Money money, String currency) {
         return "The gas" + (burnsOwnGas(run.design()) ? " left after heating the tank" : "") + " is worth about "
                 + sum(money.gasWorth(), currency) + ", which leaves " + left(money.balance(), currency) + ".";
+    }
+
+    /** What is counted as worth and has none. */
+    private static Optional<String> flared(YearResult run, String currency) {
+        double kWh = run.whole().has(GasHolderPart.SURPLUS)
+                ? run.whole().of(GasHolderPart.SURPLUS)
+                        * run.design().gas().orElseThrow().methaneFraction()
+                        * Unit.KWH.of(GasEnergy.METHANE_J_PER_NM3)
+                : 0;
+        return kWh > 0
+                ? Optional.of(
+                        "All gas left is counted in that; what finds no room in the holder and is flared brings nothing and is "
+                                + sum(kWh * run.design().prices().gasWorthPerKwh(), currency) + " of it.")
+                : Optional.empty();
     }
 
     /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.3 EUR and sets free 10.2 kg of CO2 where it is made}. */

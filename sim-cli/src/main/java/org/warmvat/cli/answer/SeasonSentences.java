@@ -66,7 +66,8 @@ public final class SeasonSentences {
                 days.add("on " + withoutMinimum + " of the days no minimum holds");
             }
             if (warmingUp > 0) {
-                days.add("on " + warmingUp + " the tank is given time to warm up after a rest");
+                days.add("on " + warmingUp + (withoutMinimum > 0 ? "" : " of the days")
+                        + " the tank is given time to warm up after a rest");
             }
             return days.isEmpty()
                     ? List.of()

@@ -109,7 +109,7 @@ public final class BackupStudy {
         return new Site(
                 Prolonged.design(design, weather),
                 new Runner(weather, engine),
-                ColdFill.of(weather, days, days, engine));
+                ColdFill.of(design, weather, days, days, engine));
     }
 
     private BackupResult.Handbook handbook(Site site) {

@@ -84,7 +84,7 @@ public final class ChooseStudy {
         List<ColdFill> fill = new ArrayList<>();
         catalogue.limits().warmUpDays().ifPresent(most -> {
             int days = (int) Math.ceil(most);
-            fill.add(ColdFill.of(file, days, 2 * days + 7, engine));
+            fill.add(ColdFill.of(catalogue.drawn(), file, days, 2 * days + 7, engine));
         });
         return new Site(new Runner(file, engine), fill);
     }

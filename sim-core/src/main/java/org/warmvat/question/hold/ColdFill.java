@@ -23,18 +23,19 @@ public record ColdFill(Runner runner, Hours hours) {
     /**
      * The fill of a file. One that cannot go on must leave the warm-up its days after the beginning of its coldest week.
      *
+     * @param design whose calendar says when there is a warm-up at all
      * @param weather the file
      * @param days days within which it is to be warm
      * @param followedDays days that it is followed at most, no fewer
      * @param engine what integrates
      */
-    public static ColdFill of(Weather weather, int days, int followedDays, Engine engine) {
+    public static ColdFill of(Design design, Weather weather, int days, int followedDays, Engine engine) {
         int hours = days * DAY_H;
         int followed = followedDays * DAY_H;
         Weather longer = Prolonged.weather(weather, weather.isWholeYear() ? Math.min(weather.hours(), followed) : 0);
         int ends =
                 weather.isWholeYear() ? weather.hours() : Math.min(weather.hours(), weather.hours() - hours + WEEK_H);
-        int from = ColdSpell.coldestWeekFrom(weather, ends);
+        int from = ColdSpell.coldestWeekFrom(weather, ends, design, days);
         return new ColdFill(new Runner(longer, engine), new Hours(from, Math.min(longer.hours(), from + followed)));
     }
 

@@ -32,6 +32,9 @@ public final class HoldStudy {
     /** Longest time a failure or a warm-up is followed, days. */
     public static final int MOST_DAYS = 60;
 
+    /** For so many days from its beginning a calendar must ask for warmth where the start of a warm-up is free. */
+    private static final int WARM_UP_DAYS = 7;
+
     private static final int HOURS_PER_DAY = 24;
     private static final int FIRST_LOOK_HOURS = 7 * HOURS_PER_DAY;
     private static final int MOST_HOURS = MOST_DAYS * HOURS_PER_DAY;
@@ -303,7 +306,9 @@ public final class HoldStudy {
 
     /** The first start of a month or day asked for, else the first hour of the file's coldest seven days. */
     private int warmUpFrom(List<Integer> starts) {
-        return question.when() instanceof Anytime ? ColdSpell.coldestWeekFrom(file, file.hours()) : starts.get(0);
+        return question.when() instanceof Anytime
+                ? ColdSpell.coldestWeekFrom(file, file.hours(), design, WARM_UP_DAYS)
+                : starts.get(0);
     }
 
     private List<HoldResult.WarmUp> warmUps(int from) {

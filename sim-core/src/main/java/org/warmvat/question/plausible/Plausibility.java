@@ -174,6 +174,13 @@ public final class Plausibility {
                 .orElse(0.0);
     }
 
+    /** Whether a set-point stands in the design, and is not passed through on the way of a ramp. */
+    private boolean isStated(double setpointC) {
+        return setpointC == design.control().setpointC()
+                || season.calendar().spells().stream()
+                        .anyMatch(spell -> spell.control().setpointC().equals(OptionalDouble.of(setpointC)));
+    }
+
     /** Set-points of days on which something is fed, where gas is computed. */
     private void window() {
         if (design.gas().isEmpty()) {
@@ -185,7 +192,10 @@ public final class Plausibility {
         for (int day = 0; day < SeasonTable.DAYS; day++) {
             double setpointC = season.setpointC(day);
             boolean outside = setpointC < ends.leastC() + margin || setpointC > ends.mostC() - margin;
-            if (fedKg(day) > 0 && outside && (near.isEmpty() || setpointC > near.getAsDouble())) {
+            if (fedKg(day) > 0
+                    && isStated(setpointC)
+                    && outside
+                    && (near.isEmpty() || setpointC > near.getAsDouble())) {
                 near = OptionalDouble.of(setpointC);
             }
         }

@@ -7,10 +7,11 @@ import java.util.OptionalDouble;
 /**
  * What a year becomes with numbers that are not known well lower and higher.
  *
+ * @param useful whether net energy is useful net energy, since uses of gas are given
  * @param base with all of them as taken
  * @param entries the numbers, that on which the answer hangs most first
  */
-public record SensitiveResult(Figures base, List<Entry> entries) {
+public record SensitiveResult(boolean useful, Figures base, List<Entry> entries) {
 
     /**
      * What a year tells.

@@ -73,7 +73,8 @@ public final class SensitiveStudy {
                     end(variants.get(low + 1), figures.get(low + 1))));
         }
         entries.sort(Comparator.comparingDouble(SensitiveResult.Entry::swing).reversed());
-        return new SensitiveResult(figures.get(0), entries);
+        return new SensitiveResult(
+                design.gas().map(gas -> !gas.uses().isEmpty()).orElse(false), figures.get(0), entries);
     }
 
     private static SensitiveResult.End end(Variant variant, SensitiveResult.Figures figures) {

@@ -1,11 +1,14 @@
 package org.warmvat.question.plausible;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,7 +16,10 @@ import org.warmvat.design.Design;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.keys.Findings;
+import org.warmvat.design.season.SeasonCalendar;
+import org.warmvat.design.season.Spell;
 import org.warmvat.sample.InventedWeather;
+import org.warmvat.sample.TankPlan;
 import org.warmvat.weather.Weather;
 
 /** Slips of ten, of units and of missing parts are named; a sensible tank is left in peace. */
@@ -54,6 +60,34 @@ class PlausibilityTest {
     void aSlipIsNamed(String path, double value, String key) {
         List<String> found = keys(Design.usual().with(path, value), Optional.of(WINTER));
         assertTrue(found.contains(key), found.toString());
+    }
+
+    /** A ramp from rest passes through 9 °C on its first day: that is no set-point of the design's; a fed spell held there is one. */
+    @Test
+    void aRampIsNoSetpointAtTheEndOfDigestion() {
+        TankPlan plan = new TankPlan();
+        plan.calendar = rest(0, 8);
+        assertFalse(keys(plan.build(), Optional.of(WINTER)).contains("setpoint_window"));
+        plan.calendar = rest(0.2, 9);
+        assertTrue(keys(plan.build(), Optional.of(WINTER)).contains("setpoint_window"));
+    }
+
+    private static SeasonCalendar rest(double feedFactor, double setpointC) {
+        return new SeasonCalendar(
+                List.of(spell("--11-16", "--03-10", 0, setpointC, feedFactor), spell("--03-11", "--04-14", 28, 36, 1)),
+                10);
+    }
+
+    private static Spell spell(String from, String to, int rampDays, double setpointC, double feedFactor) {
+        return new Spell(
+                from,
+                MonthDay.parse(from),
+                MonthDay.parse(to),
+                rampDays,
+                new Spell.HeldAt(OptionalDouble.of(setpointC), OptionalDouble.empty(), Optional.empty()),
+                new Spell.Fed(OptionalDouble.of(feedFactor), Map.of()),
+                OptionalDouble.empty(),
+                new Spell.Runs(Optional.empty(), Optional.empty(), Optional.empty()));
     }
 
     @Test

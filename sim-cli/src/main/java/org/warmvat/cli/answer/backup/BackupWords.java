@@ -9,6 +9,7 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.Words;
+import org.warmvat.design.surroundings.Place;
 import org.warmvat.question.backup.BackupResult;
 import org.warmvat.question.backup.BackupStudy;
 import org.warmvat.question.hold.HoldResult;
@@ -33,8 +34,9 @@ final class BackupWords {
         draft.verdict(verdict(), but())
                 .key("Smallest heater", watts(result.need().smallestW()))
                 .key("Next common size", watts(result.need().commonW()));
-        reserve.ifPresent(more -> draft.key("With reserve", watts(more.need().smallestW()))
-                .key("Common size for it", watts(more.need().commonW())));
+        reserve.filter(more -> roomC().isEmpty())
+                .ifPresent(more -> draft.key("With reserve", watts(more.need().smallestW()))
+                        .key("Common size for it", watts(more.need().commonW())));
         draft.key("Coil passes", watts(result.coil().passesW()))
                 .paragraph("What asks for this power?", heater())
                 .paragraph("What does it buy?", bought())
@@ -54,7 +56,8 @@ final class BackupWords {
 
     /** The same for a coldest week that is colder than any in the files. */
     private String withReserve() {
-        return reserve.map(more -> " For a coldest week "
+        return reserve.filter(more -> roomC().isEmpty())
+                .map(more -> " For a coldest week "
                         + Words.number(more.coldSpellK()) + " K colder "
                         + (more.need().smallestW().isPresent()
                                 ? "take " + watts(more.need().smallestW().getAsDouble())
@@ -69,9 +72,19 @@ final class BackupWords {
                 .orElse("");
     }
 
+    /** The room of a tank indoors, which no weather touches. */
+    private OptionalDouble roomC() {
+        return asked.design().tank().place() instanceof Place.Indoors indoors
+                ? OptionalDouble.of(indoors.roomC())
+                : OptionalDouble.empty();
+    }
+
     private List<String> but() {
         List<String> but = new ArrayList<>();
-        if (question.coldSpellK() == 0) {
+        if (roomC().isPresent()) {
+            but.add("The room is taken at " + Words.celsius(roomC().getAsDouble())
+                    + " whatever the weather: where it grows colder, more is needed.");
+        } else if (question.coldSpellK() == 0) {
             but.add(
                     "The smallest is without reserve: typical years smooth the extremes, and a real winter can be colder than any in"
                             + " such a file.");
@@ -226,6 +239,9 @@ final class BackupWords {
                 + ", with " + watts(spell.chosenW()) + " it sinks to "
                 + Words.celsius(least(spell.chosen().leastC()))
                 + ".");
+        if (roomC().isPresent()) {
+            return sentences;
+        }
         sentences.add(
                 question.coldSpellK() == 0
                         ? "Typical years smooth the extremes: a real winter can be colder than any in such a file; --cold-spell"
@@ -246,7 +262,10 @@ final class BackupWords {
     private List<String> handbook() {
         BackupResult.Handbook handbook = result.handbook();
         return List.of(
-                "A handbook adds the steady loss in the air of the coldest day, " + Words.celsius(handbook.coldC())
+                "A handbook adds the steady loss "
+                        + (roomC().isPresent()
+                                ? "in the room, " + Words.celsius(roomC().getAsDouble())
+                                : "in the air of the coldest day, " + Words.celsius(handbook.coldC()))
                         + ", "
                         + watts(handbook.lossW()) + ", to the heat of the feed, " + watts(handbook.feedW()) + ": "
                         + watts(handbook.totalW()) + ".",

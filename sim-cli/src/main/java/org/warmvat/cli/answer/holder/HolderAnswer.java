@@ -57,7 +57,10 @@ public final class HolderAnswer {
                     + m3(result.smallest().usefulM3()) + ", "
                     + Words.percent(result.smallest().unmetShare())
                     + " of what they want stays unmet, more than the " + Words.percent(result.allowedShare())
-                    + " allowed: they want more gas than there is.";
+                    + " allowed: "
+                    + (result.smallest().surplusNm3() > 0
+                            ? "gas is short in one part of the year and left over in another."
+                            : "they want more gas than there is.");
         }
         double m3 = result.smallestM3().getAsDouble();
         return "The smallest holder that leaves no more than " + Words.percent(result.allowedShare())

@@ -21,6 +21,8 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.design.Design;
+import org.warmvat.design.season.SeasonTable;
 import org.warmvat.question.Steadiness;
 import org.warmvat.question.spring.SpringResult;
 
@@ -37,7 +39,7 @@ public final class SpringAnswer {
         boolean useful =
                 asked.design().gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
         Draft draft = Draft.of(asked, "when to start it cold?")
-                .verdict(verdict(result, useful), but(result))
+                .verdict(verdict(result, useful), but(result, asked.design()))
                 .figure(
                         "spring",
                         Draft.row(
@@ -81,7 +83,7 @@ public final class SpringAnswer {
                                 .findFirst()
                                 .orElse("; it does not reach the set-point within the year.")
                         + start.gas()
-                                .map(ends -> " Its net energy over that year is "
+                                .map(ends -> " Its " + (useful ? "useful " : "") + "net energy over that year is "
                                         + GasWords.three(
                                                 ends.low().leadingKWh(),
                                                 start.netKWh(),
@@ -92,7 +94,7 @@ public final class SpringAnswer {
                         + " within a year than it takes, the heat to start it included.");
     }
 
-    private static List<String> but(SpringResult result) {
+    private static List<String> but(SpringResult result, Design design) {
         List<String> but = new ArrayList<>();
         Optional<SpringResult.Start> sun = result.starts().stream()
                 .filter(start -> start.daysSun().isPresent())
@@ -101,10 +103,19 @@ public final class SpringAnswer {
         but.add(sun.map(start -> "By the sun alone a start on " + said(start.date()) + " is the quickest, after "
                         + days(start.daysSun().getAsDouble()) + ".")
                 .orElse("The sun alone brings it to the set-point within a year from none of the dates."));
+        result.starts().stream()
+                .filter(start -> setpointC(design, start) < design.control().setpointC() - 1)
+                .findFirst()
+                .ifPresent(start -> but.add("At the set-point means at that of the calendar: a start on "
+                        + said(start.date()) + " has but " + Words.celsius(setpointC(design, start)) + " to reach."));
         but.add(
                 "A first fill and a cold start pass through the explosive range of biogas in air: keep flames and sparks away and let the"
                         + " first gas off in the open, by your local code.");
         return but;
+    }
+
+    private static double setpointC(Design design, SpringResult.Start start) {
+        return design.season().setpointC(SeasonTable.dayOf(start.date().atYear(NO_LEAP_YEAR)));
     }
 
     private static Table table(SpringResult result, boolean useful) {

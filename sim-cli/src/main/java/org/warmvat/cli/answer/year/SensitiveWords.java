@@ -55,9 +55,13 @@ final class SensitiveWords {
         return Words.list(values.values().stream().distinct().map(Words::number).toList());
     }
 
+    private String net() {
+        return result.useful() ? "useful net energy" : "net energy";
+    }
+
     private String becomes(Figures figures) {
         String energy = figures.netKWh().isPresent()
-                ? "the net energy is about " + Words.kWh(figures.netKWh().getAsDouble())
+                ? "the " + net() + " is about " + Words.kWh(figures.netKWh().getAsDouble())
                 : "heater and machinery take about " + Words.kWh(figures.takenKWh());
         return figures.shortHours() == result.base().shortHours()
                 ? energy
@@ -84,7 +88,7 @@ final class SensitiveWords {
                         List.of(
                                 "number",
                                 "at",
-                                "net energy, kWh",
+                                net() + ", kWh",
                                 "heater and machinery, kWh",
                                 "hours below minimum",
                                 "slurry mean, °C"),
@@ -119,13 +123,19 @@ final class SensitiveWords {
                 .toList();
     }
 
-    private static Map<String, Object> end(SensitiveResult.End end) {
+    private Map<String, Object> end(SensitiveResult.End end) {
         return Draft.row(
-                "values", end.values(),
-                "held", end.held(),
-                "net_energy_kwh", end.figures().netKWh(),
-                "taken_kwh", end.figures().takenKWh(),
-                "hours_below_floor", end.figures().shortHours(),
-                "slurry_mean_c", end.figures().meanC());
+                "values",
+                end.values(),
+                "held",
+                end.held(),
+                result.useful() ? "useful_net_energy_kwh" : "net_energy_kwh",
+                end.figures().netKWh(),
+                "taken_kwh",
+                end.figures().takenKWh(),
+                "hours_below_floor",
+                end.figures().shortHours(),
+                "slurry_mean_c",
+                end.figures().meanC());
     }
 }
