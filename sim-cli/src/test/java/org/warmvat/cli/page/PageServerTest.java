@@ -29,6 +29,7 @@ import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.warmvat.cli.answer.Document;
@@ -269,6 +270,21 @@ class PageServerTest {
         assertEquals(
                 422, posted("year", "{\"weather\":\"no such\",\"text\":\"\"}").code());
         assertEquals(500, posted("year", "no json").code());
+    }
+
+    /** Opened twice and closed twice; what is set on the page holds. */
+    @Test
+    @Timeout(60)
+    void theServerStopsWhenItsLastPageIsClosedWhereItIsAskedTo() throws Exception {
+        for (int page = 0; page < 2; page++) {
+            assertEquals(200, got("start").code());
+        }
+        assertEquals(200, posted("until-closed", "true").code());
+        assertEquals(200, posted("closed", "").code());
+        assertEquals(200, got("page.css").code());
+        assertEquals(200, posted("closed", "").code());
+        server.await();
+        assertThrows(ConnectException.class, () -> got("page.css"));
     }
 
     @Test
