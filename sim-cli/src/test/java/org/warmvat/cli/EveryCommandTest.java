@@ -1,6 +1,7 @@
 package org.warmvat.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.TerminalText;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.option.Answering;
 import org.warmvat.network.Warning;
@@ -116,5 +118,53 @@ class EveryCommandTest {
             String but = String.join(" ", told.verdict().but());
             assertTrue(but.contains("boiling is not modelled"), words[0] + ": " + but);
         }
+    }
+
+    /** Far too much air is dosed: no command is silent about it. */
+    @Test
+    void aDangerousShareOfAirIsToldByEveryCommandThatRuns() throws Exception {
+        String design = Files.readString(design());
+        String airy = Files.writeString(
+                        folder.resolve("airy.yaml"), design.replaceFirst("litres_per_hour: 1.0", "litres_per_hour: 20"))
+                .toString();
+        String weather = weather().toString();
+        for (String[] words : List.of(
+                new String[] {"year", airy, weather},
+                new String[] {"carry", airy, weather, "--from", "01-03", "--to", "01-20"},
+                new String[] {"backup", airy, weather, "--sizes", "500"},
+                new String[] {"hold", airy, weather, "--from", "01-10"},
+                new String[] {"vary", airy, weather, "--set", "solar.area_m2=2,3"},
+                new String[] {"sizes", airy, weather, "--litres", "900"},
+                new String[] {"advise", airy, weather},
+                new String[] {"compare", airy, airy, "--weather", weather})) {
+            Document told = document(words);
+            assertTrue(
+                    told.grounds().warnings().stream()
+                            .anyMatch(warning -> warning.key().equals("air_share") && warning.count() > 0),
+                    words[0]);
+            String but = String.join(" ", told.verdict().but());
+            assertTrue(but.contains(" air"), words[0] + ": " + but);
+        }
+    }
+
+    /** A title may hold anything; a terminal gets none of its commands. */
+    @Test
+    void aTitleMovesNoTerminal() throws Exception {
+        String design = Files.readString(design());
+        Path red = Files.writeString(
+                folder.resolve("red.yaml"), design.replaceFirst("title: .*", "title: \"\\\\e[31mred\\\\a\""));
+        String lines = String.join("\n", TerminalText.lines(document("check", red.toString())));
+        assertTrue(lines.startsWith("\ufffd[31mred\ufffd"), lines.substring(0, 20));
+        assertTrue(lines.chars().noneMatch(c -> c < ' ' && c != '\n'), lines);
+    }
+
+    /** Where nothing is fed the slurry stays for ever, not for infinitely many days. */
+    @Test
+    void nothingFedStaysForEver() throws Exception {
+        String design = Files.readString(design()).replaceAll("kg_per_day: [0-9.]+", "kg_per_day: 0");
+        Path unfed = Files.writeString(folder.resolve("unfed.yaml"), design);
+        String lines = String.join("\n", TerminalText.lines(document("check", unfed.toString())));
+        assertTrue(lines.contains("for ever: nothing is fed"), lines);
+        assertFalse(lines.contains("Infinity"), lines);
     }
 }

@@ -65,4 +65,13 @@ class StarterDesignTest {
         String text = StarterText.of(900, 36, climate("cool-maritime-hills"));
         assertTrue(text.lines().noneMatch(line -> line.matches(".*\\{[a-z_]+}.*")), text);
     }
+
+    /** A first fill passes through mixtures that explode: air is dosed only by who writes it in. */
+    @Test
+    void aStarterDosesNoAirAndSaysWhy() throws Exception {
+        String text = StarterText.of(900, 36, climate("cool-maritime-hills"));
+        assertTrue(text.lines().anyMatch(line -> line.strip().startsWith("# air_dosing:")), text);
+        assertTrue(text.lines().noneMatch(line -> line.strip().startsWith("air_dosing:")), text);
+        assertTrue(text.contains("legs") && text.contains("outlet") && text.contains("cladding: "), text);
+    }
 }

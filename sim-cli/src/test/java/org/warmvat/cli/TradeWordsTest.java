@@ -54,7 +54,8 @@ class TradeWordsTest {
 
     /** What is wrong with some lines; keys of files are promises and stand as they are. */
     private static List<String> wrong(Stream<String> lines) {
-        return lines.map(line -> line.replaceAll("[a-z_]+(\\[[^\\]]*\\])?(\\.[a-z_0-9\\[\\]]+)+|[a-z0-9]+(_[a-z0-9]+)+", "KEY"))
+        return lines.map(line ->
+                        line.replaceAll("[a-z_]+(\\[[^\\]]*\\])?(\\.[a-z_0-9\\[\\]]+)+|[a-z0-9]+(_[a-z0-9]+)+", "KEY"))
                 .flatMap(line -> NEVER.stream()
                         .map(never -> never.matcher(line))
                         .filter(Matcher::find)
@@ -120,8 +121,8 @@ class TradeWordsTest {
 
     private static List<String> helps(CommandLine line, Set<String> commands) {
         commands.add(line.getCommandSpec().qualifiedName());
-        List<String> wrong =
-                new ArrayList<>(wrong(line.getUsageMessage().replaceAll("\\s+", " ").lines()));
+        List<String> wrong = new ArrayList<>(
+                wrong(line.getUsageMessage().replaceAll("\\s+", " ").lines()));
         line.getSubcommands().values().forEach(sub -> wrong.addAll(helps(sub, commands)));
         return wrong;
     }
@@ -151,7 +152,8 @@ class TradeWordsTest {
     void thePageInTheBrowserSpeaksTheTradesWords() throws IOException {
         Pattern text = Pattern.compile("'([^'\n]{12,})'|\"([^\"\n]{12,})\"|`([^`]{12,})`|>([^<>{}]{12,})<");
         List<String> wrong = new ArrayList<>();
-        for (String file : List.of("page.html", "page.js", "form.js", "questions.js", "weather.js", "tank.js", "charts.js")) {
+        for (String file :
+                List.of("page.html", "page.js", "form.js", "questions.js", "weather.js", "tank.js", "charts.js")) {
             Stream<String> texts = text.matcher(Files.readString(PAGE.resolve(file)))
                     .results()
                     .map(found -> found.group().replace("Math.floor", ""));

@@ -152,7 +152,8 @@ final class TankPicture {
 
     private static String layers(List<Layer> layers) {
         return layers.stream()
-                .map(layer -> Numerals.six(layer.thicknessM() * 1000) + " mm " + layer.material().spelt())
+                .map(layer -> Numerals.six(layer.thicknessM() * 1000) + " mm "
+                        + layer.material().spelt())
                 .collect(Collectors.joining(", "));
     }
 

@@ -61,7 +61,8 @@ final class DesignKeyTables {
         page.append(DesignFindings.spelt(key.path("x-unit").asText())).append(" | ");
         page.append(allowed(key)).append(" | ");
         page.append(usual(key, required)).append(" | ");
-        page.append(sentence(DesignFindings.spelt(key.path("description").asText()))).append(" |\n");
+        page.append(sentence(DesignFindings.spelt(key.path("description").asText())))
+                .append(" |\n");
     }
 
     private static String allowed(JsonNode key) {

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.warmvat.design.keys.Key;
 import org.warmvat.design.keys.Ranges;
-import org.warmvat.design.keys.Shown;
 import org.warmvat.design.keys.Refused;
+import org.warmvat.design.keys.Shown;
 
 /**
  * What stands between contents and surroundings. Layers run from inside to outside.

@@ -80,8 +80,7 @@ public record Material(
 
     /** A name as it is read: {@code PIR foam} of {@code pir_foam}, abbreviations of plastics in capitals. */
     public static String spelt(String name) {
-        return PLASTIC
-                .matcher(name.replace('_', ' '))
+        return PLASTIC.matcher(name.replace('_', ' '))
                 .replaceAll(found -> found.group().toUpperCase(Locale.ROOT));
     }
 

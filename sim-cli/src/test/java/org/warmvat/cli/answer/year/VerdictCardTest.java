@@ -10,8 +10,8 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.VerdictCard;
 import org.warmvat.network.Warning;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.weather.WeatherYear;
 import org.warmvat.tank.Housekeeping;
+import org.warmvat.weather.WeatherYear;
 
 /** Five lines that say whether a tank is warm, pays back, lives on sun and money, and what to mend first. */
 class VerdictCardTest {
