@@ -52,12 +52,15 @@ public final class VaryAnswer {
     private final List<Front> fronts;
     private final String currency;
     private final String currencyOnce;
+    /** Worked out once: it takes a look at all runs. */
+    private final List<String> shown;
 
     private VaryAnswer(Sweep sweep, List<Front> fronts, Asked asked) {
         currency = asked.currency();
         currencyOnce = asked.currencyOnce();
         this.sweep = sweep;
         this.fronts = fronts;
+        shown = shown(sweep);
     }
 
     /**
@@ -78,7 +81,7 @@ public final class VaryAnswer {
     }
 
     private Draft told(Asked asked, String shown) {
-        VarySentences sentences = sentences();
+        VarySentences sentences = new VarySentences(sweep);
         List<String> best = sentences.best();
         Draft draft = Draft.of(asked, "varied")
                 .verdict(best.get(0), sentences.but())
@@ -180,13 +183,9 @@ public final class VaryAnswer {
         return Outputs.betterHigh(output) ? "the more the better" : "the less the better";
     }
 
-    private VarySentences sentences() {
-        return new VarySentences(sweep);
-    }
-
-    private List<String> shown() {
+    private static List<String> shown(Sweep sweep) {
         List<String> shown = new ArrayList<>(SHOWN);
-        if (sentences().isUsed()) {
+        if (new VarySentences(sweep).isUsed()) {
             shown.add(0, Outputs.leading(sweep.names()));
         }
         if (!SweepDrawing.hasNumbers(sweep, "net_energy_low_gas_kwh")) {
@@ -201,7 +200,7 @@ public final class VaryAnswer {
     private Table table() {
         List<String> header =
                 new ArrayList<>(sweep.keys().stream().map(AxisWords::of).toList());
-        shown().forEach(output -> header.add(SweepDrawing.words(output)
+        shown.forEach(output -> header.add(SweepDrawing.words(output)
                 + (MONEY.contains(output) ? ", " + (output.equals("outlay") ? currencyOnce : currency) : "")));
         header.addAll(Collections.nCopies(fronts.size(), "best compromise"));
         List<List<String>> rows = IntStream.range(0, Math.min(MOST_ROWS, sweep.runs()))
@@ -217,7 +216,7 @@ public final class VaryAnswer {
         for (double value : sweep.values().get(run)) {
             cells.add(Numerals.exact(value));
         }
-        shown().forEach(output -> cells.add(Words.number(sweep.output(run, output))));
+        shown.forEach(output -> cells.add(Words.number(sweep.output(run, output))));
         fronts.forEach(front -> cells.add(front.stands()[run] ? "*" : ""));
         return cells;
     }
@@ -237,7 +236,7 @@ public final class VaryAnswer {
         return new AbstractList<>() {
             @Override
             public Object get(int run) {
-                Map<String, Object> row = VaryAnswer.this.row(run, shown());
+                Map<String, Object> row = VaryAnswer.this.row(run, shown);
                 fronts.forEach(front -> row.put("not_beaten", front.stands()[run]));
                 return row;
             }
