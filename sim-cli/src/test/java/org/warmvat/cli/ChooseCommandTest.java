@@ -111,6 +111,10 @@ class ChooseCommandTest {
                 0.01);
         assertTrue(program.out().contains("Against the design as drawn, which costs"), program.out());
         assertTrue(program.out().contains("no advice to invest"), program.out());
+        assertTrue(
+                program.out()
+                        .matches("(?s).*The best of what can be bought is insulation (60|120) mm, collector 0 m², .*"),
+                program.out());
         assertTrue(Files.exists(folder.resolve("out/front.png")));
     }
 

@@ -132,7 +132,7 @@ class SpreadCommandTest {
         assertTrue(
                 out.toString()
                         .contains(
-                                "mixer.drive_efficiency was drawn beyond what the key allows and held at the end of its range in "
+                                "mixer drive efficiency was drawn beyond what the key allows and held at the end of its range in "
                                         + beyond + " of the 10 draws."),
                 out.toString());
     }

@@ -15,6 +15,9 @@ public final class PointChart {
 
     private static final Shape SMALL = new Rectangle2D.Double(-2, -2, 4, 4);
 
+    /** Share of the height above the highest point, where its name may stand. */
+    private static final double ROOM_FOR_NAMES = 0.12;
+
     private record Group(String label, Look look, Points points, boolean front) {}
 
     private final String name;
@@ -69,6 +72,7 @@ public final class PointChart {
     private Drawing.Sheet sheet(Form form) {
         NumberAxis x = Charts.around(across, 1e-8, form);
         NumberAxis y = Charts.around(up, 1e-8, form);
+        y.setUpperMargin(ROOM_FOR_NAMES);
         XYPlot plot = Charts.plot(x, y);
         Legend legend = new Legend(form);
         for (int i = 0; i < groups.size(); i++) {

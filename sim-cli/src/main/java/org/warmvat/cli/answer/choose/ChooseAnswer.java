@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.AxisWords;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.answer.YearRows;
@@ -206,7 +208,12 @@ public final class ChooseAnswer {
 
     private Table table() {
         List<String> header = new ArrayList<>(List.of(""));
-        catalogue.choices().forEach(choice -> header.add(choice.name()));
+        catalogue
+                .choices()
+                .forEach(choice -> header.add(
+                        choice.options().get(0).shown() instanceof Double
+                                ? AxisWords.of(choice.name())
+                                : choice.name()));
         header.addAll(List.of(
                 "yearly cost, " + currency,
                 "to buy, " + once,
@@ -220,10 +227,10 @@ public final class ChooseAnswer {
             List<String> cells = new ArrayList<>(List.of(i == 0 ? "best" : i == 1 ? "runner-up" : "next " + (i - 1)));
             catalogue
                     .choices()
-                    .forEach(
-                            choice -> cells.add(Optional.ofNullable(one.chosen().get(choice.name()))
-                                    .map(ChooseWords::shown)
-                                    .orElse("–")));
+                    .forEach(choice -> cells.add(Optional.ofNullable(
+                                    one.chosen().get(choice.name()))
+                            .map(value -> value instanceof Double number ? Numerals.exact(number) : value.toString())
+                            .orElse("–")));
             cells.add(Words.number(one.cost().perYear()));
             cells.addAll(figureCells(one.yearly(), one.cost().outlay()));
             rows.add(cells);
@@ -305,10 +312,10 @@ public final class ChooseAnswer {
         result.influence().stream()
                 .sorted((a, b) -> Double.compare(b.change(), a.change()))
                 .forEach(one -> bars.bar(
-                        one.choice(),
+                        ChooseWords.named(one.choice(), one.worst()),
                         Look.FIRST,
                         one.change(),
-                        Words.number(one.change()) + " at " + ChooseWords.shown(one.worst())));
+                        Words.number(one.change()) + " at " + ChooseWords.shown(one.choice(), one.worst())));
         return bars.drawing();
     }
 }

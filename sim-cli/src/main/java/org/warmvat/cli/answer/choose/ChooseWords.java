@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.warmvat.cli.answer.AxisWords;
 import org.warmvat.cli.answer.MoneySentences;
-import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Words;
 import org.warmvat.question.choose.Aim;
 import org.warmvat.question.choose.Candidate;
@@ -67,13 +67,19 @@ final class ChooseWords {
         };
     }
 
-    static String shown(Object value) {
-        return value instanceof Double number ? Numerals.exact(number) : String.valueOf(value);
+    /** An option in words: a number with its unit, any other by its label. */
+    static String shown(String choice, Object value) {
+        return value instanceof Double number ? AxisWords.value(choice, number) : String.valueOf(value);
+    }
+
+    /** A choice in words: that of a number in the trade's, any other by its own name. */
+    static String named(String choice, Object value) {
+        return value instanceof Double ? AxisWords.bare(choice) : choice;
     }
 
     static String chosen(Candidate one) {
         return Words.list(one.chosen().entrySet().stream()
-                .map(entry -> entry.getKey() + " " + shown(entry.getValue()))
+                .map(entry -> named(entry.getKey(), entry.getValue()) + " " + shown(entry.getKey(), entry.getValue()))
                 .toList());
     }
 
@@ -191,7 +197,8 @@ final class ChooseWords {
         other.chosen().forEach((choice, value) -> {
             Object best = result.best().chosen().get(choice);
             if (!Objects.equals(best, value)) {
-                differences.add(choice + " " + shown(value) + (best == null ? "" : " instead of " + shown(best)));
+                differences.add(named(choice, value) + " " + shown(choice, value)
+                        + (best == null ? "" : " instead of " + shown(choice, best)));
             }
         });
         return differences.isEmpty() ? "nothing else" : Words.list(differences);
@@ -201,15 +208,16 @@ final class ChooseWords {
         ChooseResult.Influence most = result.mattersMost();
         List<String> sentences = new ArrayList<>();
         if (most.change() > 0) {
-            sentences.add("The choice that matters most is " + most.choice() + ": with " + shown(most.worst())
+            sentences.add("The choice that matters most is " + named(most.choice(), most.worst()) + ": with "
+                    + shown(most.choice(), most.worst())
                     + ", all else as in the best, it is " + difference(most.change()) + ".");
         } else {
             sentences.add("No choice alone can be made worse within the limits.");
         }
         result.influence().stream()
                 .filter(one -> one.barred() > 0)
-                .map(one -> one.choice() + ": " + one.barred() + " of its " + one.options() + " options "
-                        + (one.barred() == 1 ? "breaks" : "break") + " a limit, all else as in the best.")
+                .map(one -> named(one.choice(), one.worst()) + ": " + one.barred() + " of its " + one.options()
+                        + " options " + (one.barred() == 1 ? "breaks" : "break") + " a limit, all else as in the best.")
                 .forEach(sentences::add);
         return sentences;
     }

@@ -2,11 +2,12 @@ package org.warmvat.cli.answer.spread;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.warmvat.cli.answer.AxisWords;
 import org.warmvat.design.envelope.Material;
 import org.warmvat.question.spread.SpreadResult;
 import org.warmvat.question.spread.Uncertain;
 
-/** What the usual uncertain inputs are called; any other goes by its key. */
+/** What the usual uncertain inputs are called; any other goes by the words of its key. */
 final class InputNames {
 
     private static final Map<String, String> NAMES = new LinkedHashMap<>();
@@ -40,6 +41,6 @@ final class InputNames {
         if (key.matches("materials\\.[a-z_]+\\.conductivity_w_mk")) {
             return "conductivity of " + Material.spelt(key.split("\\.")[1]);
         }
-        return NAMES.getOrDefault(key, key);
+        return NAMES.containsKey(key) ? NAMES.get(key) : AxisWords.bare(key);
     }
 }

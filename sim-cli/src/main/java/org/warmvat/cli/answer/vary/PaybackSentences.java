@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.warmvat.cli.answer.AxisWords;
 import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Prices;
 import org.warmvat.question.payback.Payback;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
+import org.warmvat.cli.answer.AxisWords;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.plot.CellChart;
 import org.warmvat.cli.plot.Drawing;

@@ -1,10 +1,10 @@
-package org.warmvat.cli.answer.vary;
+package org.warmvat.cli.answer;
 
 import java.util.List;
 import java.util.Map;
 
 /** Numbers of a design as heads and axes name them: in the trade's words, the unit behind a comma. */
-final class AxisWords {
+public final class AxisWords {
 
     private static final Map<String, String> NAMED = Map.of(
             "solar.area_m2", "collector, m²",
@@ -47,7 +47,7 @@ final class AxisWords {
     private AxisWords() {}
 
     /** A key in words: {@code collector, m²} of {@code solar.area_m2}. */
-    static String of(String key) {
+    public static String of(String key) {
         if (NAMED.containsKey(key)) {
             return NAMED.get(key);
         }
@@ -57,6 +57,20 @@ final class AxisWords {
             }
         }
         return plain(key);
+    }
+
+    /** A key in words without its unit: {@code collector} of {@code solar.area_m2}. */
+    public static String bare(String key) {
+        String words = of(key);
+        int unit = words.lastIndexOf(", ");
+        return unit < 0 ? words : words.substring(0, unit);
+    }
+
+    /** A value of a key with its unit: {@code 2 m²}. */
+    public static String value(String key, double value) {
+        String words = of(key);
+        int unit = words.lastIndexOf(", ");
+        return Numerals.exact(value) + (unit < 0 ? "" : " " + words.substring(unit + 2));
     }
 
     private static String plain(String path) {
