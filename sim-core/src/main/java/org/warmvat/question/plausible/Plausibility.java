@@ -15,8 +15,12 @@ import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.feeding.FeedMaterial;
 import org.warmvat.design.feeding.Feedstock;
 import org.warmvat.design.gas.CardinalTemperatures;
+import org.warmvat.design.gas.Gas;
+import org.warmvat.design.gas.GasUse;
 import org.warmvat.design.season.SeasonTable;
 import org.warmvat.design.surroundings.StandsOn;
+import org.warmvat.gas.GasEnergy;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.question.ColdSpell;
 import org.warmvat.question.plausible.Remark.Gravity;
 import org.warmvat.tank.Conductances;
@@ -31,6 +35,8 @@ import org.warmvat.weather.Weather;
  * collector against the same in its mean air.
  */
 public final class Plausibility {
+
+    private static final double S_PER_H = 3600;
 
     private final Design design;
     private final Plausible bounds;
@@ -56,6 +62,7 @@ public final class Plausibility {
         plausibility.litres();
         plausibility.insulation();
         plausibility.window();
+        plausibility.uses();
         plausibility.parts();
         plausibility.materials();
         weather.ifPresent(plausibility::heaterAndCollector);
@@ -172,6 +179,34 @@ public final class Plausibility {
                 .mainInsulation(layers)
                 .map(Layer::thicknessM)
                 .orElse(0.0);
+    }
+
+    /** Uses that want more on a day than a full holder and all gas that a day's feed can ever give. */
+    private void uses() {
+        if (design.gas().isEmpty() || design.gas().get().holder().isEmpty()) {
+            return;
+        }
+        Gas gas = design.gas().get();
+        double methaneNm3 = gas.holder().get().fullNm3() * gas.methaneFraction()
+                + design.feed().feedstocks().stream()
+                        .mapToDouble(one -> one.methaneNm3PerKgVs() * one.volatileSolidsKgPerDay())
+                        .sum();
+        double mostKWh = Unit.KWH.of(methaneNm3 * GasEnergy.METHANE_J_PER_NM3);
+        for (int i = 0; i < gas.uses().size(); i++) {
+            GasUse use = gas.uses().get(i);
+            double wantedKWh = use.kw() * use.hours().openSecondsPerDay() / S_PER_H;
+            if (wantedKWh > mostKWh) {
+                remark(
+                        "use_power",
+                        Gravity.UNLIKELY,
+                        "The %s (gas.uses[%d].kw) wants %s kWh of gas on a day: a full holder and all that a day's feed can give hold"
+                                + " %s kWh, so that it can never be served in full.",
+                        use.name(),
+                        i,
+                        threeFigures(wantedKWh),
+                        threeFigures(mostKWh));
+            }
+        }
     }
 
     /** Whether a set-point stands in the design, and is not passed through on the way of a ramp. */

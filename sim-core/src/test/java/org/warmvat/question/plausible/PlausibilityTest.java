@@ -19,6 +19,7 @@ import org.warmvat.design.keys.Findings;
 import org.warmvat.design.season.SeasonCalendar;
 import org.warmvat.design.season.Spell;
 import org.warmvat.sample.InventedWeather;
+import org.warmvat.sample.LifeDesigns;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.weather.Weather;
 
@@ -70,6 +71,15 @@ class PlausibilityTest {
         assertFalse(keys(plan.build(), Optional.of(WINTER)).contains("setpoint_window"));
         plan.calendar = rest(0.2, 9);
         assertTrue(keys(plan.build(), Optional.of(WINTER)).contains("setpoint_window"));
+    }
+
+    /** 0.4 m3 hold 2.2 kWh, and a day's feed gives 6.7 kWh at most: a cooker of 0.5 kW day and night wants 12, a lamp for six hours 0.3. */
+    @Test
+    void aUseThatNoHolderCanServeIsNamed() {
+        TankPlan plan = LifeDesigns.all().get("small holder, a use day and night");
+        assertTrue(keys(plan.build(), Optional.of(WINTER)).contains("use_power"));
+        plan.gas = LifeDesigns.all().get("large holder that overflows").gas;
+        assertFalse(keys(plan.build(), Optional.of(WINTER)).contains("use_power"));
     }
 
     private static SeasonCalendar rest(double feedFactor, double setpointC) {
