@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -90,10 +92,21 @@ public final class Warmvat implements Runnable {
         System.setProperty("picocli.converters.excludes", "java.sql.*,java.time.*");
         CommandLine line = new CommandLine(new Warmvat());
         names.forEach(name -> line.addSubcommand(name, COMMANDS.get(name)));
+        line.registerConverter(Path.class, Warmvat::path);
+        // a stray quote is told as part of the value that it spoils, not by the parser's own words
+        line.setSplitQuotedStrings(true);
         line.setExecutionStrategy(Warmvat::run);
         line.setParameterExceptionHandler(Failures::wrongUse);
         line.setExecutionExceptionHandler(Failures::handle);
         return line;
+    }
+
+    private static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException none) {
+            throw new CommandLine.TypeConversionException("'" + text + "' is no name of a file on this machine");
+        }
     }
 
     /** Runs the last command given; errors of the Java machine are told like other faults, too little memory is none. */

@@ -1,6 +1,7 @@
 package org.warmvat.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
@@ -39,6 +40,20 @@ class WarmvatTest {
     void anUnknownOptionIsWrongUse() {
         assertEquals(ExitCode.WRONG_USE.number(), run("--nonsense"));
         assertTrue(err.toString().startsWith("Unknown option: '--nonsense'"), err.toString());
+    }
+
+    @Test
+    void whatIsNoFileNameIsToldInWords() {
+        assertEquals(ExitCode.WRONG_USE.number(), run("year", "a\0b"));
+        assertTrue(err.toString().contains("' is no name of a file on this machine"), err.toString());
+        assertFalse(err.toString().contains("java"), err.toString());
+    }
+
+    @Test
+    void aStrayQuoteSpoilsOneValueOfAList() {
+        assertEquals(ExitCode.WRONG_USE.number(), run("hold", "--temperatures", "20,3\",30"));
+        assertTrue(err.toString().startsWith("Invalid value for option '--temperatures'"), err.toString());
+        assertTrue(err.toString().contains("'3\"'"), err.toString());
     }
 
     private int run(String... args) {
