@@ -1,6 +1,7 @@
 package org.warmvat.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -100,5 +101,13 @@ class CheckCommandTest {
         assertTrue(layout.at("/properties/columns").isObject(), "keys of the layout file");
         assertEquals(2, program.run("schema", "more"));
         assertEquals("Unmatched argument at index 1: 'more'\nSee warmvat schema --help\n", program.err());
+    }
+
+    /** A tank in a room knows no outdoor air and no wind. */
+    @Test
+    void anIndoorTankLosesToItsRoom() {
+        assertEquals(0, program.run("check", "../docs/examples/indoors-immersed.yaml"), program.err());
+        assertTrue(program.out().contains("in a room of 12.0 °C it loses"), program.out());
+        assertFalse(program.out().contains("in air of") || program.out().contains("wind"), program.out());
     }
 }

@@ -38,10 +38,17 @@ public final class CheckAnswer {
         return new CheckAnswer(asked.design(), windMPerS, figures).told(asked);
     }
 
+    /** Where the heat goes on the cold day: a room stays as warm as it is. */
+    private String inTheCold() {
+        return design.tank().place() instanceof Place.Indoors indoors
+                ? "in a room of " + Words.celsius(indoors.roomC())
+                : "in air of " + Words.celsius(figures.coldC());
+    }
+
     private Document told(Asked asked) {
         Draft draft = Draft.of(asked, "what follows from the design")
                 .verdict("The inputs have no faults.", List.of())
-                .key("Heat loss", Words.number(figures.coldLossW()) + " W in air of " + Words.celsius(figures.coldC()))
+                .key("Heat loss", Words.number(figures.coldLossW()) + " W " + inTheCold())
                 .key("Time constant", Words.number(figures.timeConstantH() / 24) + " days")
                 .key(
                         "Retention",
@@ -81,8 +88,7 @@ public final class CheckAnswer {
                         + Words.number(ua.edgesWPerK()) + ", fittings " + Words.number(ua.fittingsWPerK()) + " W/K.",
                 "Its time constant is " + Words.number(figures.timeConstantH()) + " hours ("
                         + Words.number(figures.timeConstantH() / 24) + " days).",
-                "At the set-point of " + Words.celsius(design.control().setpointC()) + " in air of "
-                        + Words.celsius(figures.coldC()) + " it loses " + Words.number(figures.coldLossW())
+                "At the set-point of " + Words.celsius(design.control().setpointC()) + " " + inTheCold() + " it loses " + Words.number(figures.coldLossW())
                         + " W, and warming the feed takes another " + Words.number(figures.coldFeedW())
                         + " W on average.");
     }
