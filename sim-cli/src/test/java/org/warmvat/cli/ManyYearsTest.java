@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -151,6 +152,24 @@ class ManyYearsTest {
             })
     void aFileOfTwoYearsIsCutIntoThem(String command) throws Exception {
         named(document(command, twoYears), command, List.of("two.csv 2025", "two.csv 2026"));
+    }
+
+    /** Nothing enters its balance, and what it else loses comes in: what passed through is that, not nothing. */
+    @Test
+    void aTankThatOnlyItsAirWarmsHasABalance() {
+        Path out = folder.resolve("cold");
+        assertEquals(
+                0,
+                Warmvat.commandLine()
+                        .execute(
+                                "hold",
+                                "../docs/examples/smallest.yaml",
+                                "../weather-samples/cold-continental.csv",
+                                "--month",
+                                "7",
+                                "--quiet",
+                                "--out",
+                                out.toString()));
     }
 
     /** The names stand in the figures as years, as worst and as middle one, and in the sentences. */
