@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -166,5 +167,20 @@ class EveryCommandTest {
         String lines = String.join("\n", TerminalText.lines(document("check", unfed.toString())));
         assertTrue(lines.contains("for ever: nothing is fed"), lines);
         assertFalse(lines.contains("Infinity"), lines);
+    }
+
+    /** A separator on the outlet draws its electricity for every kilogram that leaves, water included, and it counts. */
+    @Test
+    void aSeparatorOnTheOutletIsCounted() throws Exception {
+        Path pressed = Files.writeString(
+                folder.resolve("pressed.yaml"), Files.readString(design()) + "effluent: {separator_wh_per_kg: 50}\n");
+        String weather = weather().toString();
+        Map<?, ?> with = (Map<?, ?>) document("year", pressed.toString(), weather).data().figures().get("year");
+        Map<?, ?> without = (Map<?, ?>) document("year", design().toString(), weather).data().figures().get("year");
+        double separator = (Double) ((Map<?, ?>) with.get("electricity_kwh")).get("separator");
+        double kgPerDay = DesignDocument.read(pressed).design().feed().totalKgPerDay();
+        assertEquals(DAYS * kgPerDay * 0.050, separator, 1e-6 * separator);
+        assertEquals(
+                (Double) without.get("net_energy_kwh") - separator, (Double) with.get("net_energy_kwh"), 1e-6);
     }
 }

@@ -72,6 +72,7 @@ public final class FeedPart implements Part {
     private final List<Stream> streams = new ArrayList<>();
     private final Source auger;
     private final Source shredder;
+    private final Optional<Source> separator;
     private final Optional<FedMass> mass;
     private boolean open;
 
@@ -233,6 +234,9 @@ public final class FeedPart implements Part {
         auger = assembly.source(
                 Network.NOWHERE, assembly.meter(Meter.electricity("auger", "auger", "auger_electric_w")));
         shredder = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("shredder", "shredder")));
+        separator = design.effluent()
+                .map(leaves -> assembly.source(
+                        Network.NOWHERE, assembly.meter(Meter.electricity("separator", "separator"))));
         mass = season.changes() ? Optional.of(new FedMass(assembly)) : Optional.empty();
         carry();
         assembly.part(this);
@@ -279,6 +283,10 @@ public final class FeedPart implements Part {
                 : 0;
         auger.set(kgPerS * design.feed().handling().augerWhPerKg() * J_PER_WH);
         shredder.set(kgPerS * design.feed().handling().shredderWhPerKg() * J_PER_WH);
+        separator.ifPresent(pressed -> pressed.set(
+                (open ? streams.stream().mapToDouble(stream -> stream.kgPerS).sum() : 0)
+                        * design.effluent().orElseThrow().separatorWhPerKg()
+                        * J_PER_WH));
         mass.ifPresent(fed ->
                 fed.set(streams.stream().mapToDouble(stream -> stream.kgPerS).sum()));
         for (Stream stream : streams) {
