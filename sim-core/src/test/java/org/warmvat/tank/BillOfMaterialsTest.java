@@ -31,8 +31,8 @@ class BillOfMaterialsTest {
     @Test
     void boardsAndSheetsByThickness() {
         double plan = Math.PI / 4;
-        assertEquals(Math.PI * (1 + 2 * 0.052) * 1.5 + plan, amount("pir foam, 100 mm"), 1e-9);
-        assertEquals(plan, amount("pir foam, 120 mm"), 1e-9);
+        assertEquals(Math.PI * (1 + 2 * 0.052) * 1.5 + plan, amount("PIR foam, 100 mm"), 1e-9);
+        assertEquals(plan, amount("PIR foam, 120 mm"), 1e-9);
         assertEquals(Math.PI * (1 + 0.002) * 1.5 + 2 * plan, amount("steel, 2 mm"), 1e-9);
     }
 
