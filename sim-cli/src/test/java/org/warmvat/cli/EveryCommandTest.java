@@ -175,12 +175,13 @@ class EveryCommandTest {
         Path pressed = Files.writeString(
                 folder.resolve("pressed.yaml"), Files.readString(design()) + "effluent: {separator_wh_per_kg: 50}\n");
         String weather = weather().toString();
-        Map<?, ?> with = (Map<?, ?>) document("year", pressed.toString(), weather).data().figures().get("year");
-        Map<?, ?> without = (Map<?, ?>) document("year", design().toString(), weather).data().figures().get("year");
+        Map<?, ?> with = (Map<?, ?>)
+                document("year", pressed.toString(), weather).data().figures().get("year");
+        Map<?, ?> without = (Map<?, ?>)
+                document("year", design().toString(), weather).data().figures().get("year");
         double separator = (Double) ((Map<?, ?>) with.get("electricity_kwh")).get("separator");
         double kgPerDay = DesignDocument.read(pressed).design().feed().totalKgPerDay();
         assertEquals(DAYS * kgPerDay * 0.050, separator, 1e-6 * separator);
-        assertEquals(
-                (Double) without.get("net_energy_kwh") - separator, (Double) with.get("net_energy_kwh"), 1e-6);
+        assertEquals((Double) without.get("net_energy_kwh") - separator, (Double) with.get("net_energy_kwh"), 1e-6);
     }
 }

@@ -235,8 +235,8 @@ public final class FeedPart implements Part {
                 Network.NOWHERE, assembly.meter(Meter.electricity("auger", "auger", "auger_electric_w")));
         shredder = assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("shredder", "shredder")));
         separator = design.effluent()
-                .map(leaves -> assembly.source(
-                        Network.NOWHERE, assembly.meter(Meter.electricity("separator", "separator"))));
+                .map(leaves ->
+                        assembly.source(Network.NOWHERE, assembly.meter(Meter.electricity("separator", "separator"))));
         mass = season.changes() ? Optional.of(new FedMass(assembly)) : Optional.empty();
         carry();
         assembly.part(this);

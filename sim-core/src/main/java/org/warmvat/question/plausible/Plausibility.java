@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.design.Plausible;
 import org.warmvat.design.envelope.Fitting;
@@ -18,6 +19,7 @@ import org.warmvat.design.gas.CardinalTemperatures;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.gas.GasUse;
 import org.warmvat.design.season.SeasonTable;
+import org.warmvat.design.season.Spell;
 import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.gas.GasEnergy;
 import org.warmvat.network.meter.Unit;
@@ -37,6 +39,7 @@ import org.warmvat.weather.Weather;
 public final class Plausibility {
 
     private static final double S_PER_H = 3600;
+    private static final int DAYS = 365;
 
     private final Design design;
     private final Plausible bounds;
@@ -63,6 +66,7 @@ public final class Plausibility {
         plausibility.insulation();
         plausibility.window();
         plausibility.uses();
+        plausibility.overlaps();
         plausibility.parts();
         plausibility.materials();
         weather.ifPresent(plausibility::heaterAndCollector);
@@ -205,6 +209,30 @@ public final class Plausibility {
                         i,
                         threeFigures(wantedKWh),
                         threeFigures(mostKWh));
+            }
+        }
+    }
+
+    /** Spells that share days: allowed, and easily overlooked. */
+    private void overlaps() {
+        List<Spell> spells = season.calendar().spells();
+        for (int late = 1; late < spells.size(); late++) {
+            for (int early = 0; early < late; early++) {
+                Spell first = spells.get(early);
+                Spell second = spells.get(late);
+                long days = IntStream.range(0, DAYS)
+                        .filter(day -> first.dayOf(day) > 0 && second.dayOf(day) > 0)
+                        .count();
+                if (days > 0) {
+                    remark(
+                            "calendar_overlap",
+                            Gravity.NOTE,
+                            "The spells %s and %s share %d days of the year: what %s states wins on them.",
+                            first.name(),
+                            second.name(),
+                            days,
+                            second.name());
+                }
             }
         }
     }

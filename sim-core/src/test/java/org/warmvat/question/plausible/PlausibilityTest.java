@@ -16,6 +16,7 @@ import org.warmvat.design.Design;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.keys.Findings;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.design.season.SeasonCalendar;
 import org.warmvat.design.season.Spell;
 import org.warmvat.sample.InventedWeather;
@@ -71,6 +72,27 @@ class PlausibilityTest {
         assertFalse(keys(plan.build(), Optional.of(WINTER)).contains("setpoint_window"));
         plan.calendar = rest(0.2, 9);
         assertTrue(keys(plan.build(), Optional.of(WINTER)).contains("setpoint_window"));
+    }
+
+    /** Two spells share the last days of the one and the first of the other, across the year's end too; neighbours share none. */
+    @Test
+    void spellsThatShareDaysAreNamedWithTheirDays() {
+        String usual = "{tank: {inner_diameter_m: 1.0, liquid_depth_m: 1.15}, envelope: {insulation_mm: 100}, "
+                + "control: {setpoint_c: 36}, feed: {feedstocks: [{kg_per_day: 10}]}, calendar: [%s]}";
+        String rest = "{name: rest, from: 11-16, to: 03-10, feed_factor: 0}";
+        String apart = usual.formatted(rest + ", {name: waking, from: 03-11, to: 04-01}");
+        assertFalse(keys(design(apart), Optional.of(WINTER)).contains("calendar_overlap"));
+        String shared = usual.formatted(rest + ", {name: visit, from: 12-30, to: 01-02, feed_factor: 1}");
+        assertEquals(
+                List.of("The spells rest and visit share 4 days of the year: what visit states wins on them."),
+                Plausibility.of(design(shared), Optional.of(WINTER)).stream()
+                        .filter(remark -> remark.key().equals("calendar_overlap"))
+                        .map(Remark::sentence)
+                        .toList());
+    }
+
+    private static Design design(String keys) {
+        return Design.of(Reader.tree(keys), Findings.strict());
     }
 
     /** 0.4 m3 hold 2.2 kWh, and a day's feed gives 6.7 kWh at most: a cooker of 0.5 kW day and night wants 12, a lamp for six hours 0.3. */

@@ -88,7 +88,8 @@ public final class CheckAnswer {
                         + Words.number(ua.edgesWPerK()) + ", fittings " + Words.number(ua.fittingsWPerK()) + " W/K.",
                 "Its time constant is " + Words.number(figures.timeConstantH()) + " hours ("
                         + Words.number(figures.timeConstantH() / 24) + " days).",
-                "At the set-point of " + Words.celsius(design.control().setpointC()) + " " + inTheCold() + " it loses " + Words.number(figures.coldLossW())
+                "At the set-point of " + Words.celsius(design.control().setpointC()) + " " + inTheCold() + " it loses "
+                        + Words.number(figures.coldLossW())
                         + " W, and warming the feed takes another " + Words.number(figures.coldFeedW())
                         + " W on average.");
     }
