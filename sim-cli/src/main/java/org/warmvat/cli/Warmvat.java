@@ -88,6 +88,8 @@ public final class Warmvat implements Runnable {
     }
 
     /** Options of no command are times or databases; to learn to read these would load them all at every start. */
+    @SuppressWarnings(
+            "deprecation") // of splitting what is quoted: no other setting keeps the parser from warnings of its own
     private static CommandLine commandLine(Set<String> names) {
         System.setProperty("picocli.converters.excludes", "java.sql.*,java.time.*");
         CommandLine line = new CommandLine(new Warmvat());
