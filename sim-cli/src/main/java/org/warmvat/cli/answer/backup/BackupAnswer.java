@@ -15,6 +15,7 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.SeasonSentences;
+import org.warmvat.cli.answer.SetpointLines;
 import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
@@ -131,7 +132,7 @@ public final class BackupAnswer {
     private static Drawing spellPicture(BackupResult result, Asked asked) {
         BackupResult.Spell spell = result.spell();
         Course chosen = spell.chosen();
-        return LineChart.overTime(
+        LineChart chart = LineChart.overTime(
                         "coldest_spell", "The spell that decides", chosen.start(), chosen.end(chosen.hours() - 1))
                 .caption(
                         "Top: the slurry with the chosen heater and with a smaller one, a tenth below what the minimum temperature asks"
@@ -142,9 +143,9 @@ public final class BackupAnswer {
                 .line(
                         watts("smaller", spell.smallerW()),
                         Look.OTHER_SLURRY,
-                        Points.ends(spell.smaller().slurryC()))
-                .level("set-point", Look.SETPOINT, asked.design().control().setpointC())
-                .level("minimum", Look.MINIMUM, asked.design().control().minimumC())
+                        Points.ends(spell.smaller().slurryC()));
+        SetpointLines.setpoint(chart, asked.design(), chosen.start(), chosen.hours());
+        return SetpointLines.minimum(chart, asked.design(), chosen.start(), chosen.hours())
                 .strip("air, °C", 5)
                 .line("outdoor air", Look.AIR, Points.ends(chosen.airC()))
                 .stripWithZero("heat, W", 50)

@@ -11,6 +11,7 @@ import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.SeasonSentences;
+import org.warmvat.cli.answer.SetpointLines;
 import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.Words;
@@ -57,7 +58,7 @@ public final class CarryAnswer {
     private static Drawing picture(CarryResult result, Asked asked) {
         Course alone = result.alone().course();
         Course with = result.withBackup().course();
-        return LineChart.overTime(
+        LineChart chart = LineChart.overTime(
                         "carry",
                         "The sun alone, and with the backup heater",
                         alone.start(),
@@ -68,9 +69,9 @@ public final class CarryAnswer {
                                 + " each day.")
                 .strip("slurry, °C", 3)
                 .line("sun alone", Look.SLURRY, Points.ends(alone.slurryC()))
-                .line("with backup", Look.OTHER_SLURRY, Points.ends(with.slurryC()))
-                .level("set-point", Look.SETPOINT, asked.design().control().setpointC())
-                .level("minimum", Look.MINIMUM, asked.design().control().minimumC())
+                .line("with backup", Look.OTHER_SLURRY, Points.ends(with.slurryC()));
+        SetpointLines.setpoint(chart, asked.design(), alone.start(), alone.hours());
+        return SetpointLines.minimum(chart, asked.design(), alone.start(), alone.hours())
                 .stripWithZero("heat, W", 50)
                 .line("heat needed", Look.NEED, Points.means(with.heat().needW(), HOURS_PER_DAY))
                 .line("heat from the sun", Look.SUN, Points.means(with.heat().solarW(), HOURS_PER_DAY))

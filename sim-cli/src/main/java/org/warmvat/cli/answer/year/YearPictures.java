@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.warmvat.account.Hourly;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.SetpointLines;
 import org.warmvat.cli.plot.Band;
 import org.warmvat.cli.plot.BarChart;
 import org.warmvat.cli.plot.Drawing;
@@ -92,16 +93,12 @@ public final class YearPictures {
                         "lowest to highest of the " + bin,
                         Look.SLURRY,
                         Band.ofEach(binHours, hourly.orZero("slurry_c")));
-        if (run.design().spells().isEmpty()) {
-            chart.level("set-point", Look.SETPOINT, run.design().control().setpointC());
-        } else {
-            chart.line("set-point", Look.SETPOINT, Points.ends(hourly.orZero("setpoint_c")));
+        SetpointLines.setpoint(chart, run.design(), hourly.start(), hourly.hours());
+        if (!run.design().spells().isEmpty()) {
             shadeSpells(chart);
         }
-        double minimumC = run.design().control().minimumC();
-        return Double.isInfinite(minimumC)
-                ? chart.drawing()
-                : chart.level("minimum", Look.MINIMUM, minimumC).drawing();
+        return SetpointLines.minimum(chart, run.design(), hourly.start(), hourly.hours())
+                .drawing();
     }
 
     /** The calendar's spells as bands, as often as they come. */
@@ -183,10 +180,10 @@ public final class YearPictures {
     private Drawing gasAndNetEnergy() {
         return byMonth("gas_and_net_energy", "Gas and net energy, by month")
                 .caption(
-                        "Up: heating value of the gas. Down: energy bought for the backup and electricity of the machinery."
+                        "Up: heating value of the gas. Down: energy for the backup, bought or own gas, and electricity of the machinery."
                                 + " Diamonds: what is left, above the zero line a gain, below it a loss.")
                 .stack("gas made", Look.GAS, months(month -> month.of(GasPart.GAS_ENERGY)))
-                .stack("bought for the backup", Look.BACKUP, months(month -> -month.of(BackupPart.BOUGHT)))
+                .stack("energy for the backup", Look.BACKUP, months(month -> -month.of(BackupPart.BOUGHT)))
                 .stack("electricity", Look.ELECTRICITY, months(month -> -month.of(Meter.ELECTRICITY)))
                 .line("net energy", Look.NEED, months(month -> month.of(Housekeeping.NET)))
                 .drawing();
@@ -262,8 +259,8 @@ public final class YearPictures {
                                 + " given by the two coils, and heat the feed took, as means of each hour; a coil that gives nothing"
                                 + " has its pump standing still.")
                 .strip("slurry, °C", 1.5)
-                .line("slurry", Look.SLURRY, ends(hourly.orZero("slurry_c"), first))
-                .level("set-point", Look.SETPOINT, run.design().control().setpointC())
+                .line("slurry", Look.SLURRY, ends(hourly.orZero("slurry_c"), first));
+        SetpointLines.setpoint(chart, run.design(), hourly.start().plusHours(first), hours)
                 .strip("circuits, °C", 5);
         hourly.column("collector_c").ifPresent(values -> chart.line("collector", Look.SUN, ends(values, first)));
         hourly.column("backup_circuit_c")
