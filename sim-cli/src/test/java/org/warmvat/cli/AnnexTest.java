@@ -34,11 +34,14 @@ class AnnexTest {
         assertTrue(
                 page.contains("By: A. Builder") && page.contains("Date: 1 May") && page.contains("Note: first draft"));
         assertTrue(program.out().contains("By: A. Builder"));
-        assertTrue(page.contains("pir foam, 90 mm"));
+        assertTrue(page.contains("PIR foam, 90 mm"));
         assertTrue(page.contains("solar coil, outer area"));
         int annex = page.indexOf("class=\"annex\"");
         assertTrue(annex > 0 && page.indexOf("Highest temperatures computed") > annex);
         assertTrue(page.indexOf(">Materials<") > annex);
+        assertTrue(
+                page.contains("the tested value of its certificate goes before this"),
+                "what is computed stands below what was tested");
         assertFalse(program.out().contains("Highest temperatures computed"), "for the page only");
     }
 }
