@@ -95,6 +95,8 @@ public final class Warmvat implements Runnable {
         CommandLine line = new CommandLine(new Warmvat());
         names.forEach(name -> line.addSubcommand(name, COMMANDS.get(name)));
         line.registerConverter(Path.class, Warmvat::path);
+        line.registerConverter(double.class, Warmvat::number);
+        line.registerConverter(Double.class, Warmvat::number);
         // a stray quote is told as part of the value that it spoils, not by the parser's own words
         line.setSplitQuotedStrings(true);
         line.setExecutionStrategy(Warmvat::run);
@@ -109,6 +111,18 @@ public final class Warmvat implements Runnable {
         } catch (InvalidPathException none) {
             throw new CommandLine.TypeConversionException("'" + text + "' is no name of a file on this machine");
         }
+    }
+
+    private static double number(String text) {
+        try {
+            double number = Double.parseDouble(text);
+            if (Double.isFinite(number)) {
+                return number;
+            }
+        } catch (NumberFormatException none) {
+            // told like one that is not finite
+        }
+        throw new CommandLine.TypeConversionException("'" + text + "' is no number");
     }
 
     /** Runs the last command given; errors of the Java machine are told like other faults, too little memory is none. */

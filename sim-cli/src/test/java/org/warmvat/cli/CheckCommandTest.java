@@ -86,7 +86,7 @@ class CheckCommandTest {
     void wrongUse() {
         assertEquals(2, program.run("check", "--cold", "icy"));
         assertEquals(
-                "Invalid value for option '--cold': 'icy' is not a double\nSee warmvat check --help\n", program.err());
+                "Invalid value for option '--cold': 'icy' is no number\nSee warmvat check --help\n", program.err());
         assertEquals(3, program.run("check", "none.yaml"));
         assertEquals("none.yaml: no such file\n", program.err());
     }

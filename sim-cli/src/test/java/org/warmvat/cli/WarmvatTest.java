@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.warmvat.cli.option.ExitCode;
 import picocli.CommandLine;
@@ -47,6 +48,15 @@ class WarmvatTest {
         assertEquals(ExitCode.WRONG_USE.number(), run("year", "a\0b"));
         assertTrue(err.toString().contains("' is no name of a file on this machine"), err.toString());
         assertFalse(err.toString().contains("java"), err.toString());
+    }
+
+    @Test
+    void whatIsNoFiniteNumberIsNone() {
+        for (String text : List.of("-NaN", "Infinity", "1e999", "cold")) {
+            err.getBuffer().setLength(0);
+            assertEquals(ExitCode.WRONG_USE.number(), run("check", "tank.yaml", "--cold=" + text));
+            assertTrue(err.toString().contains("'" + text + "' is no number"), err.toString());
+        }
     }
 
     @Test
