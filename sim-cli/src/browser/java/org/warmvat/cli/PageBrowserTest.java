@@ -14,7 +14,6 @@ import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.ReducedMotion;
@@ -22,21 +21,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.warmvat.cli.file.DesignDocument;
-import org.warmvat.cli.page.PageServer;
 import org.warmvat.weather.file.WeatherFiles;
 
 /**
@@ -44,39 +34,7 @@ import org.warmvat.weather.file.WeatherFiles;
  * desk: no word on the console, nothing asked of another place, nothing wider than the window, and the rules of axe-core. Pictures of the page
  * go to {@code target/page} to be looked at.
  */
-class PageBrowserTest {
-
-    private static final double PATIENCE_MS = 60_000;
-    private static final String DESIGN = new String(DesignDocument.demonstrationBytes(), StandardCharsets.UTF_8);
-
-    private static Optional<Chromium> chromium = Optional.empty();
-
-    private final List<String> faults = new ArrayList<>();
-    private PageServer server;
-
-    @BeforeAll
-    static void find() {
-        chromium = Chromium.found();
-        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
-    }
-
-    @AfterAll
-    static void leave() {
-        chromium.ifPresent(Chromium::close);
-    }
-
-    @BeforeEach
-    void start() throws IOException {
-        Assumptions.assumeTrue(chromium.isPresent(), "no chromium and node on the PATH: the page was not looked at");
-        server = PageServer.start(0, new PageServer.Start(DESIGN, Optional.empty(), false), new PageQuestions());
-    }
-
-    @AfterEach
-    void stop() {
-        if (server != null) {
-            server.close();
-        }
-    }
+class PageBrowserTest extends PageInBrowser {
 
     private Page opened(int widthPx, Browser.NewPageOptions options) {
         Page page = chromium.orElseThrow().page(widthPx, options.setAcceptDownloads(true));

@@ -8,35 +8,23 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.FilePayload;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.warmvat.cli.file.DesignDocument;
-import org.warmvat.cli.page.PageServer;
 
 /** Every question that the page offers is asked in a real browser, with its smallest inputs; its report is shown in place and kept. */
-class QuestionsBrowserTest {
+class QuestionsBrowserTest extends PageInBrowser {
 
-    private static final double PATIENCE_MS = 300_000;
-    private static final String DESIGN = new String(DesignDocument.demonstrationBytes(), StandardCharsets.UTF_8);
     private static final Path EXAMPLES = Path.of("..", "docs", "examples");
     private static final String CHOICES = """
             by: cost
@@ -53,35 +41,6 @@ class QuestionsBrowserTest {
             "spring", Map.of("--from", "04-01"),
             "spread", Map.of("--draws", "64"),
             "vary", Map.of("--set", "solar.area_m2=1,2"));
-
-    private static Optional<Chromium> chromium = Optional.empty();
-
-    private final List<String> faults = new ArrayList<>();
-    private PageServer server;
-
-    @BeforeAll
-    static void find() {
-        chromium = Chromium.found();
-        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
-    }
-
-    @AfterAll
-    static void leave() {
-        chromium.ifPresent(Chromium::close);
-    }
-
-    @BeforeEach
-    void start() throws IOException {
-        Assumptions.assumeTrue(chromium.isPresent(), "no chromium and node on the PATH: the page was not looked at");
-        server = PageServer.start(0, new PageServer.Start(DESIGN, Optional.empty(), false), new PageQuestions());
-    }
-
-    @AfterEach
-    void stop() {
-        if (server != null) {
-            server.close();
-        }
-    }
 
     static Stream<String> questions() {
         return new PageQuestions().all().stream().map(question -> question.name());

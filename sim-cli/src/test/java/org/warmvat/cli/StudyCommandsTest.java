@@ -206,7 +206,7 @@ class StudyCommandsTest {
         assertTrue(program.out().contains(": at 0.0216 the useful net energy is about "), program.out());
         assertFalse(program.out().contains(" the net energy is about "), program.out());
         assertTrue(
-                program.out().contains("what finds no room in the holder and is flared brings nothing and is "),
+                program.out().contains("what finds no room in the holder is flared and brings nothing: take off "),
                 program.out());
         JsonNode low = new ObjectMapper()
                 .readTree(summary("used"))

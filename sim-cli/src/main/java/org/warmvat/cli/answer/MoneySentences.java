@@ -83,8 +83,8 @@ public final class MoneySentences {
                 : 0;
         return kWh > 0
                 ? Optional.of(
-                        "All gas left is counted in that; what finds no room in the holder and is flared brings nothing and is "
-                                + sum(kWh * run.design().prices().gasWorthPerKwh(), currency) + " of it.")
+                        "But all gas left is counted in that; what finds no room in the holder is flared and brings nothing: take off "
+                                + sum(kWh * run.design().prices().gasWorthPerKwh(), currency) + ".")
                 : Optional.empty();
     }
 
