@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.words.Numerals;
 
 /** Questions on a terminal, each with a default that an empty line takes. */
 final class Questions {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;

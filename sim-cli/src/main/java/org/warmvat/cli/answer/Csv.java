@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntFunction;
+import org.warmvat.cli.words.Numerals;
 
 /**
  * A table for other programs, UTF-8 with commas and a heading: numbers to six significant digits, what is absent left empty. No text

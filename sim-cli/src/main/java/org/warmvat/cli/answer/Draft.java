@@ -13,7 +13,6 @@ import java.util.function.Supplier;
 import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Document.KeyFigure;
 import org.warmvat.cli.answer.Document.Verdict;
-import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
@@ -116,7 +115,7 @@ public final class Draft {
         Optional<String> notDrawn = Optional.empty();
         try {
             pictures = Pictures.of(this::drawn);
-        } catch (CannotDraw cannotDraw) {
+        } catch (Pictures.CannotDraw cannotDraw) {
             notDrawn = Optional.of(cannotDraw.getMessage());
         }
         return body(pictures, notDrawn);

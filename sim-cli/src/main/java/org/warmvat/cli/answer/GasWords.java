@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.warmvat.account.Period;
+import org.warmvat.cli.words.Words;
 import org.warmvat.gas.GasPart;
 import org.warmvat.question.GasRange;
 import org.warmvat.tank.Housekeeping;

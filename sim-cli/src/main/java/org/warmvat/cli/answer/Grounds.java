@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.warmvat.cli.words.Numerals;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
 import org.warmvat.question.plausible.Plausibility;

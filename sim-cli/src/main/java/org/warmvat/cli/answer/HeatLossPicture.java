@@ -4,6 +4,7 @@ import java.util.List;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.RankedBars;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.tank.PartLoss;
 import org.warmvat.weather.Weather;

@@ -3,6 +3,7 @@ package org.warmvat.cli.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;

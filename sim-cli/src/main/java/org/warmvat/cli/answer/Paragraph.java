@@ -1,6 +1,7 @@
 package org.warmvat.cli.answer;
 
 import java.util.List;
+import org.warmvat.cli.words.Words;
 
 /**
  * A heading and the sentences under it.

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.season.SeasonTable;
 import org.warmvat.weather.Weather;

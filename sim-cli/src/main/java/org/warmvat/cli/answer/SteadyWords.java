@@ -3,6 +3,7 @@ package org.warmvat.cli.answer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.Steadiness;
 
 /** What it costs to be steady, in words. */

@@ -8,6 +8,8 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.TankDrawing;
 import org.warmvat.cli.plot.TankSection;
 import org.warmvat.cli.plot.TankSection.Part;
+import org.warmvat.cli.words.Numerals;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Fitting;
 import org.warmvat.design.envelope.Layer;

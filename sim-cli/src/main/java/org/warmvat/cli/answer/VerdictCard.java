@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.warmvat.account.Period;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
 import org.warmvat.question.GasRange;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.warmvat.cli.words.Words;
 
 /**
  * What each of several years says of one design, for a question that looks at all of them at once: by name, the worst and the middle one

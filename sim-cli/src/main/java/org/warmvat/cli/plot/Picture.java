@@ -1,7 +1,24 @@
 package org.warmvat.cli.plot;
 
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.jfree.chart.text.TextUtils;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
 /**
  * A drawn picture. The arrays are shared, not copied: read only.
@@ -13,6 +30,75 @@ import java.util.Base64;
  */
 @SuppressWarnings("ArrayRecordComponent") // handed through once from drawing to writing
 public record Picture(Drawing drawing, byte[] svg, byte[] narrowSvg, byte[] png) {
+
+    private static final double PNG_SCALE = 1.5;
+
+    static {
+        // turned labels stay text in the SVG instead of becoming outlines
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
+        ImageIO.setUseCache(false); // an image of a picture fits in memory; a file in between is only slower
+    }
+
+    /** Draws it in both forms. */
+    static Picture of(Drawing drawing) {
+        Drawing.Sheet wide = drawing.on(Form.WIDE);
+        return new Picture(
+                drawing, svg(wide, Form.WIDE), svg(drawing.on(Form.NARROW), Form.NARROW), png(wide, Form.WIDE));
+    }
+
+    private static byte[] png(Drawing.Sheet sheet, Form form) {
+        BufferedImage image = new BufferedImage(
+                (int) (form.widthPx() * PNG_SCALE), (int) (sheet.heightPx() * PNG_SCALE), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g2 = image.createGraphics();
+        g2.scale(PNG_SCALE, PNG_SCALE);
+        paint(sheet, form, g2);
+        g2.dispose();
+        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 17);
+        try {
+            ImageIO.write(image, "png", out);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return out.toByteArray();
+    }
+
+    private static byte[] svg(Drawing.Sheet sheet, Form form) {
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
+        context.setPrecision(1);
+        context.setComment(null);
+        SVGGraphics2D g2 = new SVGGraphics2D(context, false);
+        g2.setSVGCanvasSize(new Dimension(form.widthPx(), sheet.heightPx()));
+        paint(sheet, form, g2);
+        Element root = g2.getRoot();
+        root.setAttribute("viewBox", "0 0 " + form.widthPx() + " " + sheet.heightPx());
+        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
+        try {
+            g2.stream(root, new OutputStreamWriter(out, StandardCharsets.UTF_8));
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return out.toByteArray();
+    }
+
+    private static Document document() {
+        try {
+            return DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .getDOMImplementation()
+                    .createDocument("http://www.w3.org/2000/svg", "svg", null);
+        } catch (ParserConfigurationException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static void paint(Drawing.Sheet sheet, Form form, Graphics2D g2) {
+        g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g2.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g2.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g2.setPaint(Color.WHITE);
+        g2.fillRect(0, 0, form.widthPx(), sheet.heightPx());
+        sheet.paint().accept(g2);
+    }
 
     /** File name without ending. */
     public String name() {

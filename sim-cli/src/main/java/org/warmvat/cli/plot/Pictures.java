@@ -19,7 +19,7 @@ public final class Pictures {
     public static List<Picture> of(Supplier<List<Drawing>> drawings) throws CannotDraw {
         refuseWithoutFonts();
         // each drawing is its own, so the order in which threads take them leaves no trace
-        return drawings.get().parallelStream().map(Rendering::of).toList();
+        return drawings.get().parallelStream().map(Picture::of).toList();
     }
 
     /** Measures one letter: what fails there is the machine, what fails later is the program. */
@@ -35,6 +35,20 @@ public final class Pictures {
             if (g2 != null) {
                 g2.dispose();
             }
+        }
+    }
+
+    /** This machine cannot draw; the message says why and what to install. */
+    public static final class CannotDraw extends Exception {
+
+        private static final long serialVersionUID = 1L;
+
+        CannotDraw(Throwable cause) {
+            super(
+                    "The pictures could not be drawn (" + cause
+                            + "). Drawing needs fonts and a full Java: on"
+                            + " Debian, apt-get install fontconfig fonts-dejavu-core openjdk-17-jre",
+                    cause);
         }
     }
 }

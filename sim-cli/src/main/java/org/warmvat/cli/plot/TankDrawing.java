@@ -142,7 +142,7 @@ public final class TankDrawing {
     }
 
     private void bubbles(Graphics2D g2, TankPlan plan) {
-        Map<Part, Point2D[]> places = new TankLabels(plan, form.textPx()).places();
+        Map<Part, Point2D[]> places = plan.numbers(form.textPx());
         int number = 1;
         for (Part part : Part.values()) {
             if (section.has(part)) {

@@ -16,7 +16,7 @@ class CellChartTest {
 
     /** A hundred columns: every fifth is named, from the first on, so that the eye can count; three rows: each. */
     @Test
-    void manyValuesAreNamedAtEvenDistances() throws CannotDraw {
+    void manyValuesAreNamedAtEvenDistances() throws Pictures.CannotDraw {
         double[] columns = IntStream.range(60, 160).asDoubleStream().toArray();
         double[] rows = {1, 2, 3};
         double[][] values = new double[rows.length][columns.length];

@@ -19,7 +19,7 @@ class KindsTest {
 
     private static final LocalDateTime NEW_YEAR = LocalDate.of(2025, 1, 1).atStartOfDay();
 
-    private static void assertSays(Drawing drawing, String alternative, String... words) throws CannotDraw {
+    private static void assertSays(Drawing drawing, String alternative, String... words) throws Pictures.CannotDraw {
         assertEquals(alternative, drawing.alternative());
         Picture picture = Pictures.of(() -> List.of(drawing)).get(0);
         for (byte[] svg : List.of(picture.svg(), picture.narrowSvg())) {
@@ -31,7 +31,7 @@ class KindsTest {
     }
 
     @Test
-    void linesOverTime() throws CannotDraw {
+    void linesOverTime() throws Pictures.CannotDraw {
         Drawing drawing = LineChart.overTime("a", "Cold days", NEW_YEAR, NEW_YEAR.plusDays(2))
                 .caption("how")
                 .strip("slurry, °C", 2)
@@ -65,7 +65,7 @@ class KindsTest {
     }
 
     @Test
-    void linesOverAQuantity() throws CannotDraw {
+    void linesOverAQuantity() throws Pictures.CannotDraw {
         double[] watts = {0, 100, 200, 300};
         Drawing drawing = LineChart.over("a", "Short", "rated power, W", 0, 300)
                 .stripWithZero("hours", 1)
@@ -82,7 +82,7 @@ class KindsTest {
     }
 
     @Test
-    void barsByMonth() throws CannotDraw {
+    void barsByMonth() throws Pictures.CannotDraw {
         List<YearMonth> months = Stream.iterate(YearMonth.of(2025, 1), month -> month.plusMonths(1))
                 .limit(12)
                 .toList();
@@ -102,7 +102,7 @@ class KindsTest {
     }
 
     @Test
-    void bothEndsOfThreeYearsOfMonthsAreNamedWithTheirYears() throws CannotDraw {
+    void bothEndsOfThreeYearsOfMonthsAreNamedWithTheirYears() throws Pictures.CannotDraw {
         List<YearMonth> months = Stream.iterate(YearMonth.of(2023, 1), month -> month.plusMonths(1))
                 .limit(36)
                 .toList();
@@ -114,7 +114,7 @@ class KindsTest {
     }
 
     @Test
-    void rankedBars() throws CannotDraw {
+    void rankedBars() throws Pictures.CannotDraw {
         Drawing drawing = RankedBars.of("a", "Loss by part")
                 .bar("wall", Look.SLURRY, 12, "12 W")
                 .bar("steel legs", Look.SLURRY, -3, "-3 W")
@@ -123,7 +123,7 @@ class KindsTest {
     }
 
     @Test
-    void pointsAndAFront() throws CannotDraw {
+    void pointsAndAFront() throws Pictures.CannotDraw {
         Drawing drawing = PointChart.of("a", "Choice", "cost, EUR", "heat, kWh")
                 .points("all runs", Look.SIXTH, new Points(new double[] {1, 2, 3}, new double[] {9, 5, 7}))
                 .front("best", Look.BACKUP, new Points(new double[] {1, 2}, new double[] {9, 5}))
@@ -138,7 +138,7 @@ class KindsTest {
     }
 
     @Test
-    void aHistogramCountsEveryFiniteValueOnce() throws CannotDraw {
+    void aHistogramCountsEveryFiniteValueOnce() throws Pictures.CannotDraw {
         double[] values = IntStream.concat(IntStream.range(0, 100), IntStream.range(40, 60))
                 .asDoubleStream()
                 .toArray();
@@ -155,7 +155,7 @@ class KindsTest {
     }
 
     @Test
-    void evenOneValueHasAHistogram() throws CannotDraw {
+    void evenOneValueHasAHistogram() throws Pictures.CannotDraw {
         assertEquals(
                 1,
                 Pictures.of(() -> List.of(Histogram.of("a", "b", "c", 5).drawing()))

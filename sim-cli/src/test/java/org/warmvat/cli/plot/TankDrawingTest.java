@@ -56,7 +56,7 @@ class TankDrawingTest {
     }
 
     @Test
-    void aCollectorThatWouldDwarfTheTankIsCutShortAndSaysSo() throws CannotDraw {
+    void aCollectorThatWouldDwarfTheTankIsCutShortAndSaysSo() throws Pictures.CannotDraw {
         TankSection vast = section(1, 1, 0.1, 600);
         TankPlan plan = TankPlan.within(vast, ROOM);
         assertTrue(plan.collectorIsCutShort());
@@ -67,7 +67,7 @@ class TankDrawingTest {
     }
 
     @Test
-    void whatHasNoWordsIsNeitherDrawnNorNumbered() throws CannotDraw {
+    void whatHasNoWordsIsNeitherDrawnNorNumbered() throws Pictures.CannotDraw {
         TankSection whole = section(1, 1, 0.1, 2);
         Map<Part, String> few = new EnumMap<>(Part.class);
         few.put(Part.CONTENTS, "slurry");
@@ -82,7 +82,7 @@ class TankDrawingTest {
                 "Tank. slurry; wall.", TankDrawing.of("tank", "Tank", "", bare).alternative());
     }
 
-    private static String narrow(TankSection section) throws CannotDraw {
+    private static String narrow(TankSection section) throws Pictures.CannotDraw {
         Drawing drawing = TankDrawing.of("tank", "Tank", "", section);
         return new String(Pictures.of(() -> List.of(drawing)).get(0).narrowSvg(), StandardCharsets.UTF_8);
     }

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.MoneySentences;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.question.advise.Kind;
 import org.warmvat.question.advise.Outcome;

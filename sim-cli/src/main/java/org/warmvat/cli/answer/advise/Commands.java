@@ -3,7 +3,7 @@ package org.warmvat.cli.answer.advise;
 import java.util.stream.Collectors;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.InputFile;
-import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.words.Numerals;
 import org.warmvat.question.advise.Recommendation;
 
 /** The command that shows what a recommendation says. */

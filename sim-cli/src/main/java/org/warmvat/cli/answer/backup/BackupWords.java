@@ -8,7 +8,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.question.backup.BackupResult;
 import org.warmvat.question.backup.BackupStudy;

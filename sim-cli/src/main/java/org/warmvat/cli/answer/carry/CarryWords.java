@@ -7,7 +7,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.carry.CarryResult;
 import org.warmvat.question.carry.CarryStudy;
 

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.tank.Conductances;

@@ -3,7 +3,7 @@ package org.warmvat.cli.answer.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.compare.CompareResult;
 import org.warmvat.question.compare.CompareResult.Column;
 import org.warmvat.question.compare.CompareResult.Judgement;

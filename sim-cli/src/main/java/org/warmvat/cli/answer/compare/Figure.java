@@ -3,7 +3,7 @@ package org.warmvat.cli.answer.compare;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.envelope.FittingsPart;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;

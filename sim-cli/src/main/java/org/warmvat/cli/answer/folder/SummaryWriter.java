@@ -16,7 +16,7 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Grounds;
 import org.warmvat.cli.answer.InputFile;
-import org.warmvat.cli.answer.Numerals;
+import org.warmvat.cli.words.Numerals;
 import org.warmvat.network.Warning;
 
 /** Sets an answer as {@code summary.json}: UTF-8, indented, numbers to six significant digits. */

@@ -13,7 +13,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.question.hold.HoldStudy;
 import org.warmvat.weather.Weather;

@@ -10,11 +10,11 @@ import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Table;
-import org.warmvat.cli.answer.Words;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.holder.HolderResult;
 import org.warmvat.question.holder.HolderStudy;
 

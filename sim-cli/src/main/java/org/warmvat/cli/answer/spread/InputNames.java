@@ -2,7 +2,7 @@ package org.warmvat.cli.answer.spread;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.warmvat.cli.answer.AxisWords;
+import org.warmvat.cli.words.AxisWords;
 import org.warmvat.design.envelope.Material;
 import org.warmvat.question.spread.SpreadResult;
 import org.warmvat.question.spread.Uncertain;

@@ -9,7 +9,7 @@ import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.spread.SpreadResult;
 import org.warmvat.question.spread.SpreadResult.Draw;
 import org.warmvat.question.spread.SpreadResult.Influence;

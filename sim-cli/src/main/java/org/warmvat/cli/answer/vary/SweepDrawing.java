@@ -5,14 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
-import org.warmvat.cli.answer.AxisWords;
-import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.plot.CellChart;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.PointChart;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.cli.words.AxisWords;
+import org.warmvat.cli.words.Numerals;
 import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Sweep;
 

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.warmvat.cli.answer.GasWords;
-import org.warmvat.cli.answer.Numerals;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Numerals;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Sweep;
 

@@ -7,7 +7,7 @@ import org.warmvat.account.Books;
 import org.warmvat.account.Ledger;
 import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Table;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.year.YearResult;
 
 /** The three heat balances term by term, month by month and in all. */

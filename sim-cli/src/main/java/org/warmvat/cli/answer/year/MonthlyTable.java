@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Table;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;

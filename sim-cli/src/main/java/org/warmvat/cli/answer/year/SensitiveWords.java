@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.warmvat.cli.answer.Draft;
-import org.warmvat.cli.answer.Numerals;
 import org.warmvat.cli.answer.Table;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Numerals;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.sensitive.SensitiveResult;
 import org.warmvat.question.sensitive.SensitiveResult.Figures;
 

@@ -1,7 +1,7 @@
 package org.warmvat.cli.answer.year;
 
 import java.time.LocalDate;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.question.year.YearResult;
 
 /**

@@ -3,7 +3,7 @@ package org.warmvat.cli.answer.year;
 import org.warmvat.account.Period;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Housekeeping;

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.account.Period;
-import org.warmvat.cli.answer.Words;
+import org.warmvat.cli.words.Words;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.Housekeeping;

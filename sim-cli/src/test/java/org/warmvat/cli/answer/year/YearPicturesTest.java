@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import org.warmvat.cli.plot.CannotDraw;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Picture;
 import org.warmvat.cli.plot.Pictures;
@@ -25,7 +24,7 @@ class YearPicturesTest {
     private static final int SVG_LIMIT_BYTES = 400_000;
 
     @Test
-    void aYearHasEightPicturesInAllForms() throws IOException, CannotDraw {
+    void aYearHasEightPicturesInAllForms() throws IOException, Pictures.CannotDraw {
         List<Picture> pictures = Pictures.of(() -> YearPictures.of(SyntheticRun.usual()));
         assertEquals(
                 List.of(
@@ -57,7 +56,7 @@ class YearPicturesTest {
     }
 
     @Test
-    void axesAndLegendsCarryUnitsAndNames() throws CannotDraw {
+    void axesAndLegendsCarryUnitsAndNames() throws Pictures.CannotDraw {
         List<Picture> pictures = Pictures.of(() -> YearPictures.of(SyntheticRun.usual()));
         assertSays(pictures.get(0), "°C", "set-point", "minimum", "slurry, mean of each day", "Jan", "Dec");
         assertSays(pictures.get(1), "kWh a day", "sun", "backup", "mixer's shaft", "need");
@@ -68,7 +67,7 @@ class YearPicturesTest {
     }
 
     @Test
-    void whatIsNotThereIsNotDrawn() throws CannotDraw {
+    void whatIsNotThereIsNotDrawn() throws Pictures.CannotDraw {
         YearResult bare = SyntheticRun.of(
                 new SyntheticRun.Case("Bare", SyntheticRun.at(2025, 1), 8760, 53, false, Optional.empty()));
         List<Picture> pictures = Pictures.of(() -> YearPictures.of(bare));
@@ -80,7 +79,7 @@ class YearPicturesTest {
     }
 
     @Test
-    void southernPicturesShowJulyAndOctober() throws CannotDraw {
+    void southernPicturesShowJulyAndOctober() throws Pictures.CannotDraw {
         YearResult south = SyntheticRun.of(
                 new SyntheticRun.Case("South", SyntheticRun.at(2024, 1), 8784, -38, true, Optional.of("electric")));
         List<Picture> pictures = Pictures.of(() -> YearPictures.of(south));
@@ -99,7 +98,7 @@ class YearPicturesTest {
     }
 
     @Test
-    void evenOneDayAndThreeYearsCanBeDrawn() throws CannotDraw {
+    void evenOneDayAndThreeYearsCanBeDrawn() throws Pictures.CannotDraw {
         assertEquals(5, Pictures.of(() -> YearPictures.of(run(24))).size());
         assertEquals(8, Pictures.of(() -> YearPictures.of(run(3 * 8760))).size());
     }
@@ -110,7 +109,7 @@ class YearPicturesTest {
     }
 
     @Test
-    void theSameRunGivesTheSamePictures() throws CannotDraw {
+    void theSameRunGivesTheSamePictures() throws Pictures.CannotDraw {
         List<Picture> once = Pictures.of(() -> YearPictures.of(run(240)));
         List<Picture> again = Pictures.of(() -> YearPictures.of(run(240)));
         for (int i = 0; i < once.size(); i++) {

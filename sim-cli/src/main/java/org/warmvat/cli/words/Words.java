@@ -1,4 +1,4 @@
-package org.warmvat.cli.answer;
+package org.warmvat.cli.words;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
