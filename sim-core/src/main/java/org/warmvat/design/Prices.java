@@ -2,7 +2,6 @@ package org.warmvat.design;
 
 import org.warmvat.design.keys.Key;
 import org.warmvat.design.keys.Ranges;
-import org.warmvat.design.keys.Reader;
 
 /**
  * Money, carbon and the weight of electricity.
@@ -149,11 +148,6 @@ public record Prices(
         /** Refuses numbers out of range. */
         public Outlay {
             Ranges.check(Outlay.class, foamPerM3, collectorPerM2, parts, paysWithinYears);
-        }
-
-        /** Coils, heater and tank at their usual prices. */
-        public Outlay(double foamPerM3, double collectorPerM2, double paysWithinYears) {
-            this(foamPerM3, collectorPerM2, Reader.usual(OutlayParts.class), paysWithinYears);
         }
     }
 

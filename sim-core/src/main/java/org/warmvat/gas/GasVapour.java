@@ -88,10 +88,6 @@ public final class GasVapour {
     }
 
     /** Derivative of {@link #heatJPerNm3} by the slurry's temperature, J/(Nm3 K). */
-    public static double heatSlopeJPerNm3K(double celsius, double airC, double pressurePa, double heatCapacityJPerM3K) {
-        return heatSlopeJPerNm3K(celsius, airC, pressurePa, heatCapacityJPerM3K, saturationPa(celsius));
-    }
-
     static double heatSlopeJPerNm3K(
             double celsius, double airC, double pressurePa, double heatCapacityJPerM3K, double saturationPa) {
         double kelvin = celsius + PhysicalConstants.ZERO_CELSIUS_K;

@@ -13,11 +13,6 @@ import org.warmvat.design.heating.Coil;
  */
 public record CoilFlow(Coil coil, double adjust, double capacityRateWPerK) {
 
-    /** As drawn. */
-    public CoilFlow(Coil coil, double capacityRateWPerK) {
-        this(coil, 1, capacityRateWPerK);
-    }
-
     /** Effectiveness {@code 1 - exp(-UA/mc)}, 0 to 1. */
     public double effectiveness(boolean mixing) {
         return 1 - Math.exp(-adjust * coil.uaWPerK(mixing) / capacityRateWPerK);

@@ -33,11 +33,6 @@ public record Node(String name, Kind kind, double capacityJPerK, double initialC
         }
     }
 
-    /** Whether it starts in equilibrium with its surroundings at the first instant. */
-    public boolean startsSteady() {
-        return kind == Kind.LAYER || isMassless();
-    }
-
     /** Whether it is a room whose temperature follows at once from what it meets. */
     public boolean isMassless() {
         return kind == Kind.ROOM && capacityJPerK == 0;

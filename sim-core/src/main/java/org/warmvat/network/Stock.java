@@ -51,11 +51,6 @@ public final class Stock {
         return this;
     }
 
-    /** States gain and loss where the loss does not depend on the slurry. */
-    public void set(double gain, double loss) {
-        set(gain, loss, 0);
-    }
-
     /**
      * States gain and loss at the state asked about.
      *

@@ -25,22 +25,6 @@ public final class Require {
         return value;
     }
 
-    /**
-     * Returns a value above a bound.
-     *
-     * @param what the quantity with its unit, as the message shall name it
-     * @param value the value to check
-     * @param bound the bound, itself not allowed
-     * @return {@code value}
-     * @throws IllegalArgumentException if the value is not above the bound, infinite or not a number
-     */
-    public static double above(String what, double value, double bound) {
-        if (!(value > bound) || Double.isInfinite(value)) {
-            throw new IllegalArgumentException(what + " " + text(value) + ", expected above " + text(bound));
-        }
-        return value;
-    }
-
     private static String text(double value) {
         boolean whole = value == Math.rint(value) && Math.abs(value) < 1e9;
         return whole ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);

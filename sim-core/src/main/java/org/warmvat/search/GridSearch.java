@@ -50,15 +50,6 @@ public final class GridSearch {
         this.judge = judge;
     }
 
-    /** Points of the whole grid. */
-    public long points() {
-        long product = 1;
-        for (int size : sizes) {
-            product = Math.multiplyExact(product, (long) size);
-        }
-        return product;
-    }
-
     /** Tries every point, easiest first, so that what is barred need not be tried. */
     public void exhaust() {
         TreeMap<Integer, List<List<Integer>>> waves = new TreeMap<>();

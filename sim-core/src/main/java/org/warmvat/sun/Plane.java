@@ -31,23 +31,15 @@ public record Plane(double tiltDeg, double azimuthDeg) {
     }
 
     /**
-     * Irradiance on the plane in one hour.
+     * Irradiance on the plane in one hour. A horizon and trees take from the beam, from the light of the sun's direction and from the sky;
+     * what the ground throws back stays, and so do the sky model's own numbers, which are those of the open site.
      *
      * @param sky how the sky's light is spread; isotropic whatever is chosen when the sun is below 1 degree
      * @param groundReflectance 0 to 1
      * @param light the hour's irradiance
      * @param sun the hour's sun
-     * @return beam (nothing below 1 degree), sky and ground parts
-     */
-    public TiltedIrradiance irradiance(SkyModel sky, double groundReflectance, Irradiance light, SunHour sun) {
-        return irradiance(sky, groundReflectance, light, sun, SkyView.OPEN);
-    }
-
-    /**
-     * The same behind a horizon and trees: they take from the beam, from the light of the sun's direction and from the sky; what the
-     * ground throws back stays, and so do the sky model's own numbers, which are those of the open site.
-     *
      * @param view what is left of sun and sky
+     * @return beam (nothing below 1 degree), sky and ground parts
      */
     public TiltedIrradiance irradiance(
             SkyModel sky, double groundReflectance, Irradiance light, SunHour sun, SkyView view) {

@@ -7,11 +7,6 @@ package org.warmvat.sun;
 public final class TankFaces {
     private TankFaces() {}
 
-    /** On a horizontal lid: the global irradiance. */
-    public static double lidWPerM2(Irradiance light) {
-        return light.globalWPerM2();
-    }
-
     /** On a horizontal lid behind a horizon and trees: the global irradiance less what they take of beam and sky. */
     public static double lidWPerM2(Irradiance light, SunHour sun, SkyView view) {
         return Math.max(
@@ -21,27 +16,20 @@ public final class TankFaces {
                         - (1 - view.skyShare()) * light.diffuseWPerM2());
     }
 
-    /** On the wall of an upright cylinder, mean over its circumference: {@code DNI sin z/pi + DHI/2 + rho GHI/2}. */
-    public static double cylinderWallWPerM2(Irradiance light, SunHour sun, double groundReflectance) {
-        return cylinderWallWPerM2(light, sun, groundReflectance, SkyView.OPEN);
-    }
-
-    /** The same behind a horizon and trees; what the ground throws back stays. */
+    /**
+     * On the wall of an upright cylinder, mean over its circumference: {@code DNI sin z/pi + DHI/2 + rho GHI/2}, behind a horizon and
+     * trees; what the ground throws back stays.
+     */
     public static double cylinderWallWPerM2(Irradiance light, SunHour sun, double groundReflectance, SkyView view) {
         double beam = sun.beamCounts() ? light.beamWPerM2() * sun.sinZenith() / Math.PI * view.sunShare() : 0;
         return beam + upright(light, groundReflectance, view);
     }
 
     /**
-     * On the walls of a box, mean of the four sides.
+     * On the walls of a box, mean of the four sides, behind a horizon and trees; what the ground throws back stays.
      *
      * @param azimuthDeg how far the box is turned clockwise from north
      */
-    public static double boxWallsWPerM2(Irradiance light, SunHour sun, double groundReflectance, double azimuthDeg) {
-        return boxWallsWPerM2(light, sun, groundReflectance, azimuthDeg, SkyView.OPEN);
-    }
-
-    /** The same behind a horizon and trees; what the ground throws back stays. */
     public static double boxWallsWPerM2(
             Irradiance light, SunHour sun, double groundReflectance, double azimuthDeg, SkyView view) {
         double turn = Math.toRadians(sun.azimuthDeg() - azimuthDeg);

@@ -46,20 +46,6 @@ public record TankNetwork(
         Network network, int slurry, OptionalInt collector, OptionalInt backupWater, OptionalInt shelter) {
 
     /**
-     * Assembles a design.
-     *
-     * @param design the design
-     * @param weather the hourly weather
-     * @param sun the sun on the collector's plane, present with a solar circuit
-     * @param tankSun the sun on the tank's faces
-     * @param guest adds parts that no design describes
-     */
-    public static TankNetwork of(
-            Design design, Weather weather, Optional<CollectorSun> sun, TankSun tankSun, Guest guest) {
-        return of(design, weather, sun, tankSun, Supplied.BY_DESIGN, guest);
-    }
-
-    /**
      * Assembles a design of which some is known.
      *
      * @param design the design
@@ -194,12 +180,7 @@ public record TankNetwork(
                 .orElse(Supply.BOUGHT);
     }
 
-    /** The starting state at the start of an hour: slurry at the set-point, envelope steady, collector at the air's temperature. */
-    public State start(Weather weather, int hour) {
-        return start(weather, hour, network.nodes().get(slurry).initialC());
-    }
-
-    /** The same at another slurry temperature, the backup's water being as warm. */
+    /** The starting state at the start of an hour: envelope steady, collector and shelter at the air's temperature, backup water as warm as the slurry. */
     public State start(Weather weather, int hour, double slurryC) {
         State state = network.initialState();
         state.setNodeC(slurry, slurryC);

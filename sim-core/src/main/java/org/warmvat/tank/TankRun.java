@@ -90,16 +90,6 @@ public final class TankRun {
         return tank.network().meters().indexOf(name);
     }
 
-    /** Index of a watch by its name; -1 when the design has none such. */
-    public int watch(String name) {
-        for (int i = 0; i < tank.network().watches().size(); i++) {
-            if (tank.network().watches().get(i).name().equals(name)) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
     /** The network that runs. */
     public TankNetwork tank() {
         return tank;

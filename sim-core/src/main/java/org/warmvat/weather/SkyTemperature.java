@@ -34,13 +34,8 @@ public final class SkyTemperature {
                 + 0.00012 * (pressureHPa - 1000);
     }
 
-    /** Emissivity raised by cloud, {@code e0 + 0.8 (1 - e0) n}, never above 1. */
-    public static double cloudyEmissivity(double clearEmissivity, double cloudFraction) {
-        return cloudyEmissivity(clearEmissivity, cloudFraction, Conventions.USUAL.cloudFactor());
-    }
-
-    /** The same with another factor than 0.8 for how far full cloud closes the gap to 1. */
-    static double cloudyEmissivity(double clearEmissivity, double cloudFraction, double cloudFactor) {
+    /** Emissivity raised by cloud, {@code e0 + factor (1 - e0) n}, never above 1; the usual factor is 0.8. */
+    public static double cloudyEmissivity(double clearEmissivity, double cloudFraction, double cloudFactor) {
         double clear = Math.min(1, clearEmissivity);
         return clear + cloudFactor * (1 - clear) * cloudFraction;
     }

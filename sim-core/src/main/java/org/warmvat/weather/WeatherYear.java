@@ -39,13 +39,6 @@ public record WeatherYear(String name, Weather weather) {
                 : this;
     }
 
-    /** How many hours at the end of a file are in none of its years. */
-    public static int hoursLeft(Weather weather) {
-        List<WeatherYear> years = of("", weather);
-        return weather.hours()
-                - years.stream().mapToInt(year -> year.weather().hours()).sum();
-    }
-
     /** A year that begins on about 1 January by its number, any other by the day on which it begins. */
     private static String span(LocalDate from) {
         LocalDate near = from.plusDays(FEW_DAYS);

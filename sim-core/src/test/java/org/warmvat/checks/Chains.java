@@ -17,11 +17,11 @@ import org.warmvat.network.State;
 final class Chains {
 
     /** No merging of sheets, so that every layer stays one. */
-    static final EnvelopeRules RULES = new EnvelopeRules(0.1, 0.54, false, 0.5);
+    static final EnvelopeRules RULES = new EnvelopeRules(0.1, 3, 0.54, false, 0.5);
 
     /** The same with edges that pass nothing. */
     static EnvelopeRules withoutEdges() {
-        return new EnvelopeRules(0.1, 0, false, 0.5);
+        return new EnvelopeRules(0.1, 3, 0, false, 0.5);
     }
 
     /** A film without resistance. */

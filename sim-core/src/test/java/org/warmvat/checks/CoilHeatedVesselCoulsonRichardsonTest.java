@@ -1,5 +1,6 @@
 package org.warmvat.checks;
 
+import java.util.Optional;
 import org.warmvat.design.heating.Coil;
 
 /**
@@ -21,7 +22,7 @@ class CoilHeatedVesselCoulsonRichardsonTest implements Published {
     }
 
     private static Vessel vessel(double capacityJPerK) {
-        double coil = new Coil(0.2, 300, 300, 0).uaWPerK(true);
+        double coil = new Coil(0.2, 300, Optional.of(300.0), 0).uaWPerK(true);
         double wall = 8 * new Chains.Wall(Chains.plane(Chains.layer(0.05, 0.05)), Chains.NO_FILM, 10).wattsPerK();
         return new Vessel(capacityJPerK, 293, (timeS, kelvin) -> coil * (393 - kelvin) + wall * (293 - kelvin));
     }

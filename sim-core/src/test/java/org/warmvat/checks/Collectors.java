@@ -1,8 +1,11 @@
 package org.warmvat.checks;
 
 import java.util.OptionalDouble;
+import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Mounting;
+import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.surroundings.Shading;
 import org.warmvat.heating.CollectorHeat;
 import org.warmvat.heating.IncidenceModifiers;
 import org.warmvat.sun.SkyModel;
@@ -17,7 +20,16 @@ final class Collectors {
 
     /** A collector of which only the incidence modifier matters. */
     static Collector withB0(double b0) {
-        return new Collector(1, PLANE, 0.8, 3, 0.01, 7000, new Collector.Incidence(b0, 0.9, 85));
+        return new Collector(
+                1,
+                PLANE,
+                0.8,
+                3,
+                0.01,
+                7000,
+                new Collector.Incidence(new BeamModifier.Formula(b0, 85), OptionalDouble.of(0.9)),
+                WindAndSkyLoss.NONE,
+                Shading.Own.NONE);
     }
 
     /** Coefficients of a data sheet. */
@@ -25,7 +37,16 @@ final class Collectors {
 
         /** What it gives in light at right angles, so many kelvin above the air, W/m2. */
         double outputWPerM2(TiltedIrradiance light, double aboveAirK) {
-            Collector collector = new Collector(1, PLANE, eta0, a1, a2, 7000, new Collector.Incidence(0.1, kd, 85));
+            Collector collector = new Collector(
+                    1,
+                    PLANE,
+                    eta0,
+                    a1,
+                    a2,
+                    7000,
+                    new Collector.Incidence(new BeamModifier.Formula(0.1, 85), OptionalDouble.of(kd)),
+                    WindAndSkyLoss.NONE,
+                    Shading.Own.NONE);
             CollectorHeat heat = new CollectorHeat(collector);
             IncidenceModifiers modifiers = new IncidenceModifiers(collector.incidence());
             double takenWPerM2 = modifiers.beam(light.incidenceDeg()) * light.beamWPerM2()

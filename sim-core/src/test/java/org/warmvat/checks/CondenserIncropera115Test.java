@@ -1,5 +1,6 @@
 package org.warmvat.checks;
 
+import java.util.Optional;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.heating.CoilFlow;
 
@@ -27,7 +28,10 @@ class CondenserIncropera115Test implements Published {
     }
 
     private static double effectiveness(double lengthM) {
-        return new CoilFlow(new Coil(Math.PI * 0.025 * 2 * lengthM, U_W_PER_M2K, U_W_PER_M2K, 0), RATE_W_PER_K)
+        return new CoilFlow(
+                        new Coil(Math.PI * 0.025 * 2 * lengthM, U_W_PER_M2K, Optional.of(U_W_PER_M2K), 0),
+                        1,
+                        RATE_W_PER_K)
                 .effectiveness(true);
     }
 

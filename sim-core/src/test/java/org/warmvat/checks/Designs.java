@@ -8,13 +8,16 @@ import org.warmvat.design.envelope.EnvelopeRules;
 import org.warmvat.design.envelope.Films;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.OuterFace;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedHandling;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.gas.CardinalTemperatures;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.design.tank.Contents;
 import org.warmvat.design.tank.Tank;
 import org.warmvat.sample.TankPlan;
@@ -41,7 +44,8 @@ final class Designs {
 
     /** A tank that is fed nothing and heated by nothing. */
     static Design of(Tank tank, Envelope envelope) {
-        Feedstock nothing = new Feedstock("nothing", 0, 0.1, 0.8, 0.3, 0.1);
+        Feedstock nothing = new Feedstock(
+                Optional.empty(), "nothing", 0, 0.1, 0.8, MethanePotential.ofNumber(0.3), DigestionRate.ofNumber(0.1));
         return of(tank, envelope, feed(new FeedTemperature.Fixed(10), nothing), water(1000), Optional.empty());
     }
 
@@ -53,7 +57,12 @@ final class Designs {
     /** Feed all day long, without auger, shredder or exchanger. */
     static Feed feed(FeedTemperature temperature, Feedstock... stocks) {
         return new Feed(
-                List.of(stocks), temperature, Optional.empty(), new Feed.AllDay(), new FeedHandling(0, 0, 0, true, 2));
+                List.of(stocks),
+                temperature,
+                Optional.empty(),
+                new Feed.AllDay(),
+                new FeedHandling(0, 0, 0, true, 2),
+                Optional.empty());
     }
 
     /** A design at 35 °C without heaters or mixing. */
@@ -68,7 +77,7 @@ final class Designs {
                 quiet.mixer(),
                 quiet.solar(),
                 quiet.backup(),
-                new Control(35, 1, 30, 0, new Control.DailyChange(1, 2)),
+                new Control(35, 1, new Minimum.At(30), 0, new Control.DailyChange(1, 2), 10),
                 gas,
                 contents,
                 quiet.site(),

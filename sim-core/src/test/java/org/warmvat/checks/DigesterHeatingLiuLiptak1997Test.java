@@ -3,9 +3,11 @@ package org.warmvat.checks;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.design.Design;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.design.tank.Contents;
@@ -58,8 +60,22 @@ class DigesterHeatingLiuLiptak1997Test implements Published {
     private static double feed() {
         Feed feed = Designs.feed(
                 new FeedTemperature.Fixed(celsius(50)),
-                new Feedstock("primary", 12_010 * LB_KG / 0.068, 0, 0, 0.3, 0.1),
-                new Feedstock("activated", 8_162 * LB_KG / 0.068, 0, 0, 0.3, 0.1));
+                new Feedstock(
+                        Optional.empty(),
+                        "primary",
+                        12_010 * LB_KG / 0.068,
+                        0,
+                        0,
+                        MethanePotential.ofNumber(0.3),
+                        DigestionRate.ofNumber(0.1)),
+                new Feedstock(
+                        Optional.empty(),
+                        "activated",
+                        8_162 * LB_KG / 0.068,
+                        0,
+                        0,
+                        MethanePotential.ofNumber(0.3),
+                        DigestionRate.ofNumber(0.1)));
         Contents water = Designs.water(1000);
         Design design = Designs.of(TANK, Designs.bare(), feed, water, Optional.empty());
         return DerivedFigures.of(design, 0, 10, 10).coldFeedW() / BTU_PER_H_W;

@@ -3,9 +3,11 @@ package org.warmvat.checks;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.design.Design;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.design.tank.Shape;
@@ -44,7 +46,16 @@ class DigesterHeatingMetcalfEddyTest implements Published {
     }
 
     private static double feedW() {
-        Feed feed = Designs.feed(new FeedTemperature.Fixed(10), new Feedstock("sludge", 45_000, 0, 0, 0.3, 0.1));
+        Feed feed = Designs.feed(
+                new FeedTemperature.Fixed(10),
+                new Feedstock(
+                        Optional.empty(),
+                        "sludge",
+                        45_000,
+                        0,
+                        0,
+                        MethanePotential.ofNumber(0.3),
+                        DigestionRate.ofNumber(0.1)));
         Design design = Designs.of(TANK, Designs.bare(), feed, Designs.water(1000), Optional.empty());
         double atSetpoint = DerivedFigures.of(design, 0, 10, 10).coldFeedW();
         return atSetpoint * (INSIDE_C - 10) / (design.control().setpointC() - 10);

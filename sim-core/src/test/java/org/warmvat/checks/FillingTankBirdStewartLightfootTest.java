@@ -1,5 +1,6 @@
 package org.warmvat.checks;
 
+import java.util.Optional;
 import org.warmvat.design.heating.Coil;
 
 /**
@@ -29,7 +30,7 @@ class FillingTankBirdStewartLightfootTest implements Published {
 
     private static double transferUnits() {
         double area = Math.PI * 0.0254 * 10 * Math.PI * 4 * 0.3048;
-        return new Coil(area, W_PER_M2K, W_PER_M2K, 0).uaWPerK(true) / (KG_PER_S * J_PER_KG_K);
+        return new Coil(area, W_PER_M2K, Optional.of(W_PER_M2K), 0).uaWPerK(true) / (KG_PER_S * J_PER_KG_K);
     }
 
     private static double fullC() {

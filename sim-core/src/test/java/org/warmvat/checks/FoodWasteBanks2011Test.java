@@ -1,10 +1,13 @@
 package org.warmvat.checks;
 
+import java.util.List;
 import java.util.Optional;
 import org.warmvat.design.Design;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.StandsOn;
@@ -32,9 +35,17 @@ class FoodWasteBanks2011Test implements Published {
     @Override
     public void fill(Sheet sheet) {
         Tank tank = new Tank(new Shape.UprightCylinder(2), 2, 0.5, StandsOn.LEGS, new Place.Indoors(20));
-        Feedstock waste = new Feedstock("food waste", tank.liquidVolumeM3() * 1000 / 80, 0.25, 0.9, 0.42, 0.2);
+        Feedstock waste = new Feedstock(
+                Optional.empty(),
+                "food waste",
+                tank.liquidVolumeM3() * 1000 / 80,
+                0.25,
+                0.9,
+                MethanePotential.ofNumber(0.42),
+                DigestionRate.ofNumber(0.2));
         Feed feed = Designs.feed(new FeedTemperature.Fixed(10), waste);
-        Gas gas = new Gas(35, 0.62, Designs.MESOPHILIC, Optional.empty(), 0, 1440);
+        Gas gas = new Gas(
+                35, 0.62, Designs.MESOPHILIC, Optional.empty(), 0, 1440, Optional.empty(), List.of(), Optional.empty());
         Design design = Designs.of(tank, Designs.bare(), feed, Designs.water(1000), Optional.of(gas));
         double perTonne = 1000
                 * DerivedFigures.of(design, 3, 10, -10).methaneNm3PerDay()

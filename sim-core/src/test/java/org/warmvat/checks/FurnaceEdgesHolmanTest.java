@@ -33,7 +33,8 @@ class FurnaceEdgesHolmanTest implements Published {
 
     private static Edges edges(List<Layer> foam) {
         Tank tank = new Tank(new Shape.Box(SIDE_M, SIDE_M, 0), 0.4, SIDE_M - 0.4, StandsOn.LEGS, new Place.Indoors(20));
-        return Edges.of(Designs.of(tank, Designs.envelope(foam, foam, foam, new EnvelopeRules(0.1, 0.54, false, 0.5))));
+        return Edges.of(
+                Designs.of(tank, Designs.envelope(foam, foam, foam, new EnvelopeRules(0.1, 3, 0.54, false, 0.5))));
     }
 
     @Override

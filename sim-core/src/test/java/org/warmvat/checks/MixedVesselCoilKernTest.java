@@ -1,5 +1,6 @@
 package org.warmvat.checks;
 
+import java.util.Optional;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.heating.CoilFlow;
 
@@ -22,7 +23,7 @@ class MixedVesselCoilKernTest implements Published {
 
     @Override
     public void fill(Sheet sheet) {
-        CoilFlow coil = new CoilFlow(new Coil(1, 300, 300, 0), 0.1 * 4180);
+        CoilFlow coil = new CoilFlow(new Coil(1, 300, Optional.of(300.0), 0), 1, 0.1 * 4180);
         double conductance = coil.effectiveness(true) * coil.capacityRateWPerK();
         sheet.table(Provenance.DERIVED)
                 .value(

@@ -7,12 +7,16 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.warmvat.design.RunIn;
 import org.warmvat.design.envelope.Fitting;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.heating.BackupSource;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.HighLimit;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.design.surroundings.Exposure;
 import org.warmvat.design.surroundings.Ground;
 import org.warmvat.design.surroundings.GroundWave;
@@ -71,20 +75,21 @@ public final class RandomTanks {
     private static Place place(Random random) {
         return switch (random.nextInt(4)) {
             case 0 -> new Place.Indoors(between(random, 0, 20));
-            case 1 -> new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25);
-            case 2 -> new Place.Outdoors(Exposure.OPEN, 0.7, 0.4);
-            default -> new Place.Outdoors(Exposure.SHELTERED, 0.4, 0.4);
+            case 1 -> new Place.Outdoors(Exposure.UNDER_ROOF, Optional.of(0.25), 0.25);
+            case 2 -> new Place.Outdoors(Exposure.OPEN, Optional.of(0.7), 0.4);
+            default -> new Place.Outdoors(Exposure.SHELTERED, Optional.of(0.4), 0.4);
         };
     }
 
     private static void feed(TankPlan plan, Random random) {
         plan.feedstocks = List.of(new Feedstock(
+                Optional.empty(),
                 "mixture",
                 between(random, 0, 30),
                 between(random, 0.05, 0.4),
                 0.85,
-                between(random, 0.1, 0.5),
-                between(random, 0.03, 0.3)));
+                MethanePotential.ofNumber(between(random, 0.1, 0.5)),
+                DigestionRate.ofNumber(between(random, 0.03, 0.3))));
         plan.feedTemperature = random.nextBoolean() ? new FeedTemperature.Air() : new FeedTemperature.Ground();
         plan.feedTimes = TankPlan.window(between(random, 0, 23), between(random, 0.2, 20));
         plan.mixer = new Mixer(new Mixer.Given(between(random, 0, 60)), 0.5, 2, between(random, 0, 60));
@@ -92,8 +97,9 @@ public final class RandomTanks {
 
     private static void heat(TankPlan plan, Random random) {
         double setpointC = between(random, 25, 55);
-        plan.control = new Control(setpointC, between(random, 0.2, 3), 20, 3, new Control.DailyChange(1, 2));
-        plan.pumpControl = new PumpControl(between(random, 4, 10), 2, setpointC + 3, 1, 95);
+        plan.control = new Control(
+                setpointC, between(random, 0.2, 3), new Minimum.At(20), 3, new Control.DailyChange(1, 2), 10);
+        plan.pumpControl = new PumpControl(between(random, 4, 10), 2, new HighLimit.At(setpointC + 3), 1, 95);
         plan.solar = random.nextInt(3) > 0;
         plan.collectorM2 = between(random, 0.5, 6);
         plan.backup = switch (random.nextInt(3)) {

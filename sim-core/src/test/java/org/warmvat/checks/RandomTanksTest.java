@@ -10,8 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.account.Books;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.HighLimit;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.design.surroundings.Exposure;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.StandsOn;
@@ -98,11 +100,11 @@ class RandomTanksTest {
     /** Foam all round, no sun on it, and an element that is always strong enough. */
     private static Design held(int seed, double foamM) {
         TankPlan plan = RandomTanks.plan(seed).quiet();
-        plan.place = new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25);
+        plan.place = new Place.Outdoors(Exposure.UNDER_ROOF, Optional.of(0.25), 0.25);
         plan.wall = TankPlan.insulated(foamM);
         plan.lid = plan.wall;
         plan.floor = plan.wall;
-        plan.control = new Control(40, 0.2, 20, 0, new Control.DailyChange(1, 2));
+        plan.control = new Control(40, 0.2, new Minimum.At(20), 0, new Control.DailyChange(1, 2), 10);
         plan.backup = Optional.of(TankPlan.immersed(5000, DailySchedule.continuous()));
         return plan.build();
     }
@@ -115,8 +117,8 @@ class RandomTanksTest {
             plan.shape = new Shape.UprightCylinder(20);
             plan.depthM = 20;
             plan.solar = true;
-            plan.control = new Control(30, 1, 20, 3, new Control.DailyChange(1, 2));
-            plan.pumpControl = new PumpControl(8, 2, 80, 1, 95);
+            plan.control = new Control(30, 1, new Minimum.At(20), 3, new Control.DailyChange(1, 2), 10);
+            plan.pumpControl = new PumpControl(8, 2, new HighLimit.At(80), 1, 95);
             plan.backup = Optional.empty();
             Weather weather = RandomTanks.weather(seed);
             double alone = run(plan.build(), weather).whole().of(SolarPart.HEAT);
@@ -175,7 +177,7 @@ class RandomTanksTest {
 
     /** Loss in two days of a tank that starts steady and is held within a hundredth of a kelvin by its paddle alone. */
     private static double inRoomKWh(TankPlan plan, double setpointC, Weather weather) {
-        plan.control = new Control(setpointC, 1, 10, 0, new Control.DailyChange(1, 2));
+        plan.control = new Control(setpointC, 1, new Minimum.At(10), 0, new Control.DailyChange(1, 2), 10);
         plan.mixer = new Mixer(new Mixer.Given(0), 1, 0, 0);
         double holdingW = Conductances.of(plan.build(), 0, 15).totalWPerK() * (setpointC - 15);
         plan.mixer = new Mixer(new Mixer.Given(holdingW), 1, 0, 60);

@@ -562,7 +562,7 @@ final class SecondBySecond {
                 + s.loop().pipeUaWPerK() * dk;
         double q = 0;
         if (solarPump) {
-            CoilFlow flow = new CoilFlow(s.coil(), s.loop().capacityRateWPerK());
+            CoilFlow flow = new CoilFlow(s.coil(), 1, s.loop().capacityRateWPerK());
             q = flow.conductanceWPerK(mixing) * diff;
         }
         add("absorbed", absorbed * dtS);
@@ -605,7 +605,7 @@ final class SecondBySecond {
                                 Math.min(1, (c.flow().limitC() - tb) / c.flow().bandK()));
             }
             if (backupPump) {
-                q = new CoilFlow(c.coil(), c.loop().flowKgPerS() * 4186).conductanceWPerK(mixing) * diff;
+                q = new CoilFlow(c.coil(), 1, c.loop().flowKgPerS() * 4186).conductanceWPerK(mixing) * diff;
             }
             lost = c.lossUaWPerK() * (tb - around);
             tb += dtS / (c.waterKg() * 4186) * (power - q - lost);

@@ -1,5 +1,6 @@
 package org.warmvat.checks;
 
+import java.util.List;
 import java.util.Optional;
 import org.warmvat.design.gas.Gas;
 
@@ -24,7 +25,8 @@ class TemperatureResponseYang2016Test implements Published {
 
     @Override
     public void fill(Sheet sheet) {
-        Gas gas = new Gas(35, 0.58, Designs.MESOPHILIC, Optional.empty(), 0, 1440);
+        Gas gas = new Gas(
+                35, 0.58, Designs.MESOPHILIC, Optional.empty(), 0, 1440, Optional.empty(), List.of(), Optional.empty());
         sheet.table(Provenance.SEEN)
                 .value("rate at 20 °C over that at 35 °C", 0.408, gas.rateFactor(20), 0.07)
                 .value("rate at 25 °C over that at 35 °C", 0.663, gas.rateFactor(25), 0.07)

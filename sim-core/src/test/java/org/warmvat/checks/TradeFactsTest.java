@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.gas.GasPart;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.DerivedFigures;
@@ -29,7 +30,7 @@ class TradeFactsTest implements Published {
 
     private static double methane(double setpointC, double depthM) {
         TankPlan plan = new TankPlan();
-        plan.control = new Control(setpointC, 1, 20, 3, new Control.DailyChange(1, 2));
+        plan.control = new Control(setpointC, 1, new Minimum.At(20), 3, new Control.DailyChange(1, 2), 10);
         plan.depthM = depthM;
         return DerivedFigures.of(plan.build(), 3, 9, -10).methaneNm3PerDay();
     }

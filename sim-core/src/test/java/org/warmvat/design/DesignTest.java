@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.heating.BackupSource;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.StandsOn;
@@ -64,7 +66,16 @@ class DesignTest {
     @Test
     void withoutFeedTheContentsCountAsWaterAndStayForever() {
         Feed none = SampleDesign.feed(
-                new FeedTemperature.Air(), Optional.empty(), new Feedstock("nothing", 0, 0.22, 0.88, 0.42, 0.2));
+                new FeedTemperature.Air(),
+                Optional.empty(),
+                new Feedstock(
+                        Optional.empty(),
+                        "nothing",
+                        0,
+                        0.22,
+                        0.88,
+                        MethanePotential.ofNumber(0.42),
+                        DigestionRate.ofNumber(0.2)));
         Design design =
                 SampleDesign.design(SampleDesign.tank(SampleDesign.outdoors()), none, SampleDesign.gas(), USUAL);
         assertEquals(Double.POSITIVE_INFINITY, design.retentionDays());

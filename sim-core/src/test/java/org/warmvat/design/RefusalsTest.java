@@ -20,9 +20,11 @@ import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.Material;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.HighLimit;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.design.season.DailyWindow;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.design.tank.Shape;
 
 /** Every record refuses what is out of its keys' ranges and says what, how much and what is allowed. */
@@ -55,9 +57,9 @@ class RefusalsTest {
                 Arguments.of("feedstocks has no entry, expected at least one", (Executable)
                         () -> SampleDesign.feed(new FeedTemperature.Air(), java.util.Optional.empty())),
                 Arguments.of("start_difference_k 2, expected above stop_difference_k, 2 K", (Executable)
-                        () -> new PumpControl(2, 2, 40, 1, 95)),
+                        () -> new PumpControl(2, 2, new HighLimit.At(40), 1, 95)),
                 Arguments.of("floor_c 40, expected up to setpoint_c, 36 C", (Executable)
-                        () -> new Control(36, 1, 40, 3, new Control.DailyChange(1, 2))),
+                        () -> new Control(36, 1, new Minimum.At(40), 3, new Control.DailyChange(1, 2), 10)),
                 Arguments.of("daily_change_warning_k 0.5, expected daily_change_notice_k, 1 K, or above", (Executable)
                         () -> new Control.DailyChange(1, 0.5)),
                 Arguments.of("most_days 5, expected least_days, 10 days, or above", (Executable)

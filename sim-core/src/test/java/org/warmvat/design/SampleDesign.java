@@ -2,21 +2,25 @@ package org.warmvat.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.warmvat.design.envelope.Envelope;
 import org.warmvat.design.envelope.EnvelopeRules;
 import org.warmvat.design.envelope.Films;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.Material;
 import org.warmvat.design.envelope.OuterFace;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedHandling;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.gas.CardinalTemperatures;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Control;
@@ -25,12 +29,16 @@ import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.heating.PumpedLoop;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.heating.SolarLoop;
+import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.design.surroundings.AssumedWeather;
 import org.warmvat.design.surroundings.Exposure;
 import org.warmvat.design.surroundings.Ground;
 import org.warmvat.design.surroundings.Outdoors;
 import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.Shading;
 import org.warmvat.design.surroundings.Sky;
 import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.design.tank.Contents;
@@ -44,9 +52,23 @@ import org.warmvat.sun.SkyModel;
 final class SampleDesign {
 
     static final CardinalTemperatures CARDINAL = new CardinalTemperatures(8, 38, 46);
-    static final Feedstock SCRAPS = new Feedstock("kitchen scraps", 6, 0.22, 0.88, 0.42, 0.20);
-    static final Feedstock GREENS = new Feedstock("garden greens", 4, 0.20, 0.85, 0.27, 0.07);
-    static final Coil COIL = new Coil(1, 100, 60, 0.0005);
+    static final Feedstock SCRAPS = new Feedstock(
+            Optional.empty(),
+            "kitchen scraps",
+            6,
+            0.22,
+            0.88,
+            MethanePotential.ofNumber(0.42),
+            DigestionRate.ofNumber(0.20));
+    static final Feedstock GREENS = new Feedstock(
+            Optional.empty(),
+            "garden greens",
+            4,
+            0.20,
+            0.85,
+            MethanePotential.ofNumber(0.27),
+            DigestionRate.ofNumber(0.07));
+    static final Coil COIL = new Coil(1, 100, Optional.of(60.0), 0.0005);
 
     private SampleDesign() {}
 
@@ -55,11 +77,17 @@ final class SampleDesign {
     }
 
     static Place outdoors() {
-        return new Place.Outdoors(Exposure.SHELTERED, 0.4, 0.4);
+        return new Place.Outdoors(Exposure.SHELTERED, Optional.of(0.4), 0.4);
     }
 
     static Feed feed(FeedTemperature temperature, Optional<DilutionWater> water, Feedstock... stocks) {
-        return new Feed(List.of(stocks), temperature, water, new Feed.AllDay(), new FeedHandling(4, 10, 0, true, 2));
+        return new Feed(
+                List.of(stocks),
+                temperature,
+                water,
+                new Feed.AllDay(),
+                new FeedHandling(4, 10, 0, true, 2),
+                Optional.empty());
     }
 
     static Feed usualFeed() {
@@ -71,7 +99,8 @@ final class SampleDesign {
     }
 
     static Optional<Gas> gas() {
-        return Optional.of(new Gas(35, 0.58, CARDINAL, Optional.empty(), 0, 1440));
+        return Optional.of(
+                new Gas(35, 0.58, CARDINAL, Optional.empty(), 0, 1440, Optional.empty(), List.of(), Optional.empty()));
     }
 
     static SolarCircuit solar(double tankHighLimitC) {
@@ -83,9 +112,11 @@ final class SampleDesign {
                         3.6,
                         0.012,
                         7000,
-                        new Collector.Incidence(0.14, 0.9, 85)),
+                        new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)),
+                        WindAndSkyLoss.NONE,
+                        Shading.Own.NONE),
                 new SolarLoop(new PumpedLoop(0.04, 12), 3700, -20, 9000, 0.8),
-                new PumpControl(8, 1.5, tankHighLimitC, 1, 95),
+                new PumpControl(8, 1.5, new org.warmvat.design.heating.HighLimit.At(tankHighLimitC), 1, 95),
                 COIL,
                 110,
                 55);
@@ -117,20 +148,28 @@ final class SampleDesign {
                         shell,
                         new OuterFace(0.5, 0.9),
                         new Films(100, 10, 6, 4, 4, 7.7, 10),
-                        new EnvelopeRules(0.1, 0.54, false, 0.5)),
+                        new EnvelopeRules(0.1, 3, 0.54, false, 0.5)),
                 List.of(),
                 feed,
                 new Mixer(new Mixer.Turning(4, 60), 0.2, 6, 60),
                 solar,
                 backup,
-                new Control(36, 1, 34, 3, new Control.DailyChange(1, 2)),
+                new Control(36, 1, new Minimum.At(34), 3, new Control.DailyChange(1, 2), 10),
                 gas,
                 contents,
                 new Outdoors(
                         new Ground(Optional.empty(), 0.05, 0.5, 0.2),
                         new Sky(1, 0.8, 10),
-                        new AssumedWeather(3, 0.75, 0.5)),
+                        new AssumedWeather(3, 0.75, 0.5),
+                        Shading.NONE),
                 new RunIn.ByTimeConstants(10, 3, 90),
-                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
+                new Prices(
+                        0.3,
+                        0.09,
+                        0.09,
+                        "EUR",
+                        new Prices.Carbon(0.25, 0.2),
+                        2.5,
+                        new Prices.Outlay(250, 300, Reader.usual(Prices.OutlayParts.class), 15)));
     }
 }

@@ -101,7 +101,7 @@ class CoupledBodiesTest {
                 .first();
         assembly.exchange(store, cold, 1, loss);
         Stock seconds = assembly.stock("seconds", 0);
-        seconds.set(1, 0);
+        seconds.set(1, 0, 0);
         double[] flowed = new double[3];
         State end = engine.run(assembly.build(), 48, hour -> {
             flowed[0] += hour.meter(heat);
@@ -280,7 +280,7 @@ class CoupledBodiesTest {
         Body body = new Body(Body.CUBIC_METRE_J_PER_K, 36);
         Stock solids = body.assembly.stock("solids", 2);
         double loss = 1.0 / (20 * 86_400);
-        solids.set(10 * loss, loss);
+        solids.set(10 * loss, loss, 0);
         int made = body.assembly.meter("made");
         Source making = body.assembly.source(Network.NOWHERE, made);
         body.assembly.part(new Part() {

@@ -27,7 +27,7 @@ class SlabSeriesTest {
     private static final double CONDUCTIVITY = 0.5;
     private static final Material EARTH =
             new Material("earth", CONDUCTIVITY, 1000, CONDUCTIVITY * 36_000 / (0.2 * THICKNESS_M * THICKNESS_M * 1000));
-    private static final EnvelopeRules RULES = new EnvelopeRules(0.1, 0.54, false, 0.5);
+    private static final EnvelopeRules RULES = new EnvelopeRules(0.1, 3, 0.54, false, 0.5);
     private static final double FILM = CONDUCTIVITY / THICKNESS_M;
 
     /** The first roots at Bi 1 are those of the textbooks' tables, 0.8603 with coefficient 1.1191. */

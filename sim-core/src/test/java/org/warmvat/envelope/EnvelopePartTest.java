@@ -3,6 +3,7 @@ package org.warmvat.envelope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.surroundings.Exposure;
 import org.warmvat.design.surroundings.Place;
@@ -113,7 +114,7 @@ class EnvelopePartTest {
     @Test
     void underARoofThereIsNeitherSunNorSky() {
         TankPlan plan = new TankPlan();
-        plan.place = new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25);
+        plan.place = new Place.Outdoors(Exposure.UNDER_ROOF, Optional.of(0.25), 0.25);
         OnePart run = run(plan);
         assertEquals(throughWall(100, 1.15, film(0.25)) * (36 - AIR_C), lossW(run, EnvelopePart.WALL), 1e-4);
         assertEquals(

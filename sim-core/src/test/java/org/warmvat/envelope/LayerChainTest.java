@@ -10,8 +10,8 @@ import org.warmvat.design.envelope.Material;
 
 /** Layers as chains against resistances and capacities by hand (equations 2.1, 2.2). */
 class LayerChainTest {
-    private static final EnvelopeRules APART = new EnvelopeRules(0.1, 0.54, false, 0.5);
-    private static final EnvelopeRules MERGED = new EnvelopeRules(0.1, 0.54, true, 0.5);
+    private static final EnvelopeRules APART = new EnvelopeRules(0.1, 3, 0.54, false, 0.5);
+    private static final EnvelopeRules MERGED = new EnvelopeRules(0.1, 3, 0.54, true, 0.5);
     private static final Material STEEL = new Material("steel", 17, 7900, 460);
     private static final Material FOAM = new Material("foam", 0.028, 32, 1400);
     private static final Material SHEET = new Material("sheet", 160, 2800, 880);

@@ -9,10 +9,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.warmvat.design.Design;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.feeding.FeedHandling;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.season.DailyWindow;
 import org.warmvat.engine.Engine;
@@ -60,7 +62,8 @@ class FeedPartTest {
 
     private static TankPlan scrapsOnly(double feedC) {
         TankPlan plan = new TankPlan();
-        plan.feedstocks = List.of(new Feedstock("scraps", 10, 0.2, 0.9, 0.4, 0.2));
+        plan.feedstocks = List.of(new Feedstock(
+                Optional.empty(), "scraps", 10, 0.2, 0.9, MethanePotential.ofNumber(0.4), DigestionRate.ofNumber(0.2)));
         plan.feedTemperature = new FeedTemperature.Fixed(feedC);
         plan.water = Optional.empty();
         return plan;

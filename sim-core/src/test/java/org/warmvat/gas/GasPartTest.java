@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.gas.AirDosing;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.season.DailySchedule;
@@ -25,14 +27,18 @@ class GasPartTest {
 
     private static TankPlan one(double reactionHeat) {
         TankPlan plan = new TankPlan();
-        plan.feedstocks = List.of(new Feedstock("scraps", 10, 0.2, 0.9, 0.4, 0.2));
+        plan.feedstocks = List.of(new Feedstock(
+                Optional.empty(), "scraps", 10, 0.2, 0.9, MethanePotential.ofNumber(0.4), DigestionRate.ofNumber(0.2)));
         plan.gas = Optional.of(new Gas(
                 35,
                 0.6,
                 plan.gas.orElseThrow().temperatures(),
                 Optional.of(new AirDosing(5, 0.4, 3, 0.06)),
                 reactionHeat,
-                1440));
+                1440,
+                Optional.empty(),
+                List.of(),
+                Optional.empty()));
         return plan;
     }
 
@@ -139,8 +145,23 @@ class GasPartTest {
     @Test
     void feedstocksAddUp() {
         TankPlan halves = one(0);
-        halves.feedstocks =
-                List.of(new Feedstock("one", 5, 0.2, 0.9, 0.4, 0.2), new Feedstock("other", 5, 0.2, 0.9, 0.4, 0.2));
+        halves.feedstocks = List.of(
+                new Feedstock(
+                        Optional.empty(),
+                        "one",
+                        5,
+                        0.2,
+                        0.9,
+                        MethanePotential.ofNumber(0.4),
+                        DigestionRate.ofNumber(0.2)),
+                new Feedstock(
+                        Optional.empty(),
+                        "other",
+                        5,
+                        0.2,
+                        0.9,
+                        MethanePotential.ofNumber(0.4),
+                        DigestionRate.ofNumber(0.2)));
         double whole =
                 run(one(0), true, 36, 24, HELD_J_PER_K, new ReferenceEngine()).total(GasPart.METHANE);
         double both =

@@ -99,7 +99,7 @@ class BackupPartTest {
     void theFlowLimitThrottlesThePower() {
         BackupCircuit backup = TankPlan.circuit(BackupSource.FUEL, 0.8, 5000, 8);
         OnePart run = run(with(backup), 24, 10, 30, HELD_J_PER_K, new ReferenceEngine());
-        double g = new CoilFlow(new Coil(0.8, 100, 60, 0.0005), 0.05 * 4186).conductanceWPerK(true);
+        double g = new CoilFlow(new Coil(0.8, 100, Optional.of(60.0), 0.0005), 1, 0.05 * 4186).conductanceWPerK(true);
         double water = (1000 * 50 + g * 30 + 0.3 * 10) / (1000 + g + 0.3);
         assertTrue(water > 45 && water < 50);
         assertEquals(water, run.circuitC(), 1e-5);
@@ -146,7 +146,7 @@ class BackupPartTest {
         TankPlan plan =
                 with(new BackupCircuit(BackupSource.ELECTRIC, 1, 500, TankPlan.window(0, 20), circuit.through()));
         OnePart run = run(plan, 23, 30, 30, HELD_J_PER_K, new ReferenceEngine());
-        double g = new CoilFlow(new Coil(0.8, 100, 60, 0.0005), 0.05 * 4186).conductanceWPerK(true);
+        double g = new CoilFlow(new Coil(0.8, 100, Optional.of(60.0), 0.0005), 1, 0.05 * 4186).conductanceWPerK(true);
         double capacity = 40 * 4186;
         // air as warm as the slurry: both conductances pull alike; steady at 500/(g + 0.3) when the window closes
         double atEdge = 500 / (g + 0.3);
@@ -177,7 +177,7 @@ class BackupPartTest {
      */
     @Test
     void theCoilHeatsABatchAsTheClosedFormSays() {
-        CoilFlow coil = new CoilFlow(new Coil(1, 300, 300, 0), 418);
+        CoilFlow coil = new CoilFlow(new Coil(1, 300, Optional.of(300.0), 0), 1, 418);
         double g = coil.conductanceWPerK(true);
         OnePart run = OnePart.run(
                 4.18e6,

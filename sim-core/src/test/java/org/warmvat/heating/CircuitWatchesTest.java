@@ -61,7 +61,7 @@ class CircuitWatchesTest {
     @Test
     void theSolarCoilsInletIsWatched() {
         TankPlan plan = new TankPlan();
-        double g = new CoilFlow(plan.solarCoil, 0.04 * 3700).conductanceWPerK(true);
+        double g = new CoilFlow(plan.solarCoil, 1, 0.04 * 3700).conductanceWPerK(true);
         assertTrue(52 + g * 22 / (2 * 0.04 * 3700) > 55);
         OnePart hot = solar(settlingAt(52, g), light(10, 400), 30);
         assertEquals(52, hot.circuitC(), 1e-4);
@@ -94,7 +94,7 @@ class CircuitWatchesTest {
                         8,
                         0,
                         new PumpedLoop(0.05, 15),
-                        new Coil(0.8, 100, 60, 0),
+                        new Coil(0.8, 100, Optional.of(60.0), 0),
                         cakingC)));
         Design design = plan.build();
         return OnePart.run(
@@ -116,7 +116,7 @@ class CircuitWatchesTest {
     @Test
     void theBackupCoilsInletIsWatched() {
         double capacityRate = 0.05 * 4186;
-        double g = new CoilFlow(new Coil(0.8, 100, 60, 0), capacityRate).conductanceWPerK(true);
+        double g = new CoilFlow(new Coil(0.8, 100, Optional.of(60.0), 0), 1, capacityRate).conductanceWPerK(true);
         double inletC = 20 + 2000 / g + 2000 / (2 * capacityRate);
         assertTrue(backup(inletC - 0.01).heldS(BackupPart.BACKUP_CAKING) > 1.5 * DAY_S);
         assertEquals(0, backup(inletC + 0.01).heldS(BackupPart.BACKUP_CAKING));

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Mounting;
+import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.surroundings.Shading;
 import org.warmvat.sun.SkyModel;
 
 /** What the collector loses (equation 5.1). */
@@ -17,7 +20,9 @@ class CollectorHeatTest {
             3.6,
             0.012,
             7000,
-            new Collector.Incidence(0.14, 0.9, 85)));
+            new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)),
+            WindAndSkyLoss.NONE,
+            Shading.Own.NONE));
 
     @Test
     void lossesAreThoseOfTheWholeArea() {

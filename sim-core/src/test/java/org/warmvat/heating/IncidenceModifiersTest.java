@@ -16,10 +16,15 @@ class IncidenceModifiersTest {
 
     private static final Plane SLOPE = new Plane(60, 180);
 
-    private final IncidenceModifiers formula = new IncidenceModifiers(new Collector.Incidence(0.14, 0.9, 85));
+    private final IncidenceModifiers formula =
+            new IncidenceModifiers(new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)));
 
     private static IncidenceModifiers computed(BeamModifier beam) {
-        return new IncidenceModifiers(Collector.Incidence.of(beam, OptionalDouble.empty()));
+        BeamModifier.Stated stated = beam instanceof BeamModifier.InTable table
+                ? new BeamModifier.Tabled(table)
+                : (BeamModifier.Formula) beam;
+        double fromBeam = -1;
+        return new IncidenceModifiers(new Collector.Incidence(stated, OptionalDouble.of(fromBeam)));
     }
 
     private static BeamModifier.Biaxial tubes(BeamModifier.Tubes tubes) {
@@ -95,7 +100,8 @@ class IncidenceModifiersTest {
     }
 
     private static double at(BeamModifier.Tubes lie, SunHour sun) {
-        IncidenceModifiers two = new IncidenceModifiers(Collector.Incidence.of(tubes(lie), OptionalDouble.of(1)));
+        IncidenceModifiers two = new IncidenceModifiers(
+                new Collector.Incidence(new BeamModifier.Tabled(tubes(lie)), OptionalDouble.of(1)));
         return two.beam(SLOPE, sun, Math.toDegrees(Math.acos(SLOPE.cosIncidence(sun))));
     }
 }

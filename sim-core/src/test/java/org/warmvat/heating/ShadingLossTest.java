@@ -7,11 +7,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Mounting;
+import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.surroundings.HorizonPoint;
 import org.warmvat.design.surroundings.Shading;
 import org.warmvat.sample.InventedWeather;
-import org.warmvat.sun.Horizon;
 import org.warmvat.sun.SkyModel;
 import org.warmvat.weather.Weather;
 
@@ -26,7 +28,9 @@ class ShadingLossTest {
                 3.6,
                 0.012,
                 7000,
-                new Collector.Incidence(0.14, 0.9, 85));
+                new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)),
+                WindAndSkyLoss.NONE,
+                Shading.Own.NONE);
     }
 
     private static ShadingLoss loss(Shading shading, int firstDay) {
@@ -44,7 +48,7 @@ class ShadingLossTest {
     void treesTakeTheirMonthOnly() {
         List<Double> april = new java.util.ArrayList<>(Collections.nCopies(12, 0.0));
         april.set(3, 1.0);
-        Shading trees = new Shading(Horizon.OPEN, april);
+        Shading trees = new Shading(List.of(), april);
         ShadingLoss loss = loss(trees, 90);
         assertTrue(loss.lostShare(4) > 0.5, "April: " + loss.lostShare(4));
         assertEquals(0, loss(trees, 40).lostShare(), 1e-15);
@@ -54,7 +58,7 @@ class ShadingLossTest {
     @Test
     void aHillTakesMoreOfTheLowSun() {
         Shading hill = new Shading(
-                new Horizon(List.of(new Horizon.Point(90, 5), new Horizon.Point(185, 24), new Horizon.Point(280, 6))),
+                List.of(new HorizonPoint(90, 5), new HorizonPoint(185, 24), new HorizonPoint(280, 6)),
                 Collections.nCopies(12, 0.0));
         double february = loss(hill, 35).lostShare();
         double june = loss(hill, 160).lostShare();

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.Coil;
+import org.warmvat.design.heating.HighLimit;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.surroundings.Shading;
 import org.warmvat.engine.reference.ReferenceEngine;
@@ -71,7 +73,7 @@ class SolarPartTest {
     void withThePumpOnTheCoilTakesTheRest() {
         TankPlan plan = new TankPlan();
         OnePart run = run(plan, evenLight(48), 20, HELD_J_PER_K);
-        double g = new CoilFlow(plan.solarCoil, 148).conductanceWPerK(true);
+        double g = new CoilFlow(plan.solarCoil, 1, 148).conductanceWPerK(true);
         double sun = 2 * 0.78 * 0.9 * 320;
         // 0.024 x^2 + (8 + g) x - (sun + 10 g) = 0 for x above the air, 10 K below the slurry
         double b = 8 + g;
@@ -97,7 +99,7 @@ class SolarPartTest {
     @Test
     void theHighLimitStopsThePumpForGood() {
         TankPlan plan = new TankPlan();
-        plan.pumpControl = new PumpControl(8, 1.5, 36.4, 1, 95);
+        plan.pumpControl = new PumpControl(8, 1.5, new HighLimit.At(36.4), 1, 95);
         OnePart run = run(plan, evenLight(72), 36 - 1, 1e6);
         assertEquals(36.4, run.slurryC(), 1e-6);
         assertEquals(1, run.starts(SolarPart.SOLAR_PUMP));
@@ -110,10 +112,10 @@ class SolarPartTest {
     void aStagnatingCollectorIsNotStarted() {
         TankPlan plan = new TankPlan();
         // the collector passes 20 °C, the least that may be chosen, while the slurry is still too warm for a start
-        plan.pumpControl = new PumpControl(8, 1.5, 39.5, 1, 20);
+        plan.pumpControl = new PumpControl(8, 1.5, new HighLimit.At(39.5), 1, 20);
         OnePart run = run(plan, evenLight(24), 18, HELD_J_PER_K);
         assertEquals(0, run.starts(SolarPart.SOLAR_PUMP));
-        plan.pumpControl = new PumpControl(8, 1.5, 39.5, 1, 30);
+        plan.pumpControl = new PumpControl(8, 1.5, new HighLimit.At(39.5), 1, 30);
         assertEquals(1, run(plan, evenLight(24), 18, HELD_J_PER_K).starts(SolarPart.SOLAR_PUMP));
     }
 
@@ -121,7 +123,7 @@ class SolarPartTest {
     @Test
     void thePumpCyclesBetweenItsDifferences() {
         TankPlan plan = new TankPlan();
-        plan.solarCoil = new Coil(4, 800, 800, 0);
+        plan.solarCoil = new Coil(4, 800, Optional.of(800.0), 0);
         OnePart run = run(plan, evenLight(24), 55, HELD_J_PER_K);
         assertEquals(0, run.starts(SolarPart.SOLAR_PUMP));
         OnePart warm = run(plan, evenLight(24), 37, HELD_J_PER_K);

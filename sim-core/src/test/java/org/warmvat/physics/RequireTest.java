@@ -23,16 +23,6 @@ class RequireTest {
     void notANumberIsRefused() {
         assertEquals(
                 "wind in m/s NaN, expected 0 to 60", messageOf(() -> Require.within("wind in m/s", Double.NaN, 0, 60)));
-        assertEquals("area in m2 NaN, expected above 0", messageOf(() -> Require.above("area in m2", Double.NaN, 0)));
-    }
-
-    @Test
-    void theBoundItselfAndInfinityAreNotAbove() {
-        assertEquals(1e-9, Require.above("area in m2", 1e-9, 0));
-        assertEquals("area in m2 0, expected above 0", messageOf(() -> Require.above("area in m2", 0, 0)));
-        assertEquals(
-                "area in m2 Infinity, expected above 0",
-                messageOf(() -> Require.above("area in m2", Double.POSITIVE_INFINITY, 0)));
     }
 
     private static String messageOf(Runnable refused) {

@@ -29,13 +29,13 @@ import org.warmvat.design.season.SeasonCalendar;
 import org.warmvat.design.season.Spell;
 import org.warmvat.design.surroundings.Ground;
 import org.warmvat.design.surroundings.GroundWave;
+import org.warmvat.design.surroundings.HorizonPoint;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.Shading;
 import org.warmvat.design.surroundings.Shelter;
 import org.warmvat.design.surroundings.ShelterKind;
 import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.design.tank.Shape;
-import org.warmvat.sun.Horizon;
 
 /** Designs with seasons, surroundings, gas in use and hygienisation, each block alone and together. */
 public final class LifeDesigns {
@@ -72,7 +72,7 @@ public final class LifeDesigns {
                 new Shelter.Cover(6.5, 0.75, 0),
                 new Shelter.Airing(1, 0.2, 0.4, 30, 20),
                 0.5,
-                640);
+                Optional.of(640.0));
     }
 
     /** A shed of boards. */
@@ -83,13 +83,13 @@ public final class LifeDesigns {
                 new Shelter.Cover(2.5, 0, 0.6),
                 new Shelter.Airing(1, 0.2, 0.4, Double.POSITIVE_INFINITY, 20),
                 0.5,
-                240);
+                Optional.of(240.0));
     }
 
     /** A hill to the south, lower ones beside it, and trees. */
     public static Shading hill(double trees) {
         return new Shading(
-                new Horizon(List.of(new Horizon.Point(90, 5), new Horizon.Point(185, 24), new Horizon.Point(280, 6))),
+                List.of(new HorizonPoint(90, 5), new HorizonPoint(185, 24), new HorizonPoint(280, 6)),
                 Collections.nCopies(12, trees));
     }
 
@@ -113,12 +113,12 @@ public final class LifeDesigns {
             plan.collectorShading = hill(0.3);
         });
         add("tubes in wind under a clear sky", plan -> {
-            plan.incidence = Collector.Incidence.of(
-                    new BeamModifier.Biaxial(
+            plan.incidence = new Collector.Incidence(
+                    new BeamModifier.Tabled(new BeamModifier.Biaxial(
                             List.of(0.0, 30.0, 60.0, 90.0),
                             List.of(1.0, 1.08, 1.37, 0.0),
                             List.of(1.0, 0.99, 0.88, 0.0),
-                            BeamModifier.Tubes.ALONG_SLOPE),
+                            BeamModifier.Tubes.ALONG_SLOPE)),
                     OptionalDouble.empty());
             plan.windAndSky = new WindAndSkyLoss(0.3, 0.4, 0.01, 0.5);
         });
@@ -134,7 +134,7 @@ public final class LifeDesigns {
             OptionalDouble mixer,
             Spell.Runs runs) {
         return new Spell(
-                from + " to " + to,
+                Optional.of(from + " to " + to),
                 MonthDay.parse("--" + from),
                 MonthDay.parse("--" + to),
                 rampDays,
@@ -188,7 +188,12 @@ public final class LifeDesigns {
         add("calendar", plan -> {
             plan.calendar = calendar();
             plan.control = new org.warmvat.design.heating.Control(
-                    36, 1, new Minimum.BelowSetpoint(2), 3, new org.warmvat.design.heating.Control.DailyChange(1, 2));
+                    36,
+                    1,
+                    new Minimum.BelowSetpoint(2),
+                    3,
+                    new org.warmvat.design.heating.Control.DailyChange(1, 2),
+                    10);
             plan.pumpControl =
                     new PumpControl(8, 1.5, new org.warmvat.design.heating.HighLimit.AboveSetpoint(3.5), 1, 95);
             plan.handling = new FeedHandling(4, 10, 0.5, true, 2);

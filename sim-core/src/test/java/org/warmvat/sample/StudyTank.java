@@ -17,26 +17,34 @@ import org.warmvat.design.envelope.Films;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.Material;
 import org.warmvat.design.envelope.OuterFace;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedHandling;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.HighLimit;
 import org.warmvat.design.heating.Mounting;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.heating.PumpedLoop;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.heating.SolarLoop;
+import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.design.surroundings.AssumedWeather;
 import org.warmvat.design.surroundings.Exposure;
 import org.warmvat.design.surroundings.Ground;
 import org.warmvat.design.surroundings.Outdoors;
 import org.warmvat.design.surroundings.Place;
+import org.warmvat.design.surroundings.Shading;
 import org.warmvat.design.surroundings.Sky;
 import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.design.tank.Contents;
@@ -53,7 +61,7 @@ import org.warmvat.weather.Weather;
 public final class StudyTank {
 
     public static final double ROOM_C = 10;
-    private static final Coil COIL = new Coil(1, 100, 100, 0);
+    private static final Coil COIL = new Coil(1, 100, Optional.of(100.0), 0);
 
     private StudyTank() {}
 
@@ -68,7 +76,7 @@ public final class StudyTank {
 
     /** The same in open air, under a roof, so that the weather matters but neither sun nor sky. */
     public static Design outdoors(Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
-        return design(1, new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25), solar, backup);
+        return design(1, new Place.Outdoors(Exposure.UNDER_ROOF, Optional.of(0.25), 0.25), solar, backup);
     }
 
     private static Design design(int slices, Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
@@ -79,7 +87,8 @@ public final class StudyTank {
             int slices, Place place, Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
         Material foam = new Material("light_foam", 0.03, 1, 100);
         List<Layer> layers = List.of(new Layer(foam, 0.05, slices));
-        Feedstock none = new Feedstock("nothing", 0, 0.2, 0.8, 0.4, 0.2);
+        Feedstock none = new Feedstock(
+                Optional.empty(), "nothing", 0, 0.2, 0.8, MethanePotential.ofNumber(0.4), DigestionRate.ofNumber(0.2));
         return YearRoundDesign.of(
                 "study tank",
                 new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.LEGS, place),
@@ -89,34 +98,52 @@ public final class StudyTank {
                         layers,
                         new OuterFace(0.5, 0.9),
                         new Films(100, 10, 6, 4, 4, 7.7, 10),
-                        new EnvelopeRules(0.1, 0.54, false, 0.5)),
+                        new EnvelopeRules(0.1, 3, 0.54, false, 0.5)),
                 List.of(),
                 new Feed(
                         List.of(none),
                         new FeedTemperature.Fixed(10),
                         Optional.empty(),
                         new Feed.AllDay(),
-                        new FeedHandling(0, 0, 0, true, 2)),
+                        new FeedHandling(0, 0, 0, true, 2),
+                        Optional.empty()),
                 new Mixer(new Mixer.Given(0), 1, 0, 60),
                 solar,
                 backup,
-                new Control(36, 1, 34, 0, new Control.DailyChange(1, 2)),
+                new Control(36, 1, new Minimum.At(34), 0, new Control.DailyChange(1, 2), 10),
                 Optional.empty(),
                 new Contents(1000, Optional.of(0.0), 1600, 0.6),
                 new Outdoors(
                         new Ground(Optional.empty(), 0.05, 0.5, 0.2),
                         new Sky(1, 0.8, 10),
-                        new AssumedWeather(3, 0.75, 0.5)),
+                        new AssumedWeather(3, 0.75, 0.5),
+                        Shading.NONE),
                 new RunIn.Days(1),
-                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)));
+                new Prices(
+                        0.3,
+                        0.09,
+                        0.09,
+                        "EUR",
+                        new Prices.Carbon(0.25, 0.2),
+                        2.5,
+                        new Prices.Outlay(250, 300, Reader.usual(Prices.OutlayParts.class), 15)));
     }
 
     public static Optional<SolarCircuit> collector(double areaM2) {
         Mounting plane = new Mounting(45, OptionalDouble.empty(), SkyModel.ISOTROPIC);
         return Optional.of(new SolarCircuit(
-                new Collector(areaM2, plane, 0.78, 3.6, 0.012, 7000, new Collector.Incidence(0.14, 0.9, 85)),
+                new Collector(
+                        areaM2,
+                        plane,
+                        0.78,
+                        3.6,
+                        0.012,
+                        7000,
+                        new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)),
+                        WindAndSkyLoss.NONE,
+                        Shading.Own.NONE),
                 new SolarLoop(new PumpedLoop(0.04, 12), 3700, -20, 9000, 0.8),
-                new PumpControl(8, 1.5, 45, 1, 95),
+                new PumpControl(8, 1.5, new HighLimit.At(45), 1, 95),
                 COIL,
                 110,
                 55));
@@ -138,7 +165,7 @@ public final class StudyTank {
                         8,
                         0,
                         new PumpedLoop(0.05, 15),
-                        new Coil(areaM2, 100, 100, 0),
+                        new Coil(areaM2, 100, Optional.of(100.0), 0),
                         55)));
     }
 

@@ -17,20 +17,24 @@ import org.warmvat.design.envelope.Fitting;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.Material;
 import org.warmvat.design.envelope.OuterFace;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedHandling;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
 import org.warmvat.design.feeding.Hygienisation;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.gas.AirDosing;
 import org.warmvat.design.gas.CardinalTemperatures;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;
+import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.HighLimit;
 import org.warmvat.design.heating.Mounting;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.heating.PumpedLoop;
@@ -40,6 +44,7 @@ import org.warmvat.design.heating.WindAndSkyLoss;
 import org.warmvat.design.keys.Reader;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.season.DailyWindow;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.design.season.SeasonCalendar;
 import org.warmvat.design.surroundings.AssumedWeather;
 import org.warmvat.design.surroundings.Exposure;
@@ -87,7 +92,7 @@ public final class TankPlan {
     public StandsOn standsOn = StandsOn.LEGS;
 
     /** Where the tank stands. */
-    public Place place = new Place.Outdoors(Exposure.SHELTERED, 0.4, 0.4);
+    public Place place = new Place.Outdoors(Exposure.SHELTERED, Optional.of(0.4), 0.4);
 
     /** Layers of the wall. */
     public List<Layer> wall = insulated(0.090);
@@ -105,7 +110,7 @@ public final class TankPlan {
     public OuterFace outerFace = new OuterFace(0.5, 0.9);
 
     /** Conventions of the envelope. */
-    public EnvelopeRules rules = new EnvelopeRules(0.1, 0.54, false, 0.5);
+    public EnvelopeRules rules = new EnvelopeRules(0.1, 3, 0.54, false, 0.5);
 
     /** Losses beside the envelope. */
     public List<Fitting> fittings = new ArrayList<>(List.of(
@@ -117,8 +122,22 @@ public final class TankPlan {
 
     /** What is fed. */
     public List<Feedstock> feedstocks = List.of(
-            new Feedstock("kitchen scraps", 6, 0.22, 0.88, 0.42, 0.20),
-            new Feedstock("garden greens", 4, 0.20, 0.85, 0.27, 0.07));
+            new Feedstock(
+                    Optional.empty(),
+                    "kitchen scraps",
+                    6,
+                    0.22,
+                    0.88,
+                    MethanePotential.ofNumber(0.42),
+                    DigestionRate.ofNumber(0.20)),
+            new Feedstock(
+                    Optional.empty(),
+                    "garden greens",
+                    4,
+                    0.20,
+                    0.85,
+                    MethanePotential.ofNumber(0.27),
+                    DigestionRate.ofNumber(0.07)));
 
     /** How warm it is. */
     public FeedTemperature feedTemperature = new FeedTemperature.Air();
@@ -145,10 +164,10 @@ public final class TankPlan {
     public SkyModel skyModel = SkyModel.HAY_DAVIES;
 
     /** Control of the solar pump. */
-    public PumpControl pumpControl = new PumpControl(8, 1.5, 39.5, 1, 95);
+    public PumpControl pumpControl = new PumpControl(8, 1.5, new HighLimit.At(39.5), 1, 95);
 
     /** Coil of the solar circuit. */
-    public Coil solarCoil = new Coil(1, 100, 60, 0.0005);
+    public Coil solarCoil = new Coil(1, 100, Optional.of(60.0), 0.0005);
 
     /** Whether there is a solar circuit. */
     public boolean solar = true;
@@ -157,11 +176,19 @@ public final class TankPlan {
     public Optional<BackupCircuit> backup = Optional.of(circuit(BackupSource.ELECTRIC, 1, 500, 8));
 
     /** Set-point and band. */
-    public Control control = new Control(36, 1, 34, 3, new Control.DailyChange(1, 2));
+    public Control control = new Control(36, 1, new Minimum.At(34), 3, new Control.DailyChange(1, 2), 10);
 
     /** The gas side. */
-    public Optional<Gas> gas = Optional.of(
-            new Gas(35, 0.58, new CardinalTemperatures(8, 38, 46), Optional.of(new AirDosing(1, 1, 2, 0.06)), 0, 1440));
+    public Optional<Gas> gas = Optional.of(new Gas(
+            35,
+            0.58,
+            new CardinalTemperatures(8, 38, 46),
+            Optional.of(new AirDosing(1, 1, 2, 0.06)),
+            0,
+            1440,
+            Optional.empty(),
+            List.of(),
+            Optional.empty()));
 
     /** The contents. */
     public Contents contents = new Contents(1010, Optional.empty(), 1600, 0.6);
@@ -188,7 +215,8 @@ public final class TankPlan {
     public Adjust adjust = Adjust.NONE;
 
     /** How the collector takes slanting light. */
-    public Collector.Incidence incidence = new Collector.Incidence(0.14, 0.9, 85);
+    public Collector.Incidence incidence =
+            new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9));
 
     /** What wind and sky take from the collector. */
     public WindAndSkyLoss windAndSky = WindAndSkyLoss.NONE;
@@ -235,7 +263,7 @@ public final class TankPlan {
                         waterKg,
                         0.3,
                         new PumpedLoop(0.05, 15),
-                        new Coil(0.8, 100, 60, 0.0005),
+                        new Coil(0.8, 100, Optional.of(60.0), 0.0005),
                         55));
     }
 
@@ -250,7 +278,8 @@ public final class TankPlan {
         backup = Optional.empty();
         gas = Optional.empty();
         fittings = List.of();
-        feedstocks = List.of(new Feedstock("nothing", 0, 0, 0, 0, 0));
+        feedstocks = List.of(new Feedstock(
+                Optional.empty(), "nothing", 0, 0, 0, MethanePotential.ofNumber(0), DigestionRate.ofNumber(0)));
         water = Optional.empty();
         mixer = new Mixer(new Mixer.Given(0), 1, 0, 0);
         return this;
@@ -308,7 +337,14 @@ public final class TankPlan {
                 contents,
                 new Outdoors(ground, new Sky(1, 0.8, 10), new AssumedWeather(3, 0.75, 0.5), surroundings),
                 runIn,
-                new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, 15)),
+                new Prices(
+                        0.3,
+                        0.09,
+                        0.09,
+                        "EUR",
+                        new Prices.Carbon(0.25, 0.2),
+                        2.5,
+                        new Prices.Outlay(250, 300, Reader.usual(Prices.OutlayParts.class), 15)),
                 calendar.spells(),
                 shelter,
                 Optional.empty(),

@@ -48,7 +48,7 @@ class ShelterByHandTest {
                 new Shelter.Cover(2.5, 0, 0.6),
                 new Shelter.Airing(1, 0.2, 0.4, Double.POSITIVE_INFINITY, 20),
                 0.5,
-                400));
+                Optional.of(400.0)));
         plan.ground = new Ground(Optional.of(new GroundWave(9, 0, 30)), 0.05, 0.5, 0.2);
         return plan;
     }

@@ -63,8 +63,6 @@ class DiffuseFractionErbs1982Test implements Published {
                         794.206,
                         split(1000, 10, 1).beamWPerM2(),
                         1.6);
-        sheet.table(Provenance.MEMORY)
-                .value("daily diffuse share of St Louis", 0.26, Erbs1982.dailyDiffuseFraction(0.69, 95), 0.005);
     }
 
     private static Irradiance split(double global, double zenith, int day) {
@@ -88,26 +86,6 @@ class DiffuseFractionErbs1982Test implements Published {
             double jump = Erbs1982.hourlyDiffuseFraction(joint + 1e-9) - Erbs1982.hourlyDiffuseFraction(joint);
             assertEquals(0, jump, 3e-4);
         }
-    }
-
-    @Test
-    void dailyGrid() {
-        assertEquals(0.8920, Erbs1982.dailyDiffuseFraction(0.3, 70), 5e-5);
-        assertEquals(0.5688, Erbs1982.dailyDiffuseFraction(0.5, 70), 5e-5);
-        assertEquals(0.1641, Erbs1982.dailyDiffuseFraction(0.7, 70), 5e-5);
-        assertEquals(0.8778, Erbs1982.dailyDiffuseFraction(0.3, 95), 5e-5);
-        assertEquals(0.6083, Erbs1982.dailyDiffuseFraction(0.5, 95), 5e-5);
-        assertEquals(0.2357, Erbs1982.dailyDiffuseFraction(0.7, 95), 5e-5);
-    }
-
-    @Test
-    void monthlyGrid() {
-        assertEquals(0.6423, Erbs1982.monthlyDiffuseFraction(0.3, 70), 5e-5);
-        assertEquals(0.3911, Erbs1982.monthlyDiffuseFraction(0.5, 70), 5e-5);
-        assertEquals(0.2186, Erbs1982.monthlyDiffuseFraction(0.7, 70), 5e-5);
-        assertEquals(0.6637, Erbs1982.monthlyDiffuseFraction(0.3, 95), 5e-5);
-        assertEquals(0.4291, Erbs1982.monthlyDiffuseFraction(0.5, 95), 5e-5);
-        assertEquals(0.2502, Erbs1982.monthlyDiffuseFraction(0.7, 95), 5e-5);
     }
 
     @Test

@@ -129,7 +129,7 @@ class HorizonTest {
     @EnumSource(SkyModel.class)
     void behindTheLineOnlyIsotropicLightRemains(SkyModel model) {
         Plane plane = new Plane(60, 180);
-        TiltedIrradiance open = plane.irradiance(model, 0.2, LIGHT, SUN);
+        TiltedIrradiance open = plane.irradiance(model, 0.2, LIGHT, SUN, SkyView.OPEN);
         TiltedIrradiance hidden = plane.irradiance(model, 0.2, LIGHT, SUN, new SkyView(0, 1));
         assertEquals(0, hidden.beamWPerM2());
         assertEquals(open.groundWPerM2(), hidden.groundWPerM2());

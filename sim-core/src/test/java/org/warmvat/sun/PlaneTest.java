@@ -16,7 +16,7 @@ class PlaneTest {
     @ParameterizedTest
     @EnumSource(SkyModel.class)
     void aLevelPlaneReceivesTheGlobal(SkyModel model) {
-        TiltedIrradiance level = new Plane(0, 123).irradiance(model, 0.2, LIGHT, SUN);
+        TiltedIrradiance level = new Plane(0, 123).irradiance(model, 0.2, LIGHT, SUN, SkyView.OPEN);
         assertEquals(LIGHT.globalWPerM2(), level.totalWPerM2(), 1e-9);
         assertEquals(50, level.incidenceDeg(), 1e-9);
     }
@@ -24,7 +24,7 @@ class PlaneTest {
     @ParameterizedTest
     @EnumSource(SkyModel.class)
     void aPlaneFacingDownSeesOnlyTheGround(SkyModel model) {
-        TiltedIrradiance down = new Plane(180, 0).irradiance(model, 0.2, LIGHT, SUN);
+        TiltedIrradiance down = new Plane(180, 0).irradiance(model, 0.2, LIGHT, SUN, SkyView.OPEN);
         assertEquals(0, down.beamWPerM2());
         assertEquals(0, down.skyDiffuseWPerM2(), 1e-9);
         assertEquals(0.2 * LIGHT.globalWPerM2(), down.groundWPerM2(), 1e-9);
@@ -34,12 +34,12 @@ class PlaneTest {
     @EnumSource(SkyModel.class)
     void nightAndOvercastAreFinite(SkyModel model) {
         Plane plane = new Plane(60, 180);
-        TiltedIrradiance night = plane.irradiance(model, 0.2, Irradiance.NONE, SunHour.DARK);
+        TiltedIrradiance night = plane.irradiance(model, 0.2, Irradiance.NONE, SunHour.DARK, SkyView.OPEN);
         assertEquals(0, night.totalWPerM2());
         assertEquals(90, night.incidenceDeg(), 1e-9);
-        TiltedIrradiance moon = plane.irradiance(model, 0.2, new Irradiance(3, 0, 3), SunHour.DARK);
+        TiltedIrradiance moon = plane.irradiance(model, 0.2, new Irradiance(3, 0, 3), SunHour.DARK, SkyView.OPEN);
         assertEquals(3 * 0.75 + 0.2 * 3 * 0.25, moon.totalWPerM2(), 1e-9);
-        TiltedIrradiance beamOnly = plane.irradiance(model, 0.2, new Irradiance(400, 622, 0), SUN);
+        TiltedIrradiance beamOnly = plane.irradiance(model, 0.2, new Irradiance(400, 622, 0), SUN, SkyView.OPEN);
         assertEquals(0, beamOnly.skyDiffuseWPerM2());
     }
 
@@ -48,10 +48,13 @@ class PlaneTest {
     @EnumSource(SkyModel.class)
     void halfAnHourOfTheSameSkyGivesHalf(SkyModel model) {
         Plane plane = new Plane(60, 200);
-        double whole = plane.irradiance(model, 0.2, LIGHT, SUN).totalWPerM2();
+        double whole = plane.irradiance(model, 0.2, LIGHT, SUN, SkyView.OPEN).totalWPerM2();
         Irradiance half = new Irradiance(LIGHT.globalWPerM2() / 2, LIGHT.beamWPerM2() / 2, LIGHT.diffuseWPerM2() / 2);
         SunHour halfSun = new SunHour(0.5, 50, 170, 1361);
-        assertEquals(whole / 2, plane.irradiance(model, 0.2, half, halfSun).totalWPerM2(), 1e-9);
+        assertEquals(
+                whole / 2,
+                plane.irradiance(model, 0.2, half, halfSun, SkyView.OPEN).totalWPerM2(),
+                1e-9);
     }
 
     @Test
@@ -60,12 +63,13 @@ class PlaneTest {
         Irradiance overcast = new Irradiance(80, 0, 80);
         assertEquals(
                 80 * plane.skyView(),
-                plane.irradiance(SkyModel.HAY_DAVIES, 0, overcast, SUN).skyDiffuseWPerM2(),
+                plane.irradiance(SkyModel.HAY_DAVIES, 0, overcast, SUN, SkyView.OPEN)
+                        .skyDiffuseWPerM2(),
                 1e-12);
         Irradiance beyondTheAtmosphere = new Irradiance(900, 2000, 80);
         assertEquals(
                 80 * plane.cosIncidence(SUN) / SUN.cosZenith(),
-                plane.irradiance(SkyModel.HAY_DAVIES, 0, beyondTheAtmosphere, SUN)
+                plane.irradiance(SkyModel.HAY_DAVIES, 0, beyondTheAtmosphere, SUN, SkyView.OPEN)
                         .skyDiffuseWPerM2(),
                 1e-12);
     }
@@ -79,7 +83,10 @@ class PlaneTest {
         double expected = 40 * (a * plane.cosIncidence(low) / Math.cos(Math.toRadians(85)) + (1 - a) * 0.5);
         Irradiance light = new Irradiance(57, 500, 40);
         assertEquals(
-                expected, plane.irradiance(SkyModel.HAY_DAVIES, 0, light, low).skyDiffuseWPerM2(), 1e-9);
+                expected,
+                plane.irradiance(SkyModel.HAY_DAVIES, 0, light, low, SkyView.OPEN)
+                        .skyDiffuseWPerM2(),
+                1e-9);
     }
 
     @Test

@@ -23,7 +23,7 @@ class SkyDiffuseReferenceTest implements Published {
     private static final Irradiance CASE_B = new Irradiance(1042.48031487, 939.95469881, 118.45831879);
 
     private static double sky(SkyModel model, Irradiance light, SunHour sun) {
-        return PLANE.irradiance(model, 0, light, sun).skyDiffuseWPerM2();
+        return PLANE.irradiance(model, 0, light, sun, SkyView.OPEN).skyDiffuseWPerM2();
     }
 
     @Override
@@ -60,7 +60,7 @@ class SkyDiffuseReferenceTest implements Published {
         assertEquals(0.0518, PLANE.cosIncidence(LOW), 5e-5);
         assertEquals(
                 646.22886049 * 0.0518,
-                PLANE.irradiance(SkyModel.PEREZ, 0.2, CASE_A, LOW).beamWPerM2(),
+                PLANE.irradiance(SkyModel.PEREZ, 0.2, CASE_A, LOW, SkyView.OPEN).beamWPerM2(),
                 0.04);
     }
 
@@ -68,7 +68,9 @@ class SkyDiffuseReferenceTest implements Published {
     void theSunBehindThePlaneGivesNoBeam() {
         assertEquals(
                 0,
-                new Plane(60, 180).irradiance(SkyModel.PEREZ, 0.2, CASE_A, LOW).beamWPerM2());
+                new Plane(60, 180)
+                        .irradiance(SkyModel.PEREZ, 0.2, CASE_A, LOW, SkyView.OPEN)
+                        .beamWPerM2());
     }
 
     @Test
@@ -82,7 +84,7 @@ class SkyDiffuseReferenceTest implements Published {
     private static double incidence(double tiltDeg, double azimuthDeg) {
         SunHour sun = new SunHour(1, 30, azimuthDeg, NORMAL_W_PER_M2);
         return new Plane(tiltDeg, 0)
-                .irradiance(SkyModel.ISOTROPIC, 0, Irradiance.NONE, sun)
+                .irradiance(SkyModel.ISOTROPIC, 0, Irradiance.NONE, sun, SkyView.OPEN)
                 .incidenceDeg();
     }
 }

@@ -73,6 +73,6 @@ class TiltedPlaneDuffieBeckmanTest implements Published {
     }
 
     private static TiltedIrradiance on(SkyModel model) {
-        return PLANE.irradiance(model, 0.60, Irradiance.ofGlobal(GLOBAL_MJ * MJ, sun()), sun());
+        return PLANE.irradiance(model, 0.60, Irradiance.ofGlobal(GLOBAL_MJ * MJ, sun()), sun(), SkyView.OPEN);
     }
 }

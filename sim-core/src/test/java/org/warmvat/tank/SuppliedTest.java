@@ -8,9 +8,11 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.warmvat.design.Design;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.heating.BackupSource;
 import org.warmvat.design.tank.Mixer;
 import org.warmvat.engine.Engine;
@@ -124,7 +126,8 @@ class SuppliedTest {
     @MethodSource("engines")
     void loggedFeedCoolsByItsOwnMassWhenItCame(Engine engine) {
         TankPlan plan = new TankPlan().quiet();
-        plan.feedstocks = List.of(new Feedstock("scraps", 6, 0.25, 0.9, 0.4, 0.1));
+        plan.feedstocks = List.of(new Feedstock(
+                Optional.empty(), "scraps", 6, 0.25, 0.9, MethanePotential.ofNumber(0.4), DigestionRate.ofNumber(0.1)));
         plan.feedTemperature = new FeedTemperature.Fixed(10);
         plan.water = Optional.of(new DilutionWater(4, new FeedTemperature.Fixed(10)));
         Supplied supplied = new Supplied(

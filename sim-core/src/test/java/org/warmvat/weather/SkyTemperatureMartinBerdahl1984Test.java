@@ -34,10 +34,10 @@ class SkyTemperatureMartinBerdahl1984Test {
 
     @Test
     void cloudClosesFourFifthsOfTheWindow() {
-        assertEquals(0.7, SkyTemperature.cloudyEmissivity(0.7, 0));
-        assertEquals(0.94, SkyTemperature.cloudyEmissivity(0.7, 1), 1e-12);
-        assertEquals(0.82, SkyTemperature.cloudyEmissivity(0.7, 0.5), 1e-12);
-        assertEquals(1, SkyTemperature.cloudyEmissivity(1.02, 0.5));
+        assertEquals(0.7, SkyTemperature.cloudyEmissivity(0.7, 0, 0.8));
+        assertEquals(0.94, SkyTemperature.cloudyEmissivity(0.7, 1, 0.8), 1e-12);
+        assertEquals(0.82, SkyTemperature.cloudyEmissivity(0.7, 0.5, 0.8), 1e-12);
+        assertEquals(1, SkyTemperature.cloudyEmissivity(1.02, 0.5, 0.8));
     }
 
     /** A black body of 0 C sends out 315.66 W/m2. */

@@ -23,7 +23,6 @@ class WeatherYearTest {
                 years.stream().map(WeatherYear::name).toList());
         assertEquals(8784, years.get(1).weather().hours());
         assertEquals(LocalDateTime.of(2024, 1, 1, 0, 0), years.get(1).weather().start());
-        assertEquals(100, WeatherYear.hoursLeft(weather));
     }
 
     @Test

@@ -12,9 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.Material;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Estimate;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.design.season.DailySchedule;
@@ -44,7 +46,14 @@ class DefaultsTest {
         assertEquals(part, design.envelope().floor());
         assertEquals(List.of(), design.fittings());
         assertEquals(
-                List.of(new Feedstock("kitchen scraps", 10, 0.22, 0.88, 0.42, 0.20)),
+                List.of(new Feedstock(
+                        Optional.empty(),
+                        "kitchen scraps",
+                        10,
+                        0.22,
+                        0.88,
+                        MethanePotential.ofNumber(0.42),
+                        DigestionRate.ofNumber(0.20))),
                 design.feed().feedstocks());
         assertEquals(new FeedTemperature.Air(), design.feed().temperature());
         assertEquals(Optional.empty(), design.feed().water());
@@ -145,7 +154,7 @@ class DefaultsTest {
                 new Place.Outdoors(Exposure.UNDER_ROOF, Optional.empty(), 0.4),
                 yaml(smallWith(tank + "under_roof}")).design().tank().place());
         assertEquals(
-                new Place.Outdoors(Exposure.OPEN, 0.5, 0.3),
+                new Place.Outdoors(Exposure.OPEN, Optional.of(0.5), 0.3),
                 yaml(smallWith(tank + "open, exposure_factor: 0.5, floor_exposure_factor_most: 0.3}"))
                         .design()
                         .tank()

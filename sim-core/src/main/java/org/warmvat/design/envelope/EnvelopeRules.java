@@ -68,15 +68,6 @@ public record EnvelopeRules(
                 soilResistanceM2KPerW);
     }
 
-    /** Rules with three sub-nodes in insulation. */
-    public EnvelopeRules(
-            double insulationBelowWPerMK,
-            double edgeShapeFactor,
-            boolean mergeMetalSheets,
-            double soilResistanceM2KPerW) {
-        this(insulationBelowWPerMK, 3, edgeShapeFactor, mergeMetalSheets, soilResistanceM2KPerW);
-    }
-
     /** Whether a layer counts as insulation. */
     public boolean isInsulation(Layer layer) {
         return layer.material().conductivityWPerMK() < insulationBelowWPerMK;

@@ -59,16 +59,6 @@ public record Feed(
                         "\"" + name + "\" is none of the feedstocks, expected " + String.join(", ", names))));
     }
 
-    /** A feed that is not heated before. */
-    public Feed(
-            List<Feedstock> feedstocks,
-            FeedTemperature temperature,
-            Optional<DilutionWater> water,
-            Entry entry,
-            FeedHandling handling) {
-        this(feedstocks, temperature, water, entry, handling, Optional.empty());
-    }
-
     /** Names of the feedstocks, in their order. */
     public List<String> names() {
         return feedstocks.stream().map(Feedstock::name).toList();

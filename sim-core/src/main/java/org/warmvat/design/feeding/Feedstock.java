@@ -79,24 +79,6 @@ public record Feedstock(
                 Feedstock.class, material, name, kgPerDay, totalSolidsFraction, volatileOfTotalSolids, potential, rate);
     }
 
-    /** A feedstock by its own numbers. */
-    public Feedstock(
-            String name,
-            double kgPerDay,
-            double totalSolidsFraction,
-            double volatileOfTotalSolids,
-            double methaneNm3PerKgVs,
-            double ratePerDay) {
-        this(
-                Optional.empty(),
-                name,
-                kgPerDay,
-                totalSolidsFraction,
-                volatileOfTotalSolids,
-                MethanePotential.ofNumber(methaneNm3PerKgVs),
-                DigestionRate.ofNumber(ratePerDay));
-    }
-
     /** Defaults of a feedstock that names its material. */
     static Map<String, Object> usualOf(Map<String, ?> keys) {
         return keys.get("material") instanceof String word

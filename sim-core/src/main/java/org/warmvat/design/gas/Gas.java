@@ -100,26 +100,6 @@ public record Gas(
                         + Shown.number(temperatures.leastC()) + " and " + Shown.number(temperatures.mostC()) + " C");
     }
 
-    /** Gas of which nothing more is told than how much there is. */
-    public Gas(
-            double referenceC,
-            double methaneFraction,
-            CardinalTemperatures temperatures,
-            Optional<AirDosing> airDosing,
-            double reactionHeatKJPerNm3Methane,
-            double heatCapacityJPerM3K) {
-        this(
-                referenceC,
-                methaneFraction,
-                temperatures,
-                airDosing,
-                reactionHeatKJPerNm3Methane,
-                heatCapacityJPerM3K,
-                Optional.empty(),
-                List.of(),
-                Optional.empty());
-    }
-
     /** How far the gas cools in its pipe, if its water is to be computed. */
     public Optional<Condensate> condensate() {
         return pipe.map(GasPipe::coolsTo);

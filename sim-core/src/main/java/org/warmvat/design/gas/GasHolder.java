@@ -73,9 +73,4 @@ public record GasHolder(
     public double normalPerM3() {
         return ZERO_CELSIUS_K / FILLED_AT_K * (STANDARD_KPA + pressureKPaOver) / STANDARD_KPA;
     }
-
-    /** The same of another volume. */
-    public GasHolder withUsefulM3(double m3) {
-        return new GasHolder(m3, startsFullShare, restartShare, reserveShare, pressureKPaOver);
-    }
 }

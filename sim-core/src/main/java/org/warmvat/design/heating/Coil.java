@@ -48,11 +48,6 @@ public record Coil(
         Ranges.check(Coil.class, areaM2, uWPerM2K, statedStillWPerM2K, foulingM2KPerW);
     }
 
-    /** A coil with both coefficients, W/(m2 K). */
-    public Coil(double areaM2, double uWPerM2K, double uStillWPerM2K, double foulingM2KPerW) {
-        this(areaM2, uWPerM2K, Optional.of(uStillWPerM2K), foulingM2KPerW);
-    }
-
     /** Conductance with fouling, W/K: {@code U A/(1 + U R_foul)}. */
     public double uaWPerK(boolean mixing) {
         double u = mixing ? uWPerM2K : statedStillWPerM2K.orElse(uWPerM2K);

@@ -77,18 +77,6 @@ public record Collector(
                         + Shown.number(a1WPerM2K) + ": the loss in still air");
     }
 
-    /** A collector with the tank's sky, whose losses know neither wind nor sky. */
-    public Collector(
-            double areaM2,
-            Mounting plane,
-            double eta0,
-            double a1WPerM2K,
-            double a2WPerM2K2,
-            double c5JPerM2K,
-            Incidence incidence) {
-        this(areaM2, plane, eta0, a1WPerM2K, a2WPerM2K2, c5JPerM2K, incidence, WindAndSkyLoss.NONE, Shading.Own.NONE);
-    }
-
     /**
      * Incidence modifiers.
      *
@@ -118,25 +106,6 @@ public record Collector(
         /** Refuses numbers out of range. */
         public Incidence {
             Ranges.check(Incidence.class, stated, statedKd);
-        }
-
-        /**
-         * The usual formula with a stated modifier of diffuse light.
-         *
-         * @param b0 of the beam modifier {@code 1 - b0 (1/cos th - 1)}
-         * @param kd modifier of diffuse light
-         * @param limitDeg angle of incidence past which the beam counts nothing, degrees
-         */
-        public Incidence(double b0, double kd, double limitDeg) {
-            this(new BeamModifier.Formula(b0, limitDeg), OptionalDouble.of(kd));
-        }
-
-        /** Any modifier of the beam; without one of diffuse light the beam's, averaged over the sky. */
-        public static Incidence of(BeamModifier beam, OptionalDouble kd) {
-            BeamModifier.Stated stated = beam instanceof BeamModifier.InTable table
-                    ? new BeamModifier.Tabled(table)
-                    : (BeamModifier.Formula) beam;
-            return new Incidence(stated, OptionalDouble.of(kd.orElse(FROM_BEAM)));
         }
 
         /** Modifier of the beam. */

@@ -72,16 +72,6 @@ public record Control(
                 "none, expected a temperature: none is for the calendar");
     }
 
-    /** Ten days of grace. */
-    public Control(double setpointC, double bandK, Minimum minimum, double electronicsW, DailyChange dailyChange) {
-        this(setpointC, bandK, minimum, electronicsW, dailyChange, 10);
-    }
-
-    /** A minimum temperature in degrees Celsius. */
-    public Control(double setpointC, double bandK, double minimumC, double electronicsW, DailyChange dailyChange) {
-        this(setpointC, bandK, new Minimum.At(minimumC), electronicsW, dailyChange, 10);
-    }
-
     /** Temperature below which an hour is short, C. */
     public double minimumC() {
         return minimum.celsius(setpointC);

@@ -62,14 +62,4 @@ public record PumpControl(
                 Shown.number(startDifferenceK) + ", expected above stop_difference_k, " + Shown.number(stopDifferenceK)
                         + " K");
     }
-
-    /** A control with its high limit in degrees Celsius. */
-    public PumpControl(
-            double startDifferenceK,
-            double stopDifferenceK,
-            double tankHighLimitC,
-            double restartBelowLimitK,
-            double startBarC) {
-        this(startDifferenceK, stopDifferenceK, new HighLimit.At(tankHighLimitC), restartBelowLimitK, startBarC);
-    }
 }

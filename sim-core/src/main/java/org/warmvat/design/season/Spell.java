@@ -96,19 +96,6 @@ public record Spell(
                 rampDays + ", expected up to the length of the spell, " + days + " days");
     }
 
-    /** A spell with its name. */
-    public Spell(
-            String name,
-            MonthDay from,
-            MonthDay to,
-            int rampDays,
-            HeldAt control,
-            Fed feed,
-            OptionalDouble mixerMinutesPerHour,
-            Runs circuits) {
-        this(Optional.of(name), from, to, rampDays, control, feed, mixerMinutesPerHour, circuits);
-    }
-
     /** Its name: as stated, else its days, such as {@code 11-16 to 03-10}. */
     public String name() {
         return statedName.orElseGet(

@@ -25,10 +25,4 @@ public record Outdoors(
                 says = "What stands in the sky of tank and collector: horizon and trees",
                 usual = "{}",
                 quiet = true)
-        Shading surroundings) {
-
-    /** An open place. */
-    public Outdoors(Ground ground, Sky sky, AssumedWeather assumedWeather) {
-        this(ground, sky, assumedWeather, Shading.NONE);
-    }
-}
+        Shading surroundings) {}

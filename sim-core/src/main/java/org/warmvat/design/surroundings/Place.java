@@ -8,9 +8,6 @@ import org.warmvat.design.keys.Word;
 /** Where the tank stands. */
 public sealed interface Place {
 
-    /** Whether wall and lid see sun and sky. */
-    boolean seesSky();
-
     /** Whether the tank stands in a room of its own temperature. */
     default boolean isIndoors() {
         return this instanceof Indoors;
@@ -53,11 +50,6 @@ public sealed interface Place {
             Ranges.check(Outdoors.class, exposure, statedWindFactor, floorWindFactorMost);
         }
 
-        /** A place with its factors stated. */
-        public Outdoors(Exposure exposure, double windFactor, double floorWindFactorMost) {
-            this(exposure, Optional.of(windFactor), floorWindFactorMost);
-        }
-
         /** Wind at walls and lid over the file's wind at 10 m. */
         public double windFactor() {
             return statedWindFactor.orElse(exposure.usualWindFactor());
@@ -68,7 +60,7 @@ public sealed interface Place {
             return Math.min(windFactor(), floorWindFactorMost);
         }
 
-        @Override
+        /** Whether wall and lid see sun and sky. */
         public boolean seesSky() {
             return exposure.seesSky();
         }
@@ -76,13 +68,7 @@ public sealed interface Place {
 
     /** In an unheated shelter, which the design describes. */
     @Word("shelter")
-    record InShelter() implements Place {
-
-        @Override
-        public boolean seesSky() {
-            return false;
-        }
-    }
+    record InShelter() implements Place {}
 
     /**
      * In a room.
@@ -103,11 +89,6 @@ public sealed interface Place {
         /** Refuses a room out of range. */
         public Indoors {
             Ranges.check(Indoors.class, roomC);
-        }
-
-        @Override
-        public boolean seesSky() {
-            return false;
         }
     }
 }

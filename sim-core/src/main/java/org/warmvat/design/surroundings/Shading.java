@@ -50,15 +50,6 @@ public record Shading(
         Ranges.stated(azimuths == points.size(), "horizon", "has an azimuth twice, expected each once (360 is 0)");
     }
 
-    /** A line given as geometry. */
-    public Shading(Horizon horizon, List<Double> shadeByMonth) {
-        this(
-                horizon.points().stream()
-                        .map(point -> new HorizonPoint(point.azimuthDeg(), point.elevationDeg()))
-                        .toList(),
-                shadeByMonth);
-    }
-
     /** The line as geometry. */
     public Horizon horizon() {
         return new Horizon(points.stream()

@@ -55,17 +55,6 @@ public record Shelter(
         Ranges.check(Shelter.class, kind, size, cover, airing, groundResistanceM2KPerW, statedMassKJPerK);
     }
 
-    /** A shelter with its mass stated, kJ/K. */
-    public Shelter(
-            ShelterKind kind,
-            Size size,
-            Cover cover,
-            Airing airing,
-            double groundResistanceM2KPerW,
-            double massKJPerK) {
-        this(kind, size, cover, airing, groundResistanceM2KPerW, Optional.of(massKJPerK));
-    }
-
     /** Heat stored in its floor and furniture beside the air, kJ/K. */
     public double massKJPerK() {
         return statedMassKJPerK.orElse(USUAL_MASS_KJ_PER_K_M2 * size.floorAreaM2());

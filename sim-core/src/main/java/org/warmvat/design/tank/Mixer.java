@@ -55,11 +55,6 @@ public record Mixer(
         return shaft.powerW() / driveEfficiency + idleW;
     }
 
-    /** Seconds it runs from the start of each hour, s. */
-    public double runSecondsPerHour() {
-        return 60 * minutesPerHour;
-    }
-
     /** Power at the shaft. */
     public sealed interface Shaft {
 

@@ -2,7 +2,6 @@ package org.warmvat.question.hold;
 
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.warmvat.tank.Course;
 
@@ -95,9 +94,4 @@ public record HoldResult(
      * @param boughtKWh what the backup bought for it
      */
     public record WarmUpHeat(double solarKWh, double backupKWh, double boughtKWh) {}
-
-    /** The failure of a cause. */
-    public Optional<Failure> failure(Cause cause) {
-        return failures.stream().filter(one -> one.cause() == cause).findFirst();
-    }
 }

@@ -33,11 +33,6 @@ public final class Pareto {
         return stands;
     }
 
-    /** How many stand. */
-    public static int count(boolean[] stands) {
-        return (int) IntStream.range(0, stands.length).filter(i -> stands[i]).count();
-    }
-
     /** Their indices in order of the first output. */
     public static int[] inOrder(boolean[] stands, double[] first) {
         return Arrays.stream(IntStream.range(0, stands.length)

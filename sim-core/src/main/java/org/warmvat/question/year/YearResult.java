@@ -2,7 +2,6 @@ package org.warmvat.question.year;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.warmvat.account.Hourly;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
@@ -36,25 +35,4 @@ public record YearResult(
         Hourly hourly,
         List<Warning> warnings,
         Optional<GasRange> gas,
-        List<String> assumed) {
-
-    /** The same run with the assumptions of its design file before its own, and with more to know. */
-    public YearResult with(List<String> assumedBefore, List<Warning> moreWarnings) {
-        return new YearResult(
-                design,
-                site,
-                engine,
-                runInDays,
-                whole,
-                months,
-                days,
-                hourly,
-                joined(warnings, moreWarnings),
-                gas,
-                joined(assumedBefore, assumed));
-    }
-
-    private static <T> List<T> joined(List<T> first, List<T> second) {
-        return Stream.concat(first.stream(), second.stream()).toList();
-    }
-}
+        List<String> assumed) {}

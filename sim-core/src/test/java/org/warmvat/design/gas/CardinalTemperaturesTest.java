@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -39,7 +40,7 @@ class CardinalTemperaturesTest {
 
     @Test
     void factorIsOneAtTheReference() {
-        Gas gas = new Gas(35, 0.58, USUAL, Optional.empty(), 0, 1440);
+        Gas gas = new Gas(35, 0.58, USUAL, Optional.empty(), 0, 1440, Optional.empty(), List.of(), Optional.empty());
         assertEquals(1, gas.rateFactor(35), 1e-15);
         assertEquals(1 / USUAL.relativeRate(35), gas.rateFactor(38), 1e-15);
     }

@@ -33,7 +33,7 @@ class SeasonTableTest {
             Map<String, Double> feedstocks,
             Spell.Runs runs) {
         return new Spell(
-                from + " to " + to,
+                Optional.of(from + " to " + to),
                 MonthDay.parse("--" + from),
                 MonthDay.parse("--" + to),
                 ramp,

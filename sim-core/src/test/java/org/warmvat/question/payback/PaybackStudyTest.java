@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.Variations;
@@ -30,7 +31,8 @@ class PaybackStudyTest {
 
     private static Design design(double foamPerM3, double collectorPerM2, double years) {
         Design plain = StudyTank.design(StudyTank.collector(1), StudyTank.element(1000));
-        Prices.Outlay outlay = new Prices.Outlay(foamPerM3, collectorPerM2, years);
+        Prices.Outlay outlay =
+                new Prices.Outlay(foamPerM3, collectorPerM2, Reader.usual(Prices.OutlayParts.class), years);
         Prices prices = new Prices(0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, outlay);
         return plain.with(prices);
     }

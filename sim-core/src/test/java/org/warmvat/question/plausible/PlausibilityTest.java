@@ -112,7 +112,7 @@ class PlausibilityTest {
 
     private static Spell spell(String from, String to, int rampDays, double setpointC, double feedFactor) {
         return new Spell(
-                from,
+                Optional.of(from),
                 MonthDay.parse(from),
                 MonthDay.parse(to),
                 rampDays,

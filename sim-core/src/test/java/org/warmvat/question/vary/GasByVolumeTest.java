@@ -4,21 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.DerivedFigures;
 
 class GasByVolumeTest {
 
-    private static final Feedstock STOCK = new Feedstock("scraps", 6, 0.22, 0.88, 0.42, 0.20);
+    private static final Feedstock STOCK = new Feedstock(
+            Optional.empty(), "scraps", 6, 0.22, 0.88, MethanePotential.ofNumber(0.42), DigestionRate.ofNumber(0.20));
 
     private static Design at(double setpointC) {
         TankPlan plan = new TankPlan();
         plan.feedstocks = List.of(STOCK);
-        plan.control = new Control(setpointC, 1, setpointC - 2, 3, new Control.DailyChange(1, 2));
+        plan.control = new Control(setpointC, 1, new Minimum.At(setpointC - 2), 3, new Control.DailyChange(1, 2), 10);
         return plan.build();
     }
 

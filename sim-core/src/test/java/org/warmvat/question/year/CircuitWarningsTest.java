@@ -123,7 +123,7 @@ class CircuitWarningsTest {
                         8,
                         0.3,
                         usual.loop(),
-                        new Coil(0.8, 100, 60, 0),
+                        new Coil(0.8, 100, Optional.of(60.0), 0),
                         55)));
         plan.uninsulated();
         YearResult result = run(plan, InventedWeather.steady(0, 48));

@@ -8,19 +8,23 @@ import java.util.function.Supplier;
 import org.warmvat.design.RunIn;
 import org.warmvat.design.envelope.EnvelopeRules;
 import org.warmvat.design.envelope.Layer;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.feeding.FeedHandling;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.gas.CardinalTemperatures;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.design.heating.Control;
+import org.warmvat.design.heating.HighLimit;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.season.DailyWindow;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.design.surroundings.Exposure;
 import org.warmvat.design.surroundings.Ground;
 import org.warmvat.design.surroundings.GroundWave;
@@ -113,8 +117,22 @@ final class EqualityCases {
         plan.shape = new Shape.UprightCylinder(diameterM);
         plan.depthM = depthM;
         plan.feedstocks = List.of(
-                new Feedstock("kitchen scraps", 6 * share, 0.22, 0.88, 0.42, 0.20),
-                new Feedstock("garden greens", 4 * share, 0.20, 0.85, 0.27, 0.07));
+                new Feedstock(
+                        Optional.empty(),
+                        "kitchen scraps",
+                        6 * share,
+                        0.22,
+                        0.88,
+                        MethanePotential.ofNumber(0.42),
+                        DigestionRate.ofNumber(0.20)),
+                new Feedstock(
+                        Optional.empty(),
+                        "garden greens",
+                        4 * share,
+                        0.20,
+                        0.85,
+                        MethanePotential.ofNumber(0.27),
+                        DigestionRate.ofNumber(0.07)));
         plan.water = Optional.of(new DilutionWater(10 * share, new FeedTemperature.Fixed(10)));
         plan.collectorM2 = 2 * share;
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.ELECTRIC, 1, Math.max(200, 500 * share), 8));
@@ -140,7 +158,7 @@ final class EqualityCases {
                     new Layer(TankPlan.STEEL, 0.002, 1),
                     new Layer(TankPlan.ALUMINIUM, 0.001, 1),
                     new Layer(TankPlan.PIR, 0.1, 10));
-            plan.rules = new EnvelopeRules(0.1, 0.54, true, 0.5);
+            plan.rules = new EnvelopeRules(0.1, 3, 0.54, true, 0.5);
         });
     }
 
@@ -150,8 +168,8 @@ final class EqualityCases {
             plan.shape = new Shape.Box(1.8, 1.3, 25);
             plan.standsOn = StandsOn.GROUND;
         });
-        usual("in the open", plan -> plan.place = new Place.Outdoors(Exposure.OPEN, 0.7, 0.4));
-        usual("under a roof", plan -> plan.place = new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25));
+        usual("in the open", plan -> plan.place = new Place.Outdoors(Exposure.OPEN, Optional.of(0.7), 0.4));
+        usual("under a roof", plan -> plan.place = new Place.Outdoors(Exposure.UNDER_ROOF, Optional.of(0.25), 0.25));
         usual("in a room of 14 °C", plan -> plan.indoors(14));
         usual("in a room, element, feed from the room", plan -> {
             plan.indoors(16);
@@ -169,7 +187,7 @@ final class EqualityCases {
     private void bare() {
         usual("bare, in the open", plan -> {
             plan.uninsulated();
-            plan.place = new Place.Outdoors(Exposure.OPEN, 0.7, 0.4);
+            plan.place = new Place.Outdoors(Exposure.OPEN, Optional.of(0.7), 0.4);
             plan.backup = Optional.of(TankPlan.circuit(BackupSource.FUEL, 0.85, 3000, 20));
         });
         usual("bare, sheltered, no backup", plan -> {
@@ -204,12 +222,12 @@ final class EqualityCases {
         usual("4 m2, Perez, pump at 5 and 1 K", plan -> {
             plan.collectorM2 = 4;
             plan.skyModel = SkyModel.PEREZ;
-            plan.pumpControl = new PumpControl(5, 1, 38, 0.5, 95);
+            plan.pumpControl = new PumpControl(5, 1, new HighLimit.At(38), 0.5, 95);
         });
         usual("1 m2 on a large coil, isotropic", plan -> {
             plan.collectorM2 = 1;
             plan.skyModel = SkyModel.ISOTROPIC;
-            plan.solarCoil = new Coil(3, 300, 150, 0);
+            plan.solarCoil = new Coil(3, 300, Optional.of(150.0), 0);
         });
         usual("element by night", plan -> plan.backup = Optional.of(TankPlan.immersed(900, TankPlan.window(22, 8))));
         usual("own gas in two windows, flow limit", plan -> {
@@ -218,7 +236,9 @@ final class EqualityCases {
                     List.of(new DailyWindow(5 * 3600, 2 * 3600), new DailyWindow(17 * 3600, 4 * 3600)));
             plan.backup = Optional.of(new BackupCircuit(BackupSource.OWN_GAS, 0.8, 3000, hours, circuit.through()));
         });
-        usual("narrow band", plan -> plan.control = new Control(38, 0.3, 36, 3, new Control.DailyChange(1, 2)));
+        usual(
+                "narrow band",
+                plan -> plan.control = new Control(38, 0.3, new Minimum.At(36), 3, new Control.DailyChange(1, 2), 10));
         usual(
                 "heater too small",
                 plan -> plan.backup = Optional.of(TankPlan.circuit(BackupSource.ELECTRIC, 1, 60, 40)));
@@ -237,11 +257,19 @@ final class EqualityCases {
         });
         usual("no gas", plan -> plan.gas = Optional.empty());
         usual("hot digestion, heat of reaction", plan -> {
-            plan.control = new Control(52, 1, 50, 3, new Control.DailyChange(1, 2));
-            plan.pumpControl = new PumpControl(8, 1.5, 55.5, 1, 95);
+            plan.control = new Control(52, 1, new Minimum.At(50), 3, new Control.DailyChange(1, 2), 10);
+            plan.pumpControl = new PumpControl(8, 1.5, new HighLimit.At(55.5), 1, 95);
             plan.backup = Optional.of(TankPlan.immersed(900, DailySchedule.continuous()));
-            plan.gas =
-                    Optional.of(new Gas(52, 0.55, new CardinalTemperatures(25, 54, 66), Optional.empty(), 300, 1440));
+            plan.gas = Optional.of(new Gas(
+                    52,
+                    0.55,
+                    new CardinalTemperatures(25, 54, 66),
+                    Optional.empty(),
+                    300,
+                    1440,
+                    Optional.empty(),
+                    List.of(),
+                    Optional.empty()));
         });
     }
 

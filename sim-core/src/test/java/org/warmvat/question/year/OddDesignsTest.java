@@ -79,10 +79,11 @@ class OddDesignsTest {
             plan.ground = new Ground(Optional.of(new GroundWave(9, 7, 30)), 0.05, 0.5, 0.2);
         }));
         cases.add(with("no insulation at all", TankPlan::uninsulated));
-        cases.add(with("under a roof", plan -> plan.place = new Place.Outdoors(Exposure.UNDER_ROOF, 0.25, 0.25)));
+        cases.add(with(
+                "under a roof", plan -> plan.place = new Place.Outdoors(Exposure.UNDER_ROOF, Optional.of(0.25), 0.25)));
         cases.add(with("own gas, merged sheets", plan -> {
             plan.backup = Optional.of(TankPlan.circuit(BackupSource.OWN_GAS, 0.8, 2000, 15));
-            plan.rules = new EnvelopeRules(0.1, 0.54, true, 0.5);
+            plan.rules = new EnvelopeRules(0.1, 3, 0.54, true, 0.5);
             plan.feedTimes = DailySchedule.continuous();
         }));
         cases.add(with("hundred litres", plan -> {

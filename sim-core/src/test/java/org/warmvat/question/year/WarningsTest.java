@@ -9,13 +9,16 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.RunIn;
+import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feedstock;
+import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.gas.AirDosing;
 import org.warmvat.design.gas.CardinalTemperatures;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.BackupSource;
 import org.warmvat.design.heating.Control;
 import org.warmvat.design.season.DailySchedule;
+import org.warmvat.design.season.Minimum;
 import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.engine.reference.ReferenceEngine;
@@ -130,7 +133,16 @@ class WarningsTest {
     void gasKnowsItsTemperatures() throws StudyRefused {
         TankPlan cold = new TankPlan();
         cold.runIn = plan().runIn;
-        cold.gas = Optional.of(new Gas(40, 0.58, new CardinalTemperatures(35, 50, 60), Optional.empty(), 0, 1440));
+        cold.gas = Optional.of(new Gas(
+                40,
+                0.58,
+                new CardinalTemperatures(35, 50, 60),
+                Optional.empty(),
+                0,
+                1440,
+                Optional.empty(),
+                List.of(),
+                Optional.empty()));
         cold.solar = false;
         cold.backup = Optional.empty();
         YearResult result = run(cold, InventedWeather.steady(0, 72));
@@ -142,7 +154,16 @@ class WarningsTest {
                 tooCold.sentence());
         TankPlan hot = new TankPlan();
         hot.runIn = plan().runIn;
-        hot.gas = Optional.of(new Gas(30, 0.58, new CardinalTemperatures(8, 30, 35.75), Optional.empty(), 0, 1440));
+        hot.gas = Optional.of(new Gas(
+                30,
+                0.58,
+                new CardinalTemperatures(8, 30, 35.75),
+                Optional.empty(),
+                0,
+                1440,
+                Optional.empty(),
+                List.of(),
+                Optional.empty()));
         hot.backup = Optional.of(TankPlan.immersed(900, DailySchedule.continuous()));
         YearResult heated = run(hot, InventedWeather.steady(5, 48));
         Warning tooHot = of(heated, "too_hot_to_digest");
@@ -161,7 +182,15 @@ class WarningsTest {
         TankPlan plan = new TankPlan();
         plan.runIn = plan().runIn;
         plan.gas = Optional.of(new Gas(
-                35, 0.58, new CardinalTemperatures(8, 38, 46), Optional.of(new AirDosing(10, 1, 2, 0.06)), 0, 1440));
+                35,
+                0.58,
+                new CardinalTemperatures(8, 38, 46),
+                Optional.of(new AirDosing(10, 1, 2, 0.06)),
+                0,
+                1440,
+                Optional.empty(),
+                List.of(),
+                Optional.empty()));
         YearResult result = run(plan, InventedWeather.days(95, 2));
         Warning air = of(result, "air_share");
         double most = result.whole().of(GasPart.HIGHEST_AIR_SHARE);
@@ -174,7 +203,8 @@ class WarningsTest {
                                 + " can form an explosive mixture: stop dosing when the gas stops.",
                         100 * most),
                 air.sentence());
-        plan.feedstocks = List.of(new Feedstock("sand", 5, 0.5, 0, 0, 0));
+        plan.feedstocks = List.of(new Feedstock(
+                Optional.empty(), "sand", 5, 0.5, 0, MethanePotential.ofNumber(0), DigestionRate.ofNumber(0)));
         assertEquals(
                 "The dosed air was above 6 % of the dry biogas for 48 h; in some hours no gas was made at all. Air and biogas"
                         + " can form an explosive mixture: stop dosing when the gas stops.",
@@ -188,7 +218,7 @@ class WarningsTest {
         plan.solar = false;
         plan.uninsulated();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.OWN_GAS, 0.8, 4000, 8));
-        plan.control = new Control(36, 1, 20, 3, new Control.DailyChange(20, 20));
+        plan.control = new Control(36, 1, new Minimum.At(20), 3, new Control.DailyChange(20, 20), 10);
         YearResult result =
                 YearStudy.run(plan.build(), InventedWeather.days(20, 3), new ExponentialEngine(), HourSink.IGNORE);
         double worst = result.days().stream()

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.sun.Plane;
 import org.warmvat.sun.SkyModel;
+import org.warmvat.sun.SkyView;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;
@@ -155,7 +156,7 @@ class DoubtsTest {
         Plane plane = new Plane(35, level.site().latitudeDeg() > 0 ? 180 : 0);
         double[] global = new double[level.hours()];
         for (int hour = 0; hour < global.length; hour++) {
-            double tilted = plane.irradiance(SkyModel.HAY_DAVIES, 0.2, level.light(hour), level.sun(hour))
+            double tilted = plane.irradiance(SkyModel.HAY_DAVIES, 0.2, level.light(hour), level.sun(hour), SkyView.OPEN)
                     .totalWPerM2();
             global[hour] = Math.min(Quantity.GLOBAL.most(), tilted);
         }

@@ -84,9 +84,9 @@ class WarmvatCsvTest {
         Weather cloudy = read(Text.hours(
                 "air_c,dew_point_c,pressure_hpa,global_w_m2,cloud_fraction", 24, i -> (5 + i) + ",3,1000,0,0.4"));
         double atTwo = SkyTemperature.ofEmissivityC(
-                SkyTemperature.cloudyEmissivity(SkyTemperature.clearEmissivity(3, 2, 1000), 0.4), 6);
+                SkyTemperature.cloudyEmissivity(SkyTemperature.clearEmissivity(3, 2, 1000), 0.4, 0.8), 6);
         double atThree = SkyTemperature.ofEmissivityC(
-                SkyTemperature.cloudyEmissivity(SkyTemperature.clearEmissivity(3, 3, 1000), 0.4), 7);
+                SkyTemperature.cloudyEmissivity(SkyTemperature.clearEmissivity(3, 3, 1000), 0.4, 0.8), 7);
         assertEquals((atTwo + atThree) / 2, cloudy.skyC(2, 2.5 * 3600), 1e-9);
         Weather measured = read(Text.hours("air_c,global_w_m2,longwave_w_m2", 24, i -> "5,0," + (300 + i)));
         assertEquals(SkyTemperature.ofLongwaveC(302), measured.skyC(2, 2 * 3600), 1e-12);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.cli.answer.payback.PaybackWords;
 import org.warmvat.design.Prices;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.question.payback.Payback;
 import org.warmvat.question.vary.Sweep;
 
@@ -23,7 +24,13 @@ class PaybackWordsTest {
 
     private static Prices within(double years) {
         return new Prices(
-                0.3, 0.09, 0.09, "EUR", new Prices.Carbon(0.25, 0.2), 2.5, new Prices.Outlay(250, 300, years));
+                0.3,
+                0.09,
+                0.09,
+                "EUR",
+                new Prices.Carbon(0.25, 0.2),
+                2.5,
+                new Prices.Outlay(250, 300, Reader.usual(Prices.OutlayParts.class), years));
     }
 
     private static String limit(double years) {
