@@ -5,11 +5,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.carry.CarryAnswer;
-import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
-import org.warmvat.cli.option.MonthDayConverter;
 import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.question.Window;
 import org.warmvat.question.carry.CarryResult;
@@ -39,7 +38,6 @@ final class CarryCommand extends RunningCommand {
             names = "--from",
             paramLabel = "MM-DD",
             defaultValue = "03-01",
-            converter = MonthDayConverter.class,
             description = "First day (${DEFAULT-VALUE}).")
     private MonthDay from;
 
@@ -47,7 +45,6 @@ final class CarryCommand extends RunningCommand {
             names = "--to",
             paramLabel = "MM-DD",
             defaultValue = "05-31",
-            converter = MonthDayConverter.class,
             description = "Last day, next year's where it lies before the first (${DEFAULT-VALUE}).")
     private MonthDay to;
 
@@ -70,10 +67,10 @@ final class CarryCommand extends RunningCommand {
         mostAreaM2.ifPresent(area -> run().within("--most-area", area, 0.01, MOST_AREA_M2));
         CarryStudy.Question question = new CarryStudy.Question(
                 shortHours, mostAreaM2.map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
-        return arguments.eachYear(inputs -> ofYear(inputs, question), Badness::shortHours);
+        return arguments.eachYear(inputs -> ofYear(inputs, question));
     }
 
-    private Document ofYear(Inputs inputs, CarryStudy.Question question) throws Exception {
+    private Judged ofYear(Inputs inputs, CarryStudy.Question question) throws Exception {
         Window window = Window.of(inputs.weather(), from, to);
         CarryResult result = run().parallel(
                         "runs",
@@ -85,6 +82,10 @@ final class CarryCommand extends RunningCommand {
                                 question,
                                 parallel));
         Asked asked = inputs.asked(run());
-        return CarryAnswer.of(result, steadiness(asked), asked, shortHours);
+        double shortfall = result.withBackup().shortfallKWh();
+        // of years with as many hours short the one that lacks more heat is the worse
+        return new Judged(
+                CarryAnswer.of(result, steadiness(asked), asked, shortHours),
+                result.alone().warmth().shortHours() + shortfall / (1 + shortfall));
     }
 }

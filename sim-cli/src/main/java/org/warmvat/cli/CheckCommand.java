@@ -3,10 +3,10 @@ package org.warmvat.cli;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.check.CheckAnswer;
 import org.warmvat.cli.option.AnswerOptions;
 import org.warmvat.cli.option.Answering;
-import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.design.Design;
@@ -52,11 +52,12 @@ final class CheckCommand implements Answering, Callable<Integer> {
     @Override
     public Document document() throws Exception {
         return arguments.hasWeather()
-                ? arguments.eachYear(this::ofYear, Badness::coldLoss)
-                : answer(arguments.readDesign(), USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C));
+                ? arguments.eachYear(this::ofYear)
+                : answer(arguments.readDesign(), USUAL_WIND_M_PER_S, USUAL_AIR_C, coldC.orElse(USUAL_COLD_C))
+                        .answer();
     }
 
-    private Document ofYear(Inputs inputs) throws StudyRefused {
+    private Judged ofYear(Inputs inputs) throws StudyRefused {
         Design design = inputs.design().design();
         Weather weather = inputs.weather();
         StudyRefused.check(design, weather);
@@ -64,8 +65,8 @@ final class CheckCommand implements Answering, Callable<Integer> {
                 inputs, weather.meanWindMPerS(), weather.meanAirC(), coldC.orElseGet(() -> weather.coldestDayC()));
     }
 
-    private static Document answer(Inputs inputs, double windMPerS, double airC, double coldC) {
+    private static Judged answer(Inputs inputs, double windMPerS, double airC, double coldC) {
         DerivedFigures figures = DerivedFigures.of(inputs.design().design(), windMPerS, airC, coldC);
-        return CheckAnswer.of(inputs.asked("check", ""), windMPerS, figures);
+        return new Judged(CheckAnswer.of(inputs.asked("check", ""), windMPerS, figures), figures.coldLossW());
     }
 }

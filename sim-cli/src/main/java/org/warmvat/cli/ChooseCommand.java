@@ -3,7 +3,6 @@ package org.warmvat.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.InputFile;
@@ -62,7 +61,7 @@ final class ChooseCommand extends RunningCommand implements Partable {
             names = "--by",
             paramLabel = "AIM",
             description = "What is to be best: cost, net or bought; wins over the file of choices.")
-    private Optional<String> by = Optional.empty();
+    private Optional<Aim> by = Optional.empty();
 
     @Mixin
     private ManyRuns many;
@@ -74,7 +73,6 @@ final class ChooseCommand extends RunningCommand implements Partable {
 
     @Override
     public Document document() throws Exception {
-        Optional<Aim> aim = by.map(this::aim);
         byte[] bytes = Inputs.bytes(choicesFile);
         List<ChoicesDocument.Choices> read = new ArrayList<>();
         Inputs inputs = Inputs.read(
@@ -87,7 +85,7 @@ final class ChooseCommand extends RunningCommand implements Partable {
         ChoicesDocument.Choices choices = read.get(0);
         Catalogue catalogue = choices.catalogue();
         List<Weather> years = inputs.weathers();
-        Aim best = aim.orElse(choices.by());
+        Aim best = by.orElse(choices.by());
         if (many.isPart()) {
             Shard part = many.part(run());
             int runs = many.on(
@@ -105,12 +103,5 @@ final class ChooseCommand extends RunningCommand implements Partable {
                 "runs",
                 parallel -> ChooseStudy.run(catalogue, best, years, run().engine(), ChooseStudy.Way.USUAL, parallel));
         return ChooseAnswer.of(result, catalogue, inputs.asked(run()), choices.assumed());
-    }
-
-    private Aim aim(String word) {
-        if (!word.matches("cost|net|bought")) {
-            throw run().wrong("--by " + word + ", expected cost, net or bought");
-        }
-        return Aim.valueOf(word.toUpperCase(Locale.ROOT));
     }
 }

@@ -6,11 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.hold.HoldAnswer;
-import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
-import org.warmvat.cli.option.MonthDayConverter;
 import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.question.hold.HoldStudy;
@@ -38,7 +37,6 @@ final class HoldCommand extends RunningCommand {
     @Option(
             names = "--from",
             paramLabel = "MM-DD",
-            converter = MonthDayConverter.class,
             description = "The heat fails at the beginning of this day (at the worst hour of the file).")
     private Optional<MonthDay> from = Optional.empty();
 
@@ -66,16 +64,25 @@ final class HoldCommand extends RunningCommand {
         run().within("--fill", fillC, 0, MOST_C);
         temperaturesC.forEach(celsius -> run().within("--temperatures", celsius, LEAST_C, MOST_C));
         HoldStudy.Question question = new HoldStudy.Question(when(), temperaturesC, fillC);
-        return arguments.eachYear(inputs -> ofYear(inputs, question), Badness::shortHold);
+        return arguments.eachYear(inputs -> ofYear(inputs, question));
     }
 
-    private Document ofYear(Inputs inputs, HoldStudy.Question question) throws Exception {
+    private Judged ofYear(Inputs inputs, HoldStudy.Question question) throws Exception {
         HoldResult result = run().parallel(
                         "runs",
                         parallel -> HoldStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), question, parallel));
         Asked asked = inputs.asked(run());
-        return HoldAnswer.of(result, steadiness(asked), asked);
+        return new Judged(HoldAnswer.of(result, steadiness(asked), asked), -heldHours(result));
+    }
+
+    /** Hours until the highest temperature is reached when the heater fails. */
+    private static double heldHours(HoldResult result) {
+        return result.failures().stream()
+                .filter(failure -> failure.cause() == HoldResult.Cause.HEATER)
+                .findFirst()
+                .map(failure -> failure.hours().get(0).orElse(Double.MAX_VALUE))
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private HoldStudy.When when() {

@@ -1,8 +1,8 @@
 package org.warmvat.cli;
 
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.holder.HolderAnswer;
-import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
@@ -36,14 +36,16 @@ final class HolderCommand extends RunningCommand {
     @Override
     public Document document() throws Exception {
         run().within("--unmet", unmet, 0, 1);
-        return arguments.eachYear(this::ofYear, Badness::largeHolder);
+        return arguments.eachYear(this::ofYear);
     }
 
-    private Document ofYear(Inputs inputs) throws Exception {
+    private Judged ofYear(Inputs inputs) throws Exception {
         HolderResult result = run().parallel(
                         "holders",
                         parallel -> HolderStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), unmet, parallel));
-        return HolderAnswer.of(result, inputs.asked(run()));
+        return new Judged(
+                HolderAnswer.of(result, inputs.asked(run())),
+                result.smallestM3().orElse(Double.POSITIVE_INFINITY));
     }
 }

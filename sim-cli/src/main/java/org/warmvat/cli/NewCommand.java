@@ -2,30 +2,23 @@ package org.warmvat.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.option.CommonOptions;
 import org.warmvat.cli.option.ExitCode;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.WeatherOptions;
-import org.warmvat.cli.weather.WeatherText;
 import org.warmvat.question.starter.Starter;
 import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code new}: a commented starter design for a size and a climate. */
 @Command(
@@ -46,9 +39,6 @@ final class NewCommand implements Callable<Integer> {
     private static final double MOST_MM = 1000;
     private static final double MOST_M2 = 1000;
     private static final String USUAL_FILE = "mine.yaml";
-
-    @Spec
-    private CommandSpec spec;
 
     @Mixin
     private CommonOptions common;
@@ -78,7 +68,7 @@ final class NewCommand implements Callable<Integer> {
             paramLabel = "WORD",
             defaultValue = "sheltered",
             description = "Where it stands: open, sheltered, under_roof or polytunnel (${DEFAULT-VALUE}).")
-    private String place;
+    private Starter.Standing place;
 
     @Option(names = "--insulation", paramLabel = "MM", description = "Insulation at hand, mm (by rule of thumb).")
     private Optional<Double> insulationMm = Optional.empty();
@@ -94,14 +84,14 @@ final class NewCommand implements Callable<Integer> {
             paramLabel = "WORD",
             defaultValue = "flat_plate",
             description = "Its kind: flat_plate or tubes (${DEFAULT-VALUE}).")
-    private String collectorKind;
+    private Starter.CollectorKind collectorKind;
 
     @Option(
             names = "--source",
             paramLabel = "WORD",
             defaultValue = "electric",
             description = "What heats it when the sun does not: electric, own_gas or fuel (${DEFAULT-VALUE}).")
-    private String source;
+    private Starter.Source source;
 
     @Option(
             names = "--season",
@@ -109,7 +99,7 @@ final class NewCommand implements Callable<Integer> {
             defaultValue = "all_year",
             description =
                     "When it is fed: all_year, or winter_rest for a rest from mid-November to mid-March (${DEFAULT-VALUE}).")
-    private String season;
+    private Season season;
 
     @Mixin
     private WeatherOptions reading;
@@ -138,16 +128,16 @@ final class NewCommand implements Callable<Integer> {
         if (file.isEmpty() && !json && terminal.isPresent()) {
             questions(terminal.get());
         }
-        within("--litres", litres, LEAST_LITRES, MOST_LITRES);
-        within("--setpoint", setpointC, LEAST_C, MOST_C);
-        insulationMm.ifPresent(mm -> within("--insulation", mm, 1, MOST_MM));
-        collectorM2.ifPresent(m2 -> within("--collector", m2, 0, MOST_M2));
+        common.within("--litres", litres, LEAST_LITRES, MOST_LITRES);
+        common.within("--setpoint", setpointC, LEAST_C, MOST_C);
+        insulationMm.ifPresent(mm -> common.within("--insulation", mm, 1, MOST_MM));
+        collectorM2.ifPresent(m2 -> common.within("--collector", m2, 0, MOST_M2));
         Starter.AtHand atHand = atHand();
-        WeatherText.requireFree(spec, file, replace);
+        file.ifPresent(target -> common.free(target, replace));
         Weather weather = Inputs.weather(weatherFile, reading.way(), new ArrayList<>());
         String text = StarterText.of(litres, setpointC, weather, atHand);
         if (file.isPresent()) {
-            WeatherText.free(spec, file.get(), replace).write(isJson(file.get()) ? asJson(text) : text);
+            common.free(file.get(), replace).write(isJson(file.get()) ? asJson(text) : text);
         }
         answer(text);
         return ExitCode.DONE.number();
@@ -155,60 +145,43 @@ final class NewCommand implements Callable<Integer> {
 
     private Starter.AtHand atHand() {
         return new Starter.AtHand(
-                word("--place", place, Starter.Standing.values()),
+                place,
                 insulationMm.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
                 collectorM2.map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
-                word("--collector-kind", collectorKind, Starter.CollectorKind.values()),
-                word("--source", source, Starter.Source.values()),
-                word("--season", season, Season.values()) == Season.WINTER_REST);
+                collectorKind,
+                source,
+                season == Season.WINTER_REST);
     }
 
-    private enum Season {
+    /** When it is fed. */
+    enum Season {
         ALL_YEAR,
         WINTER_REST
     }
 
-    private <E extends Enum<E>> E word(String option, String word, E[] all) {
-        return Stream.of(all)
-                .filter(one -> named(one).equals(word))
-                .findFirst()
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        option + " \"" + word + "\", expected one of " + String.join(", ", names(all))));
-    }
-
-    private static String named(Enum<?> one) {
-        return one.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static List<String> names(Enum<?>[] all) {
-        return Stream.of(all).map(NewCommand::named).toList();
-    }
-
     /** Asks for what the options say otherwise, and where to write it. */
     private void questions(BufferedReader answers) {
-        Questions questions = new Questions(answers, spec.commandLine().getOut());
+        Questions questions = new Questions(answers, common.spec().commandLine().getOut());
         try {
             litres = questions.number("Litres of slurry", litres, LEAST_LITRES, MOST_LITRES);
             setpointC = questions.number("Temperature to hold, °C", setpointC, LEAST_C, MOST_C);
             String weather = questions.text(
                     "Weather file of the place", weatherFile.map(Path::toString).orElse("an invented year"));
             weatherFile = weather.isEmpty() ? weatherFile : Optional.of(Path.of(weather));
-            place = questions.word("Where it stands", names(Starter.Standing.values()), place);
+            place = questions.word("Where it stands", Starter.Standing.values(), place);
             insulationMm = boxed(questions.optional("Insulation at hand, mm", 1, MOST_MM))
                     .or(() -> insulationMm);
             collectorM2 = boxed(questions.optional("Collector at hand, m2, 0 for none", 0, MOST_M2))
                     .or(() -> collectorM2);
             if (!collectorM2.equals(Optional.of(0.0))) {
-                collectorKind =
-                        questions.word("Kind of collector", names(Starter.CollectorKind.values()), collectorKind);
+                collectorKind = questions.word("Kind of collector", Starter.CollectorKind.values(), collectorKind);
             }
-            source = questions.word("Heat when the sun gives none", names(Starter.Source.values()), source);
-            season = questions.word("When it is fed", names(Season.values()), season);
+            source = questions.word("Heat when the sun gives none", Starter.Source.values(), source);
+            season = questions.word("When it is fed", Season.values(), season);
             String name = questions.text("File to write", USUAL_FILE);
             file = Optional.of(Path.of(name.isEmpty() ? USUAL_FILE : name));
         } catch (Questions.NoAnswer none) {
-            throw new ParameterException(spec.commandLine(), none.getMessage(), none);
+            throw common.wrong(none.getMessage());
         }
     }
 
@@ -225,26 +198,19 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private void answer(String text) {
-        PrintWriter to = spec.commandLine().getOut();
         if (json) {
-            to.print(asJson(text));
+            common.print(asJson(text));
         } else if (file.isEmpty()) {
-            to.print(text);
+            common.print(text);
         } else if (!common.quiet()) {
-            to.println("A starter design stands in " + file.get()
-                    + (isJson(file.get())
-                            ? "; the rules it follows stand in the comments of a YAML one."
-                            : "; its comments say by which rules."));
-            to.println("Look at it with: warmvat check " + file.get());
-        }
-        to.flush();
-    }
-
-    private void within(String option, double value, double least, double most) {
-        if (!(value >= least && value <= most)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    String.format(Locale.ROOT, "%s %s, expected %.0f to %.0f", option, value, least, most));
+            String rules = isJson(file.get())
+                    ? "; the rules it follows stand in the comments of a YAML one."
+                    : "; its comments say by which rules.";
+            common.print(String.format(
+                    Locale.ROOT,
+                    "A starter design stands in %s%s%nLook at it with: warmvat check %1$s%n",
+                    file.get(),
+                    rules));
         }
     }
 }

@@ -14,11 +14,8 @@ import org.warmvat.cli.option.WeatherOptions;
 import org.warmvat.cli.page.PageServer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code page}: the tank on a page in the browser. */
 @Command(
@@ -32,9 +29,6 @@ import picocli.CommandLine.Spec;
 final class PageCommand implements Callable<Integer> {
 
     private static final int MOST_PORT = 65_535;
-
-    @Spec
-    private CommandSpec spec;
 
     @Mixin
     private CommonOptions common;
@@ -63,18 +57,16 @@ final class PageCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (port < 0 || port > MOST_PORT) {
-            throw new ParameterException(spec.commandLine(), "--port " + port + ", expected 0 to " + MOST_PORT);
-        }
+        common.within("--port", port, 0, MOST_PORT);
         PageServer.Start start = start();
         try (PageServer server = PageServer.start(port, start, new PageQuestions())) {
-            spec.commandLine().getOut().println(server.address());
-            spec.commandLine().getOut().flush();
-            tell(noOpen || Browser.opens(server.address()));
+            common.print(server.address() + System.lineSeparator());
+            boolean opened = noOpen || Browser.opens(server.address());
+            common.tell((opened ? "" : "No browser could be opened: open the address above in one. ")
+                    + "Ctrl-C stops the page.");
             server.await();
         } catch (BindException taken) {
-            throw new ParameterException(
-                    spec.commandLine(), "--port " + port + " is taken, expected one that is free", taken);
+            throw common.wrong("--port " + port + " is taken, expected one that is free");
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
@@ -93,15 +85,5 @@ final class PageCommand implements Callable<Integer> {
                         weather.way().fillHolesH(),
                         inputs.weather())),
                 untilClosed);
-    }
-
-    private void tell(boolean opened) {
-        if (!common.quiet()) {
-            spec.commandLine()
-                    .getErr()
-                    .println((opened ? "" : "No browser could be opened: open the address above in one. ")
-                            + "Ctrl-C stops the page.");
-            spec.commandLine().getErr().flush();
-        }
     }
 }

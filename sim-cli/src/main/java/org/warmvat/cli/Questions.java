@@ -4,9 +4,10 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.warmvat.cli.option.Word;
 import org.warmvat.cli.words.Numerals;
 
 /** Questions on a terminal, each with a default that an empty line takes. */
@@ -59,16 +60,17 @@ final class Questions {
     }
 
     /** One of some words. */
-    String word(String question, List<String> words, String usual) {
+    <E extends Enum<E>> E word(String question, E[] all, E usual) {
+        String words = String.join(", ", Word.all(all));
         for (int tries = 0; tries < MOST_TRIES; tries++) {
-            String line = line(question + " (" + String.join(", ", words) + ")", usual);
-            if (line.isEmpty()) {
-                return usual;
+            String line = line(question + " (" + words + ")", Word.of(usual));
+            Optional<E> meant = Stream.of(all)
+                    .filter(one -> line.equals(Word.of(one)) || (line.isEmpty() && one == usual))
+                    .findFirst();
+            if (meant.isPresent()) {
+                return meant.get();
             }
-            if (words.contains(line)) {
-                return line;
-            }
-            out.println("  \"" + line + "\", expected one of " + String.join(", ", words));
+            out.println("  \"" + line + "\", expected one of " + words);
         }
         throw new NoAnswer(question);
     }

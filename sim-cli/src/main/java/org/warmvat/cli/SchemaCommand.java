@@ -10,19 +10,13 @@ import org.warmvat.cli.option.ExitCode;
 import org.warmvat.design.feeding.FeedMaterial;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** {@code schema}: prints the JSON Schema of the design file or of a layout file, for editors that complete and check keys. */
 @Command(name = "schema", description = "Prints the JSON Schema of the design file, or of a layout file.")
 final class SchemaCommand implements Callable<Integer> {
 
-    @Spec
-    private CommandSpec spec;
-
     @Mixin
-    @SuppressWarnings("UnusedVariable") // its options are read by the argument parser
     private CommonOptions common;
 
     @Option(names = "--layout", description = "Print the schema of layout files of weather instead.")
@@ -40,8 +34,7 @@ final class SchemaCommand implements Callable<Integer> {
     public Integer call() {
         String schema =
                 layout ? LayoutDocument.schema() : logLayout ? LogLayoutDocument.schema() : DesignDocument.schema();
-        spec.commandLine().getOut().println(feedstocks ? catalogue() : schema.strip());
-        spec.commandLine().getOut().flush();
+        common.print((feedstocks ? catalogue() : schema.strip()) + System.lineSeparator());
         return ExitCode.DONE.number();
     }
 

@@ -3,14 +3,15 @@ package org.warmvat.cli;
 import java.util.List;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.sizes.SizesAnswer;
-import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.question.sizes.Scaling;
 import org.warmvat.question.sizes.ScalingRule;
 import org.warmvat.question.sizes.SizesResult;
+import org.warmvat.question.sizes.SizesResult.Size;
 import org.warmvat.question.sizes.SizesStudy;
 import org.warmvat.tank.Runner;
 import org.warmvat.weather.Weather;
@@ -58,17 +59,17 @@ final class SizesCommand extends RunningCommand {
         Inputs all = arguments
                 .read(design -> design.judge(tank -> Scaling.check(tank, rules)))
                 .inYears();
-        return InputArguments.eachYear(
-                all, year -> ofYear(year, rules, all.weathers()), figures -> Badness.littleNetOf("sizes", figures));
+        return InputArguments.eachYear(all, year -> ofYear(year, rules, all.weathers()));
     }
 
-    private Document ofYear(Inputs inputs, List<ScalingRule> rules, List<Weather> all) throws Exception {
+    private Judged ofYear(Inputs inputs, List<ScalingRule> rules, List<Weather> all) throws Exception {
         Runner runner = new Runner(inputs.weather(), run().engine());
         SizesResult result = run().parallel(
                         "sizes",
                         parallel -> inputs.design()
                                 .ask(tank -> SizesStudy.run(tank, rules, litres, all, runner, parallel)));
         Asked asked = inputs.asked(run());
-        return SizesAnswer.of(result, steadiness(asked), asked);
+        double left = result.sizes().stream().mapToDouble(Size::leadingKWh).sum();
+        return new Judged(SizesAnswer.of(result, steadiness(asked), asked), -left);
     }
 }

@@ -4,18 +4,16 @@ import java.time.MonthDay;
 import java.util.List;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.spring.SpringAnswer;
-import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
-import org.warmvat.cli.option.MonthDayConverter;
 import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.question.spring.SpringResult;
 import org.warmvat.question.spring.SpringStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 
 /** {@code spring}: when to start a cold tank. */
 @Command(
@@ -38,26 +36,27 @@ final class SpringCommand extends RunningCommand {
             paramLabel = "MM-DD",
             split = ",",
             arity = "1..*",
-            converter = MonthDayConverter.class,
             description = "Dates to start on (the 1st and 15th of each month).")
     private List<MonthDay> from = List.of();
 
     @Override
     public Document document() throws Exception {
         if (from.contains(LEAP_DAY)) {
-            throw new ParameterException(
-                    run().spec().commandLine(), "--from 02-29, expected a day of every year as MM-DD");
+            throw run().wrong("--from 02-29, expected a day of every year as MM-DD");
         }
         List<MonthDay> dates = from.isEmpty() ? SpringStudy.usualDates() : List.copyOf(from);
-        return arguments.eachYear(inputs -> ofYear(inputs, dates), Badness::lateStart);
+        return arguments.eachYear(inputs -> ofYear(inputs, dates));
     }
 
-    private Document ofYear(Inputs inputs, List<MonthDay> dates) throws Exception {
+    private Judged ofYear(Inputs inputs, List<MonthDay> dates) throws Exception {
         SpringResult result = run().parallel(
                         "starts",
                         parallel -> SpringStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), dates, parallel));
         Asked asked = inputs.asked(run());
-        return SpringAnswer.of(result, steadiness(asked), asked);
+        double earliest = result.earliestThatPays()
+                .map(start -> start.date().getMonthValue() + start.date().getDayOfMonth() / 100.0)
+                .orElse(Double.POSITIVE_INFINITY);
+        return new Judged(SpringAnswer.of(result, steadiness(asked), asked), earliest);
     }
 }

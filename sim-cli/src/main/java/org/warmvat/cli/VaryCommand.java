@@ -1,14 +1,15 @@
 package org.warmvat.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.vary.VaryAnswer;
 import org.warmvat.cli.file.InputRefused;
-import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.ManyRuns;
@@ -95,14 +96,20 @@ final class VaryCommand extends RunningCommand implements Partable {
             return VaryAnswer.part(sweeps, inputs.asked(run()), part.number(), part.of(), many.journal());
         }
         Iterator<Sweep> next = sweeps.iterator();
-        Document told = InputArguments.eachYear(
-                inputs,
-                year -> {
-                    Asked asked = year.asked(run());
-                    return VaryAnswer.whole(next.next(), steadiness(asked), asked, shown, front);
-                },
-                figures -> Badness.littleNetOf("runs", figures));
+        Document told = InputArguments.eachYear(inputs, year -> {
+            Asked asked = year.asked(run());
+            Sweep sweep = next.next();
+            return new Judged(VaryAnswer.whole(sweep, steadiness(asked), asked, shown, front), -leftKWh(sweep));
+        });
         return VaryAnswer.withRunsOf(sweeps, told);
+    }
+
+    /** Energy left in all runs together; where no gas is computed, what is bought counts alone. */
+    private static double leftKWh(Sweep sweep) {
+        boolean gas = Arrays.stream(sweep.output("net_energy_low_gas_kwh")).anyMatch(Double::isFinite);
+        double[] left = sweep.output(gas ? Outputs.leading(sweep.names()) : "backup_bought_kwh");
+        double sum = Arrays.stream(left).filter(Double::isFinite).sum();
+        return gas ? sum : -sum;
     }
 
     /** Year by year all combinations, of a part those that fall to it. */

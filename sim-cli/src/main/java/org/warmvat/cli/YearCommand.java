@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.GasWords;
+import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.year.YearAnswer;
 import org.warmvat.cli.answer.year.YearPayback;
-import org.warmvat.cli.option.Badness;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
@@ -47,16 +48,16 @@ final class YearCommand extends RunningCommand {
     public Document document() throws Exception {
         Inputs all = arguments.read().inYears();
         Optional<YearPayback> more = payback ? Optional.of(payback(all)) : Optional.empty();
-        return InputArguments.eachYear(all, inputs -> ofYear(inputs, more), Badness::littleNet);
+        return InputArguments.eachYear(all, inputs -> ofYear(inputs, more));
     }
 
-    private Document ofYear(Inputs inputs, Optional<YearPayback> more) throws Exception {
+    private Judged ofYear(Inputs inputs, Optional<YearPayback> more) throws Exception {
         Runner runner = new Runner(inputs.weather(), run().engine());
         YearResult result = YearStudy.run(
                 inputs.design().design(), runner, run().hours(inputs.weather().hours()));
         Asked asked = inputs.asked(run());
-        return YearAnswer.of(
-                result, new YearAnswer.Beside(more, Optional.of(sensitive(asked)), steadiness(asked)), asked);
+        YearAnswer.Beside beside = new YearAnswer.Beside(more, Optional.of(sensitive(asked)), steadiness(asked));
+        return new Judged(YearAnswer.of(result, beside, asked), -GasWords.leadingKWh(result.whole()));
     }
 
     private SensitiveResult sensitive(Asked asked) throws Exception {

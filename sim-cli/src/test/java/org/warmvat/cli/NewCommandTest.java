@@ -102,7 +102,9 @@ class NewCommandTest {
     void aWrongWordIsToldWithThoseThatMayStand() {
         assertEquals(2, asked("", mine().toString(), "--source", "coal"));
         assertTrue(
-                err.toString().startsWith("--source \"coal\", expected one of electric, own_gas, fuel"),
+                err.toString()
+                        .startsWith(
+                                "Invalid value for option '--source': \"coal\", expected one of electric, own_gas, fuel"),
                 err.toString());
     }
 

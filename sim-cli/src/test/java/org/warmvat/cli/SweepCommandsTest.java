@@ -397,7 +397,7 @@ class SweepCommandsTest {
         assertEquals(2, run("new", file.toString()));
         assertTrue(err.toString().contains("stands there already, expected --replace or another name"), err::toString);
         assertEquals(2, run("new", "--litres", "1"));
-        assertTrue(err.toString().contains("--litres 1.0, expected 20 to 100000"), err::toString);
+        assertTrue(err.toString().contains("--litres 1, expected 20 to 100000"), err::toString);
         assertEquals(0, run("check", file.toString()), err.toString());
         assertTrue(
                 out.toString().contains("Starter design, 300 litres at 30 °C: what follows from the design"),

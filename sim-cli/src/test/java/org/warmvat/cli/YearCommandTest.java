@@ -157,7 +157,7 @@ class YearCommandTest {
     void wrongUseIsToldInALineAndWhereToReadOn() {
         assertEquals(2, program.run("year", "--engine", "steam"));
         assertEquals(
-                "Invalid value for option '--engine': \"steam\", expected fast or reference\nSee warmvat year --help\n",
+                "Invalid value for option '--engine': \"steam\", expected one of fast, reference\nSee warmvat year --help\n",
                 program.err());
         assertEquals(2, program.run("new", "a", "b"));
         assertEquals("Unmatched argument at index 2: 'b'\nSee warmvat new --help\n", program.err());

@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Document.KeyFigure;
 import org.warmvat.network.Warning;
@@ -23,25 +22,39 @@ public final class YearByYear {
     /**
      * The answer of one year.
      *
-     * @param name of the year, by which it is told from others
      * @param answer its answer
+     * @param badness how bad the year is for the question: the more, the worse
      */
-    public record Told(String name, Document answer) {
+    public record Judged(Document answer, double badness) {}
+
+    /**
+     * The same with the name of the year, by which it is told from others.
+     *
+     * @param name the name
+     * @param judged the answer
+     */
+    public record Told(String name, Judged judged) {
+
+        private Document answer() {
+            return judged.answer();
+        }
 
         private Map<String, Object> figures() {
-            return answer.data().figures();
+            return answer().data().figures();
         }
     }
 
     /**
      * Makes one answer of several.
      *
-     * @param years at least two, in the order in which they are told
-     * @param badness of the figures of an answer: the more, the worse the year; of two that are alike the first is the worse
+     * @param years in the order in which they are told; of two that are alike the first is the worse; of one its answer is the answer
      */
-    public static Document of(List<Told> years, ToDoubleFunction<Map<String, Object>> badness) {
+    public static Document of(List<Told> years) {
+        if (years.size() == 1) {
+            return years.get(0).answer();
+        }
         List<Told> worstFirst = years.stream()
-                .sorted(Comparator.comparingDouble((Told year) -> -badness.applyAsDouble(year.figures())))
+                .sorted(Comparator.comparingDouble((Told year) -> -year.judged().badness()))
                 .toList();
         Told worst = worstFirst.get(0);
         Told middle = worstFirst.get(worstFirst.size() / 2);

@@ -3,10 +3,8 @@ package org.warmvat.cli.option;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.ToDoubleFunction;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.YearByYear;
 import org.warmvat.cli.file.DesignDocument;
@@ -59,27 +57,21 @@ public final class InputArguments {
     @FunctionalInterface
     public interface Question {
         /** The answer in the weather of its inputs, which is one year's. */
-        Document answer(Inputs inputs) throws Exception;
+        YearByYear.Judged answer(Inputs inputs) throws Exception;
     }
 
-    /**
-     * Asks a question of each year in turn; of one year its answer is the answer.
-     *
-     * @param question asked of each
-     * @param badness of the figures of an answer: the more, the worse the year
-     */
-    public Document eachYear(Question question, ToDoubleFunction<Map<String, Object>> badness) throws Exception {
-        return eachYear(read().inYears(), question, badness);
+    /** Asks a question of each year in turn. */
+    public Document eachYear(Question question) throws Exception {
+        return eachYear(read().inYears(), question);
     }
 
     /** The same of inputs that were read. */
-    public static Document eachYear(Inputs all, Question question, ToDoubleFunction<Map<String, Object>> badness)
-            throws Exception {
+    public static Document eachYear(Inputs all, Question question) throws Exception {
         List<YearByYear.Told> told = new ArrayList<>();
         for (WeatherYear year : all.years()) {
             told.add(new YearByYear.Told(year.name(), question.answer(all.in(year))));
         }
-        return told.size() == 1 ? told.get(0).answer() : YearByYear.of(told, badness);
+        return YearByYear.of(told);
     }
 
     /**

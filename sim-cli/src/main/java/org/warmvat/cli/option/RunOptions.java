@@ -18,8 +18,7 @@ public final class RunOptions extends AnswerOptions {
             names = "--engine",
             paramLabel = "NAME",
             defaultValue = "fast",
-            converter = EngineChoice.Converter.class,
-            description = "Which engine integrates: ${COMPLETION-CANDIDATES} (${DEFAULT-VALUE}).")
+            description = "Which engine integrates: fast or reference (${DEFAULT-VALUE}).")
     private EngineChoice engine;
 
     @Option(

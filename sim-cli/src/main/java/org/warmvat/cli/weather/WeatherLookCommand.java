@@ -47,7 +47,7 @@ final class WeatherLookCommand implements Answering, Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         picture.ifPresent(this::requireEnding);
-        Optional<WholeFile> free = picture.map(place -> WeatherText.free(options.spec(), place, options.replace()));
+        Optional<WholeFile> free = picture.map(place -> options.free(place, options.replace()));
         return options.answer(() -> {
             Document document = document();
             if (free.isPresent()) {

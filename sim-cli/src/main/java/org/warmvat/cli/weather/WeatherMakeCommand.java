@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.file.InputRefused;
-import org.warmvat.cli.option.CommonOptions;
 import org.warmvat.cli.option.ExitCode;
+import org.warmvat.cli.option.TextOptions;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.NormalsFile;
 import org.warmvat.weather.file.WarmvatCsvText;
@@ -18,11 +18,8 @@ import org.warmvat.weather.made.MadeYears;
 import org.warmvat.weather.made.Normals;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code weather make}: a year of hours from twelve monthly means. */
 @Command(
@@ -34,11 +31,8 @@ import picocli.CommandLine.Spec;
         })
 final class WeatherMakeCommand implements Callable<Integer> {
 
-    @Spec
-    private CommandSpec spec;
-
     @Mixin
-    private CommonOptions common;
+    private TextOptions options;
 
     @Parameters(index = "0", paramLabel = "NORMALS", description = "File of monthly normals.")
     private Path normalsFile;
@@ -53,28 +47,20 @@ final class WeatherMakeCommand implements Callable<Integer> {
                     "Make N years in a row with seeds 1 to N, each month's air and sun drawn anew about the normals.")
     private Optional<Integer> years = Optional.empty();
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Where to write the year (standard output).")
-    private Optional<Path> out = Optional.empty();
-
-    @Option(names = "--replace", description = "Replace a file that stands there already.")
-    private boolean replace;
-
     @Override
     public Integer call() throws IOException {
-        WeatherText.requireFree(spec, out, replace);
+        options.requireFree();
         if (seed.isPresent() && (seed.get() < 0 || seed.get() > NormalsFile.MOST_SEED)) {
-            throw new ParameterException(
-                    spec.commandLine(),
+            throw options.wrong(
                     "--seed " + seed.get() + ", expected a whole number from 0 to " + NormalsFile.MOST_SEED);
         }
         if (years.isPresent() && (seed.isPresent() || years.get() < 1 || years.get() > MadeYears.MOST_YEARS)) {
-            throw new ParameterException(
-                    spec.commandLine(),
+            throw options.wrong(
                     "--years " + years.get() + ", expected 1 to " + MadeYears.MOST_YEARS + " and no --seed beside it");
         }
         try {
             Normals read = NormalsFile.read(normalsFile);
-            WeatherText.write(spec, out, years.isPresent() ? many(read, years.get()) : one(read));
+            options.write(years.isPresent() ? many(read, years.get()) : one(read));
         } catch (WeatherRefused refused) {
             throw new InputRefused(named(refused.faults()));
         } catch (NoSuchFileException missing) {
@@ -90,9 +76,7 @@ final class WeatherMakeCommand implements Callable<Integer> {
 
     private String many(Normals normals, int count) throws WeatherRefused {
         String origin = MadeYears.origin(normals, count);
-        if (!common.quiet()) {
-            spec.commandLine().getErr().println("Made " + origin + ".");
-        }
+        options.tell("Made " + origin + ".");
         return WarmvatCsvText.of(MadeYears.of(normals, count), origin);
     }
 

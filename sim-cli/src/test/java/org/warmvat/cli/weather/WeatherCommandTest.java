@@ -235,7 +235,8 @@ class WeatherCommandTest {
         assertTrue(Files.readString(right).contains("# utc_offset_h: 2\n"));
         assertEquals(2, run("weather", "convert", wrong, "--utc-offset", "20"));
         assertEquals(2, run("weather", "convert", wrong, "--stamp", "noon"));
-        assertTrue(err.toString().contains("\"noon\", expected hour_start, hour_middle or hour_end"), err.toString());
+        assertTrue(
+                err.toString().contains("\"noon\", expected one of hour_start, hour_middle, hour_end"), err.toString());
     }
 
     private static List<String> hourRows(String file) {
