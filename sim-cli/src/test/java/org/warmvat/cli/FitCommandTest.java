@@ -347,6 +347,44 @@ class FitCommandTest {
     }
 
     @Test
+    void whatIsLeftOutOfALogIsSaidWhereTooLittleIsLeft() throws IOException {
+        assertEquals(
+                List.of("the log is too short: 1 reading over 0.0 h, expected at least 12 over 3 h and more"),
+                refused(design, log("one.csv", rows(72, true, START).subList(0, 1))));
+        List<String> blank = rows(72, true, START).stream()
+                .map(row -> row.endsWith(",0,0") ? row.substring(0, row.length() - 3) + ",0" : row)
+                .toList();
+        List<String> said = refused(design, log("blank.csv", blank));
+        assertEquals(1, said.size(), said.toString());
+        assertTrue(
+                said.get(0)
+                        .endsWith(
+                                "; 52.0 h of the log are left out, where rows are missing or a heat has no value: write 0"
+                                        + " where nothing went in"),
+                said.get(0));
+    }
+
+    @Test
+    void faultsOfAllFilesAreToldAtOnce() throws IOException {
+        Path layout = Files.writeString(
+                folder.resolve("layout.yaml"),
+                "text: {delimiter: \"::\"}\ntime: {columns: Zeit, form: DD.MM}\ncolumns: {slurry_c: {column: 2, unit: x}, air: 3}\n");
+        assertEquals(
+                List.of(
+                        "layout.yaml line 1: text.delimiter \"::\"",
+                        "layout.yaml line 2: time.form \"DD.MM\"",
+                        "layout.yaml line 3: columns.slurry_c.unit \"x\"",
+                        "layout.yaml line 3: columns.air is not a known key",
+                        "a.csv: no such file",
+                        "b.csv: no such file",
+                        "c.csv: no such file"),
+                refused(design, "a.csv", "b.csv", "--log-layout", layout, "--weather", "c.csv").stream()
+                        .map(line -> line.replace(folder + java.io.File.separator, "")
+                                .replaceAll(", (expected|known).*", ""))
+                        .toList());
+    }
+
+    @Test
     void textsThatAreNoLogsAreRefusedInOneLine() throws IOException {
         List<String> rows = rows(30, false, START);
         assertOneLine("is empty", Files.writeString(folder.resolve("log.csv"), ""));

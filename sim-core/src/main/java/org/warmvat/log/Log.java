@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What was logged, times in seconds since {@link #start()}, the first reading of the slurry.
@@ -27,7 +28,9 @@ public record Log(
         List<String> notes) {
 
     private static final double STEPS_OF_A_GAP = 3;
-    private static final double STEPS_OF_A_HOLE = 1.5;
+
+    /** Loggers are late by seconds. */
+    private static final double CLOCK_S = 30;
 
     /** Copies. */
     public Log {
@@ -47,8 +50,8 @@ public record Log(
     }
 
     /**
-     * The log cut wherever what went in is not known: where the slurry was not read for more than three steps, or for more than one and
-     * a half while a heat changed. Each stretch starts afresh.
+     * The log cut wherever what went in is not known: where the slurry was not read for more than three steps, where no value of a heat
+     * covers the time between two readings, and where single rows of it are missing while it changed. Each stretch starts afresh.
      *
      * @param fewest stretches of fewer readings are left out
      * @param doubtfulJ heat that may be in doubt without harm, J
@@ -61,8 +64,7 @@ public record Log(
         for (int i = 1; i <= times.length; i++) {
             if (i == times.length
                     || times[i] - times[i - 1] > STEPS_OF_A_GAP * stepS
-                    || (times[i] - times[i - 1] > STEPS_OF_A_HOLE * stepS
-                            && doubtJ(times[i - 1], times[i], stepS) > doubtfulJ)) {
+                    || isInDoubt(times[i - 1], times[i], doubtfulJ)) {
                 if (i - first >= fewest) {
                     stretches.add(stretch(first, i - 1));
                 }
@@ -72,17 +74,16 @@ public record Log(
         return stretches;
     }
 
-    /** By how much the heats of the rows about a hole differ, over its length: where a row is missing, so is its heat. */
-    private double doubtJ(double fromS, double toS, double medianS) {
-        double doubt = 0;
-        for (LogColumn heat : List.of(LogColumn.BACKUP_HEAT, LogColumn.BACKUP_ELECTRIC, LogColumn.SOLAR_HEAT)) {
-            Steps rates = steps.get(heat);
-            if (rates != null) {
-                doubt += Math.abs(rates.at(toS - 0.5 * medianS) - rates.at(fromS - 0.5 * medianS))
-                        * (toS - fromS - medianS);
-            }
-        }
-        return doubt;
+    private boolean isInDoubt(double fromS, double toS, double doubtfulJ) {
+        return heats().map(steps::get)
+                .anyMatch(rates -> rates.unknownS(fromS, toS) > CLOCK_S || rates.doubt(fromS, toS) > doubtfulJ);
+    }
+
+    /** The heats that count. */
+    private Stream<LogColumn> heats() {
+        return steps.keySet().stream()
+                .filter(LogColumn::isHeat)
+                .filter(heat -> heat != LogColumn.BACKUP_ELECTRIC || !steps.containsKey(LogColumn.BACKUP_HEAT));
     }
 
     Log stretch(int first, int last) {

@@ -56,6 +56,7 @@ final class LogAssembly {
                 rows.steps(values, column.kind()).ifPresent(found -> steps.put(column, found));
             }
         }
+        tellOfHoles(slurry, readings, steps);
         LocalDateTime start = LocalDateTime.ofEpochSecond((long) second[first], 0, ZoneOffset.UTC);
         return new Log(start, tables.get(0).utcOffsetH(), slurry, readings, steps, notes);
     }
@@ -114,6 +115,31 @@ final class LogAssembly {
                     gaps,
                     gaps == 1 ? "gap" : "gaps",
                     longest / SECONDS_PER_HOUR));
+        }
+    }
+
+    /** Columns with holes where the slurry was read: gaps of whole rows were told. */
+    private void tellOfHoles(Readings slurry, Map<LogColumn, Readings> readings, Map<LogColumn, Steps> steps) {
+        for (LogColumn column : LogColumn.values()) {
+            double unknownS = 0;
+            double[] times = slurry.timesS();
+            for (int i = 1; i < times.length; i++) {
+                double middleS = 0.5 * (times[i - 1] + times[i]);
+                boolean gap = times[i] - times[i - 1] > STEPS_OF_A_GAP * slurry.medianStepS();
+                boolean hole = steps.containsKey(column) && !steps.get(column).isKnown(middleS)
+                        || readings.containsKey(column) && !readings.get(column).isKnown(middleS);
+                unknownS += hole && !gap ? times[i] - times[i - 1] : 0;
+            }
+            if (unknownS > 0 && column.kind() != LogColumn.Kind.SUM && column != LogColumn.MIXER) {
+                notes.add(String.format(
+                        Locale.ROOT,
+                        "%s is empty over %.1f h in all: %s",
+                        column.key(),
+                        unknownS / SECONDS_PER_HOUR,
+                        column.isHeat()
+                                ? "what went in then is not known, and the log is left out there. Write 0 where nothing went in."
+                                : "the weather file's stands in where there is one, else what the rows about it say."));
+            }
         }
     }
 }

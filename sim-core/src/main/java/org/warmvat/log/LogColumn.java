@@ -62,6 +62,11 @@ public enum LogColumn {
         return most;
     }
 
+    /** Whether it is heat or electricity that becomes heat, without which nothing is known of the slurry. */
+    boolean isHeat() {
+        return this == BACKUP_ELECTRIC || this == BACKUP_HEAT || this == SOLAR_HEAT;
+    }
+
     Kind kind() {
         return kind;
     }

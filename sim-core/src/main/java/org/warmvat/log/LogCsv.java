@@ -29,6 +29,9 @@ final class LogCsv {
             new TimeForm("YYYY-MM-DD hh:mm:ss"),
             new TimeForm("YYYY-MM-DD hh:mm"));
     private static final String OTHERS = "; any other text is read with --log-layout";
+    private static final String SUMMER_TIME =
+            " (a clock put back from summer time does this: log by one clock all year)";
+    private static final int SECONDS_PER_HOUR = 3600;
     private static final double LEAST_SLURRY_C = -20;
     private static final double MOST_SLURRY_C = 110;
 
@@ -116,7 +119,8 @@ final class LogCsv {
                 faults.add(
                         line,
                         "unknown column \"" + name + "\", expected one of "
-                                + Nearest.listAnd(name, LogFiles.columns()));
+                                + Nearest.listAnd(name, LogFiles.columns())
+                                + OTHERS);
             }
         }
         if (!seen.contains(TIME)) {
@@ -147,9 +151,14 @@ final class LogCsv {
         List<LogRow> rows = new ArrayList<>();
         while (csv.hasNext()) {
             CsvRecord record = csv.next();
-            if (record.getFieldCount() < needed) {
+            if (isBlank(record) || (!names.isEmpty() && names.equals(names(record)))) {
+                continue; // some loggers write the names again whenever they start
+            }
+            int cells = record.getFieldCount();
+            if (cells < needed) {
                 faults.add(
-                        record.getStartingLineNumber(), record.getFieldCount() + " cells, expected at least " + needed);
+                        record.getStartingLineNumber(),
+                        cells + (cells == 1 ? " cell" : " cells") + ", expected at least " + needed);
             } else {
                 row(record, time, columns, layout, rows);
             }
@@ -166,6 +175,11 @@ final class LogCsv {
                 rows);
     }
 
+    /** A line of nothing, or of separators alone as spreadsheets leave below a table. */
+    private static boolean isBlank(CsvRecord record) {
+        return record.getFields().stream().allMatch(String::isBlank);
+    }
+
     private void row(CsvRecord record, List<Integer> time, List<Placed> columns, LogLayout layout, List<LogRow> rows)
             throws WeatherRefused {
         long line = record.getStartingLineNumber();
@@ -180,8 +194,14 @@ final class LogCsv {
             faults.add(line, "time \"" + clock + "\", expected the form " + words(layout.forms()));
             return;
         }
-        if (!rows.isEmpty() && second.getAsLong() <= rows.get(rows.size() - 1).second()) {
-            faults.add(line, "time \"" + clock + "\", expected one after that of the row before");
+        long sinceS = rows.isEmpty()
+                ? 1
+                : second.getAsLong() - rows.get(rows.size() - 1).second();
+        if (sinceS <= 0) {
+            faults.add(
+                    line,
+                    "time \"" + clock + "\", expected one after that of the row before"
+                            + (sinceS < 0 && sinceS >= -SECONDS_PER_HOUR ? SUMMER_TIME : ""));
         }
         double[] values = new double[columns.size()];
         for (int i = 0; i < values.length; i++) {
@@ -211,8 +231,12 @@ final class LogCsv {
                             + " or nothing");
             return Double.NaN;
         }
+        double read = Double.parseDouble(plain);
+        if (layout.isMissing(read)) {
+            return Double.NaN;
+        }
         Layout.Column unit = column.column().at();
-        double value = Double.parseDouble(plain) * unit.factor() + unit.offset();
+        double value = read * unit.factor() + unit.offset();
         if (value < column.column().from() || value > column.column().to()) {
             return Double.NaN;
         }

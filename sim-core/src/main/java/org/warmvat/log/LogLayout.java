@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.warmvat.weather.file.Decimal;
 import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.layout.TimeForm;
 
@@ -15,7 +16,7 @@ import org.warmvat.weather.layout.TimeForm;
  * @param forms how the time may read; the first that fits counts
  * @param utcOffsetH the logger's clock less universal time, where it is known
  * @param columns where each column stands and in which unit, by our names
- * @param missing cells that mean no value, beside empty ones
+ * @param missing cells that mean no value, beside empty ones; numbers are compared as numbers
  */
 public record LogLayout(
         Layout.Text text,
@@ -46,5 +47,10 @@ public record LogLayout(
         forms = List.copyOf(forms);
         columns = Map.copyOf(columns);
         missing = Set.copyOf(missing);
+    }
+
+    /** Whether a number means no value. */
+    boolean isMissing(double number) {
+        return missing.stream().filter(Decimal::isNumber).anyMatch(code -> Double.parseDouble(code) == number);
     }
 }

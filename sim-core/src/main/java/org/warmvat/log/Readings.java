@@ -5,6 +5,8 @@ import java.util.Arrays;
 /** Values at rising times, with straight lines between and held outside. */
 public final class Readings {
 
+    private static final double STEPS_OF_A_GAP = 3;
+
     private final double[] timeS;
     private final double[] values;
 
@@ -55,6 +57,19 @@ public final class Readings {
 
     private static double[] shifted(double[] timeS, double zeroS) {
         return Arrays.stream(timeS).map(t -> t - zeroS).toArray();
+    }
+
+    /** Whether a reading is near a time: not in a gap of more than three median steps, nor so far before the first or after the last. */
+    public boolean isKnown(double t) {
+        double farS = STEPS_OF_A_GAP * medianStepS();
+        int after = Arrays.binarySearch(timeS, t);
+        if (after >= 0) {
+            return true;
+        }
+        after = -after - 1;
+        double beforeS = after == 0 ? t : timeS[after - 1];
+        double afterS = after == timeS.length ? t : timeS[after];
+        return Math.max(afterS - t, Math.max(t - beforeS, afterS - beforeS)) <= farS;
     }
 
     /** Value at a time. */

@@ -2,12 +2,14 @@ package org.warmvat.log;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -108,7 +110,9 @@ class LogFilesTest {
         assertEquals(
                 List.of(
                         "The slurry's readings have 1 gap of more than three steps, the longest 23.0 h; after each the tank"
-                                + " starts afresh."),
+                                + " starts afresh.",
+                        "air_c is empty over 1.0 h in all: the weather file's stands in where there is one, else what the"
+                                + " rows about it say."),
                 log.notes());
         LogFiles.Source over = file("c.csv", "time,slurry_c", "2025-03-01T08:00,30");
         assertEquals(
@@ -142,7 +146,7 @@ class LogFilesTest {
                 List.of(
                         "log.csv line 1: unknown column \"air\", expected one of time, slurry_c, slurry_NAME_c, air_c,"
                                 + " global_w_m2, wind_m_s, backup_electric_w, backup_heat_w, solar_heat_w, feed_kg, mixer_on"
-                                + " (did you mean air_c?)",
+                                + " (did you mean air_c?); any other text is read with --log-layout",
                         "log.csv line 1: column \"time\" stands twice",
                         "log.csv line 1: no column slurry_c (or slurry_NAME_c for several sensors), which is required;"
                                 + " any other text is read with --log-layout"),
@@ -168,6 +172,113 @@ class LogFilesTest {
     }
 
     @Test
+    void blankLinesAndNamesWrittenAgainAreNoRows() throws WeatherRefused {
+        Log log = read(
+                "time,slurry_c,air_c",
+                "2025-03-01T07:00,30,1",
+                "time,slurry_c,air_c",
+                "  ",
+                "2025-03-01T08:00,29,2  ",
+                ",,",
+                "");
+        assertArrayEquals(new double[] {30, 29}, log.slurryC().values(), 0);
+        assertEquals(
+                List.of("log.csv line 3: 1 cell, expected at least 2"),
+                refused("time,slurry_c", "2025-03-01T07:00,30", "# restarted"));
+    }
+
+    @Test
+    void aClockPutBackFromSummerTimeIsNamed() {
+        List<String> said = refused(
+                "time,slurry_c",
+                "2025-10-26T02:30,30",
+                "2025-10-26T02:00,30",
+                "2025-10-26T00:30,30",
+                "2025-10-26T00:30,30");
+        assertEquals(
+                List.of(
+                        "log.csv line 3: time \"2025-10-26T02:00\", expected one after that of the row before (a clock put back"
+                                + " from summer time does this: log by one clock all year)",
+                        "log.csv line 4: time \"2025-10-26T00:30\", expected one after that of the row before",
+                        "log.csv line 5: time \"2025-10-26T00:30\", expected one after that of the row before"),
+                said);
+    }
+
+    /** A value tells of its own step only where it comes after more than three steps without one. */
+    @Test
+    void aHeatThatIsNotWrittenDownIsNotKnown() throws WeatherRefused {
+        String[] lines = new String[26];
+        lines[0] = "time,slurry_c,backup_electric_w,global_w_m2";
+        for (int hour = 1; hour <= 24; hour++) {
+            boolean night = hour > 7 && hour < 16;
+            lines[hour] = String.format(
+                    Locale.ROOT, "2025-03-01T%02d:00,%d,%s,%s", hour, 40 - hour, night ? "" : "100", night ? "" : "50");
+        }
+        lines[25] = "2025-03-02T01:00,15,,60";
+        Log log = read(lines);
+        Steps heat = log.steps(LogColumn.BACKUP_ELECTRIC).orElseThrow();
+        assertTrue(heat.isKnown(5.5 * 3600));
+        assertFalse(heat.isKnown(6.5 * 3600));
+        assertFalse(heat.isKnown(13.9 * 3600));
+        assertTrue(heat.isKnown(14.1 * 3600));
+        assertFalse(heat.isKnown(23.5 * 3600));
+        assertTrue(log.steps(LogColumn.GLOBAL).orElseThrow().isKnown(23.5 * 3600));
+        assertEquals(
+                List.of(
+                        "global_w_m2 is empty over 8.0 h in all: the weather file's stands in where there is one, else what the"
+                                + " rows about it say.",
+                        "backup_electric_w is empty over 9.0 h in all: what went in then is not known, and the log is left out"
+                                + " there. Write 0 where nothing went in."),
+                log.notes());
+        List<Log> stretches = log.stretches(4, 1e9);
+        assertEquals(
+                List.of(7, 10),
+                stretches.stream().map(stretch -> stretch.slurryC().size()).toList());
+        Steps later = stretches.get(1).steps(LogColumn.BACKUP_ELECTRIC).orElseThrow();
+        assertTrue(later.isKnown(1) && later.isKnown(9 * 3600 - 1));
+        assertFalse(later.isKnown(9 * 3600 + 1));
+    }
+
+    /** A single row that is missing does harm only where the heat changed; between uneven rows none is missing. */
+    @Test
+    void missingRowsCutTheLogWhereAHeatChanged() throws WeatherRefused {
+        String heading = "time,slurry_c,solar_heat_w";
+        String[] hours = {"01", "02", "03", "04", "06", "07", "08", "09"};
+        int[] changing = {0, 0, 0, 0, 500, 500, 500, 500};
+        String[] steady = new String[9];
+        String[] changed = new String[9];
+        steady[0] = heading;
+        changed[0] = heading;
+        for (int i = 0; i < 8; i++) {
+            steady[i + 1] = "2025-03-01T" + hours[i] + ":00,30,500";
+            changed[i + 1] = "2025-03-01T" + hours[i] + ":00,30," + changing[i];
+        }
+        assertEquals(1, read(steady).stretches(4, 1e5).size());
+        assertEquals(2, read(changed).stretches(4, 1e5).size());
+        assertEquals(1, read(changed).stretches(4, 1e7).size());
+        assertEquals(
+                1,
+                read(
+                                heading,
+                                "2025-03-01T01:00,30,0",
+                                "2025-03-01T01:20,30,0",
+                                "2025-03-01T02:00,30,0",
+                                "2025-03-01T02:30,30,0",
+                                "2025-03-01T03:30,30,500",
+                                "2025-03-01T03:50,30,500",
+                                "2025-03-01T04:40,30,500")
+                        .stretches(4, 1e5)
+                        .size());
+    }
+
+    @Test
+    void readingsAreKnownNearThemOnly() {
+        Readings air = new Readings(new double[] {0, 10, 20, 60}, new double[] {1, 2, 3, 4});
+        assertTrue(air.isKnown(0) && air.isKnown(5) && air.isKnown(60) && air.isKnown(90) && air.isKnown(-30));
+        assertFalse(air.isKnown(21) || air.isKnown(59) || air.isKnown(91) || air.isKnown(-31));
+    }
+
+    @Test
     void anyTextIsReadByItsLayout() throws WeatherRefused {
         LogLayout layout = new LogLayout(
                 new Layout.Text(1, true, ';', ','),
@@ -180,14 +291,14 @@ class LogFilesTest {
                         "air_c",
                         new LogLayout.Column(
                                 new Layout.Column(new Layout.ByHeading("T3"), 5.0 / 9, -32 * 5.0 / 9), 0, 40)),
-                Set.of("#NAME?", "-OL"));
+                Set.of("#NAME?", "-OL", "-99"));
         LogFiles.Source source = file(
                 "l.txt",
                 "logger 7",
                 "Date;Time;T2;T3",
                 "5/11/24;15:44:17;56,9;50",
                 "2024/05/11;16:04:17;-OL;59",
-                "2024/05/11;16:14:17;;-200",
+                "2024/05/11;16:14:17;-99,0;-200",
                 "2024/05/11;16:24:17;55,9;#NAME?");
         Log log = LogFiles.read(List.of(source), Optional.of(layout), Optional.empty());
         assertEquals(LocalDateTime.of(2024, 5, 11, 15, 44, 17), log.start());

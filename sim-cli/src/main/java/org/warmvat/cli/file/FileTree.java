@@ -33,8 +33,14 @@ record FileTree(ObjectNode keys, Faults faults) {
      * @throws InputRefused with every fault that the schema finds, up to twenty
      */
     FileTree checked(FileSchema schema) {
-        SchemaCheck.run(schema, keys, faults);
+        judged(schema);
         faults.refuseIfAny();
+        return this;
+    }
+
+    /** The same with what the schema finds among its faults, for those who go on looking for more. */
+    FileTree judged(FileSchema schema) {
+        SchemaCheck.run(schema, keys, faults);
         return this;
     }
 }

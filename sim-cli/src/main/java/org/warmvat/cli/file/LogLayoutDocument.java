@@ -49,7 +49,7 @@ public final class LogLayoutDocument {
      * @throws InputRefused with every fault, up to twenty
      */
     public static LogLayout parse(String name, String text) {
-        FileTree file = FileTree.read(name, text).checked(SCHEMA);
+        FileTree file = FileTree.read(name, text).judged(SCHEMA);
         LogLayout layout = new LogLayoutDocument(file).layout();
         file.faults().refuseIfAny();
         return layout;
@@ -72,7 +72,7 @@ public final class LogLayoutDocument {
         return new Layout.Text(
                 text.path("skip_lines").asInt(0),
                 text.path("headings").asBoolean(true),
-                DELIMITERS.get(text.path("delimiter").asText(",")),
+                DELIMITERS.getOrDefault(text.path("delimiter").asText(","), ','),
                 Set.of(",", "comma").contains(text.path("decimal_mark").asText(".")) ? ',' : '.');
     }
 

@@ -44,7 +44,13 @@ public record FitInputs(Inputs all, Log log, String designText) {
         List<InputFile> files = new ArrayList<>();
         byte[] designBytes = Inputs.bytes(named.design());
         Optional<DesignDocument> design = Inputs.tried(() -> Inputs.design(Optional.of(named.design()), files), faults);
-        Optional<Log> log = Inputs.tried(() -> log(named.logs(), logLayout, sensor, files), faults);
+        Optional<LogLayout> layout = logLayout.flatMap(file -> Inputs.tried(() -> layout(file, files), faults));
+        List<LogFiles.Source> sources = new ArrayList<>();
+        named.logs().forEach(path -> Inputs.tried(() -> sources.add(source(path, files)), faults));
+        // without its layout or a file of it nothing is known of a log
+        boolean whole = layout.isPresent() == logLayout.isPresent()
+                && sources.size() == named.logs().size();
+        Optional<Log> log = whole ? Inputs.tried(() -> log(sources, layout, sensor), faults) : Optional.empty();
         List<WeatherYear> weathers =
                 !named.weathers().isEmpty() || way.layoutFile().isPresent()
                         ? Inputs.weathers(named.weathers(), way, files, faults)
@@ -58,19 +64,23 @@ public record FitInputs(Inputs all, Log log, String designText) {
                 new String(designBytes, StandardCharsets.UTF_8));
     }
 
-    private static Log log(
-            List<Path> paths, Optional<Path> layoutFile, Optional<String> sensor, List<InputFile> files) {
-        Optional<LogLayout> layout = layoutFile.map(file -> {
-            files.add(InputFile.of("log_layout", file.getFileName().toString(), Inputs.bytes(file)));
-            return LogLayoutDocument.read(file);
-        });
+    private static LogLayout layout(Path file, List<InputFile> files) {
+        files.add(InputFile.of("log_layout", file.getFileName().toString(), Inputs.bytes(file)));
+        return LogLayoutDocument.read(file);
+    }
+
+    private static LogFiles.Source source(Path path, List<InputFile> files) {
+        byte[] bytes = Inputs.bytes(path);
+        files.add(InputFile.of("log", path.getFileName().toString(), bytes));
         try {
-            List<LogFiles.Source> sources = new ArrayList<>();
-            for (Path path : paths) {
-                byte[] bytes = Inputs.bytes(path);
-                files.add(InputFile.of("log", path.getFileName().toString(), bytes));
-                sources.add(LogFiles.Source.of(path.toString(), bytes));
-            }
+            return LogFiles.Source.of(path.toString(), bytes);
+        } catch (WeatherRefused refused) {
+            throw new InputRefused(refused.faults());
+        }
+    }
+
+    private static Log log(List<LogFiles.Source> sources, Optional<LogLayout> layout, Optional<String> sensor) {
+        try {
             return LogFiles.read(sources, layout, sensor);
         } catch (WeatherRefused refused) {
             throw new InputRefused(refused.faults());

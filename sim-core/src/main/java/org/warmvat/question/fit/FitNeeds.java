@@ -22,17 +22,18 @@ final class FitNeeds {
     /**
      * Refuses a log that cannot tell anything, with what it would need.
      *
+     * @param log all of it
      * @param stretches the log's stretches
      * @param aroundC what is around the tank at each reading, stretch after stretch
      * @param timeConstantH of the tank as drawn
      */
-    static void check(List<Log> stretches, double[] aroundC, double timeConstantH) throws StudyRefused {
+    static void check(Log log, List<Log> stretches, double[] aroundC, double timeConstantH) throws StudyRefused {
         List<String> faults = new ArrayList<>();
         double[] slurryC = stretches.stream()
                 .flatMapToDouble(stretch -> Arrays.stream(stretch.slurryC().values()))
                 .toArray();
         double hours = stretches.stream().mapToDouble(Log::spanS).sum() / HOUR_S;
-        tooShort(slurryC.length, hours, timeConstantH, faults);
+        tooShort(slurryC.length, hours, timeConstantH, faults, leftOut(log, hours));
         tooFlat(stretches, faults);
         tooNear(slurryC, aroundC, faults);
         if (!faults.isEmpty()) {
@@ -40,18 +41,46 @@ final class FitNeeds {
         }
     }
 
-    private static void tooShort(int readings, double hours, double timeConstantH, List<String> faults) {
+    /** Refuses a log of which not even one stretch is left. */
+    static void checkNotInPieces(Log log, List<Log> stretches) throws StudyRefused {
+        if (stretches.isEmpty()) {
+            throw new StudyRefused(List.of(String.format(
+                            Locale.ROOT,
+                            "the log is too short: %d %s over %.1f h, expected at least %d over %.0f h and more",
+                            log.slurryC().size(),
+                            log.slurryC().size() == 1 ? "reading" : "readings",
+                            log.spanS() / HOUR_S,
+                            FEWEST_READINGS,
+                            SHORTEST_H)
+                    + leftOut(log, 0)));
+        }
+    }
+
+    private static String leftOut(Log log, double usedH) {
+        double leftOutH = log.spanS() / HOUR_S - usedH;
+        return leftOutH < 1
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "; %.1f h of the log are left out, where rows are missing or a heat has no value: write 0 where nothing went"
+                                + " in",
+                        leftOutH);
+    }
+
+    private static void tooShort(
+            int readings, double hours, double timeConstantH, List<String> faults, String leftOut) {
         double needed = Math.max(SHORTEST_H, SHARE_OF_TIME_CONSTANT * timeConstantH);
         if (readings < FEWEST_READINGS || hours < needed) {
             faults.add(String.format(
                     Locale.ROOT,
                     "the log is too short: %d readings over %.1f h, expected at least %d over %.0f h (a twentieth of the time"
-                            + " constant of %.0f h as drawn, and 3 h); let the tank cool for longer, better for several days",
+                            + " constant of %.0f h as drawn, and 3 h); let the tank cool for longer, better for several days%s",
                     readings,
                     hours,
                     FEWEST_READINGS,
                     Math.ceil(needed),
-                    timeConstantH));
+                    timeConstantH,
+                    leftOut));
         }
     }
 

@@ -93,9 +93,13 @@ final class LogWeather {
         }
     }
 
-    /** Lays a line of the log over the file's from its first reading on; without a file the day before is held. */
+    /**
+     * Lays a line of the log over the file's from its first reading on, gaps left to the file; without a file the day before is held, and
+     * gaps are bridged.
+     */
     private void lay(Readings readings, Map<Quantity, double[]> columns, Quantity quantity) {
         boolean finer = readings.medianStepS() < HOUR_S;
+        boolean ofTheFile = columns.containsKey(quantity);
         double[] values = columns.computeIfAbsent(quantity, absent -> {
             double[] held = new double[hours];
             Arrays.fill(held, readings.at(0));
@@ -103,6 +107,9 @@ final class LogWeather {
         });
         for (int hour = LogHours.FIRST - 1; hour < hours; hour++) {
             double endS = LogHours.endS(hour);
+            if (ofTheFile && !readings.isKnown(Math.max(0, Math.min(endS, log.spanS())))) {
+                continue;
+            }
             values[hour] = finer ? LogHours.meanAbout(endS, readings::at) : readings.at(endS);
         }
     }
@@ -116,14 +123,18 @@ final class LogWeather {
     }
 
     /**
-     * The log's sun, hour by hour. A step of several hours is spread as the file's own sun is within it: a mean over a day says
-     * nothing of night and noon.
+     * The log's sun, hour by hour, holes left to the file. A step of several hours is spread as the file's own sun is within it: a mean
+     * over a day says nothing of night and noon.
      */
     private double[] sun(Steps global, double[] ofTheFile) {
         double[] sun = ofTheFile.clone();
         int hour = LogHours.FIRST;
         while (hour < hours) {
             double startS = LogHours.endS(hour) - HOUR_S;
+            if (!global.isKnown(startS + 0.5 * HOUR_S)) {
+                hour++;
+                continue;
+            }
             int end = hour + 1;
             while (end < hours && LogHours.endS(end) <= global.nextEdgeS(startS) + 1) {
                 end++;

@@ -50,6 +50,7 @@ final class LoggedTanks {
     static LoggedTanks of(Design design, Log log, Optional<Weather> file, Engine engine) throws StudyRefused {
         refuseWhatIsMissing(design, log, file);
         List<Log> stretches = log.stretches(FEWEST_READINGS, DOUBTFUL_K * design.contentsHeatCapacityJPerK());
+        FitNeeds.checkNotInPieces(log, stretches);
         List<LoggedTank> tanks = new ArrayList<>();
         for (Log stretch : stretches) {
             Optional<FileAlong> along =
@@ -60,7 +61,7 @@ final class LoggedTanks {
         }
         LoggedTanks all =
                 new LoggedTanks(design, stretches, tanks, notes(design, tanks, log), doubts(design, log, file));
-        FitNeeds.check(stretches, all.aroundC(), all.timeConstantH(design));
+        FitNeeds.check(log, stretches, all.aroundC(), all.timeConstantH(design));
         return all;
     }
 
