@@ -34,7 +34,6 @@ public final class Account implements HourSink {
     private final LocalDateTime start;
     private final int firstHour;
     private final Totals whole;
-    private final DayChecks checks;
     private final Optional<Hourly> hourly;
     private final List<Period> months = new ArrayList<>();
     private final List<Period> days = new ArrayList<>();
@@ -66,7 +65,6 @@ public final class Account implements HourSink {
         start = fileStart.plusHours(firstHour);
         whole = new Totals(books, begin);
         month = new Totals(books, begin);
-        checks = new DayChecks(books.network().declarations().dayChecks());
         hourly = keep == Keep.HOURS
                 ? Optional.of(new Hourly(books, start, firstHour, hours.end() - hours.first()))
                 : Optional.empty();
@@ -96,7 +94,6 @@ public final class Account implements HourSink {
     }
 
     private void endDay(int nextHour) {
-        checks.add(day);
         day.endDay();
         month.add(day);
         if (keep == Keep.HOURS) {
@@ -194,6 +191,6 @@ public final class Account implements HourSink {
     /** What the user must know of the run. */
     public List<Warning> warnings() {
         end();
-        return Warnings.of(books, whole, checks);
+        return Warnings.of(books, whole);
     }
 }

@@ -3,10 +3,10 @@ package org.warmvat.account;
 import java.util.Arrays;
 import java.util.List;
 import org.warmvat.engine.HourRecord;
-import org.warmvat.network.Network;
 import org.warmvat.network.State;
-import org.warmvat.network.meter.Declarations;
 import org.warmvat.network.meter.Energy;
+import org.warmvat.network.meter.Followed;
+import org.warmvat.network.meter.Hour;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Sums;
 
@@ -14,18 +14,13 @@ import org.warmvat.network.meter.Sums;
 final class Totals implements Sums {
 
     private final Books books;
-    private final Declarations.Judgement[] judgements;
+    private final List<Followed<Hour>> hourly;
+    private final List<Followed<Sums>> daily;
     private final double[] meters;
     private final double[] watchS;
     private final double[] watchWorst;
-    private final int[] starts;
-    private final double[] highest;
-    private final double[] above;
-    private final double[] chosen;
-    private final double[] leastEndC;
-    private final double[] mostEndC;
-    private final double[] sumEndC;
-    private final double[] greatestDay;
+    private final double[] ofHours;
+    private final double[] ofDays;
     private final State begin;
     private final State end;
     private double hours;
@@ -38,28 +33,14 @@ final class Totals implements Sums {
         this.books = books;
         this.begin = begin.copy();
         end = begin.copy();
-        Network network = books.network();
-        List<Declarations.Judgement> judged = network.declarations().judgements();
-        judgements = judged.toArray(Declarations.Judgement[]::new);
-        meters = new double[network.declarations().meters().size()];
-        watchS = new double[network.watches().size()];
-        watchWorst = new double[network.watches().size()];
+        hourly = books.network().declarations().hourly();
+        daily = books.network().declarations().daily();
+        meters = new double[books.network().declarations().meters().size()];
+        watchS = new double[books.network().watches().size()];
+        watchWorst = new double[watchS.length];
         Arrays.fill(watchWorst, Double.NEGATIVE_INFINITY);
-        starts = new int[network.switches().size()];
-        highest = new double[judgements.length];
-        above = new double[judgements.length];
-        Declarations declared = network.declarations();
-        chosen = new double[declared.chosen().size()];
-        leastEndC = filled(declared.endsOfHours().size(), Double.POSITIVE_INFINITY);
-        mostEndC = filled(leastEndC.length, Double.NEGATIVE_INFINITY);
-        sumEndC = new double[leastEndC.length];
-        greatestDay = new double[declared.days().size()];
-    }
-
-    private static double[] filled(int length, double value) {
-        double[] array = new double[length];
-        Arrays.fill(array, value);
-        return array;
+        ofHours = hourly.stream().mapToDouble(one -> one.over().none()).toArray();
+        ofDays = daily.stream().mapToDouble(one -> one.over().none()).toArray();
     }
 
     void add(HourRecord hour) {
@@ -71,37 +52,18 @@ final class Totals implements Sums {
             watchS[i] += hour.watchS(i);
             watchWorst[i] = Math.max(watchWorst[i], hour.watchWorst(i));
         }
-        for (int i = 0; i < starts.length; i++) {
-            starts[i] += hour.starts(i);
-        }
-        for (int i = 0; i < judgements.length; i++) {
-            double value = judgements[i].value().applyAsDouble(hour::meter);
-            highest[i] = Math.max(highest[i], value);
-            above[i] += value > judgements[i].limit() ? 1 : 0;
+        for (int i = 0; i < ofHours.length; i++) {
+            Followed<Hour> one = hourly.get(i);
+            ofHours[i] = one.over().join(ofHours[i], one.value().applyAsDouble(hour));
         }
         see(hour.slurryLeastC(), hour.slurryMostC(), hour.hour());
-        addDeclared(hour);
     }
 
-    private void addDeclared(HourRecord hour) {
-        Declarations declared = books.network().declarations();
-        for (int i = 0; i < chosen.length; i++) {
-            Declarations.Chosen one = declared.chosen().get(i);
-            chosen[i] += one.hour().test(hour.hour()) ? one.value().applyAsDouble(hour::meter) : 0;
-        }
-        for (int i = 0; i < sumEndC.length; i++) {
-            double celsius =
-                    hour.stateWithoutLayers().nodeC(declared.endsOfHours().get(i));
-            leastEndC[i] = Math.min(leastEndC[i], celsius);
-            mostEndC[i] = Math.max(mostEndC[i], celsius);
-            sumEndC[i] += celsius;
-        }
-    }
-
-    /** Takes these hours for a day and looks at what is compared day by day. */
+    /** Takes these hours for a day and looks at what is followed day by day. */
     void endDay() {
-        for (int i = 0; i < greatestDay.length; i++) {
-            greatestDay[i] = books.network().declarations().days().get(i).applyAsDouble(this);
+        for (int i = 0; i < ofDays.length; i++) {
+            Followed<Sums> one = daily.get(i);
+            ofDays[i] = one.over().join(ofDays[i], one.value().applyAsDouble(this));
         }
     }
 
@@ -115,26 +77,14 @@ final class Totals implements Sums {
             watchS[i] += next.watchS[i];
             watchWorst[i] = Math.max(watchWorst[i], next.watchWorst[i]);
         }
-        for (int i = 0; i < starts.length; i++) {
-            starts[i] += next.starts[i];
+        for (int i = 0; i < ofHours.length; i++) {
+            ofHours[i] = hourly.get(i).over().join(ofHours[i], next.ofHours[i]);
         }
-        for (int i = 0; i < judgements.length; i++) {
-            highest[i] = Math.max(highest[i], next.highest[i]);
-            above[i] += next.above[i];
+        for (int i = 0; i < ofDays.length; i++) {
+            ofDays[i] = daily.get(i).over().join(ofDays[i], next.ofDays[i]);
         }
         see(next.leastC, next.mostC, next.leastHour);
         end.set(next.end);
-        for (int i = 0; i < chosen.length; i++) {
-            chosen[i] += next.chosen[i];
-        }
-        for (int i = 0; i < sumEndC.length; i++) {
-            leastEndC[i] = Math.min(leastEndC[i], next.leastEndC[i]);
-            mostEndC[i] = Math.max(mostEndC[i], next.mostEndC[i]);
-            sumEndC[i] += next.sumEndC[i];
-        }
-        for (int i = 0; i < greatestDay.length; i++) {
-            greatestDay[i] = Math.max(greatestDay[i], next.greatestDay[i]);
-        }
     }
 
     private void see(double least, double most, int hour) {
@@ -179,11 +129,6 @@ final class Totals implements Sums {
     }
 
     @Override
-    public int starts(int index) {
-        return starts[index];
-    }
-
-    @Override
     public double riseK(int node) {
         return end.nodeC(node) - begin.nodeC(node);
     }
@@ -204,38 +149,13 @@ final class Totals implements Sums {
     }
 
     @Override
-    public double highest(int judgement) {
-        return highest[judgement];
+    public double ofHours(int index) {
+        return ofHours[index];
     }
 
     @Override
-    public double hoursAbove(int judgement) {
-        return above[judgement];
-    }
-
-    @Override
-    public double chosen(int index) {
-        return chosen[index];
-    }
-
-    @Override
-    public double leastEndC(int index) {
-        return leastEndC[index];
-    }
-
-    @Override
-    public double meanEndC(int index) {
-        return sumEndC[index] / hours;
-    }
-
-    @Override
-    public double mostEndC(int index) {
-        return mostEndC[index];
-    }
-
-    @Override
-    public double greatestDay(int index) {
-        return greatestDay[index];
+    public double ofDays(int index) {
+        return ofDays[index];
     }
 
     @Override

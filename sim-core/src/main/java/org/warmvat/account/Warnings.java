@@ -26,26 +26,26 @@ public final class Warnings {
 
     private Warnings() {}
 
-    static List<Warning> of(Books books, Totals whole, DayChecks days) {
+    static List<Warning> of(Books books, Totals whole) {
         List<Warning> found = new ArrayList<>();
         Declarations declared = books.network().declarations();
         for (int i = 0; i < declared.watched().size(); i++) {
             watched(declared.watched().get(i), whole.watchS(i) / S_PER_HOUR, whole.watchWorst(i), found);
         }
-        for (int i = 0; i < declared.judgements().size(); i++) {
-            int hours = (int) whole.hoursAbove(i);
-            if (hours > 0) {
-                Declarations.Judgement judged = declared.judgements().get(i);
-                String sentence = judged.sentence().of(new int[] {hours}, whole.highest(i));
-                found.add(new Warning(judged.key(), sentence, hours, whole.highest(i)));
-            }
-        }
-        for (int i = 0; i < days.count(); i++) {
-            days.warning(i).ifPresent(found::add);
-        }
+        declared.checks().forEach(check -> checked(check, whole, found));
         List<String> order = books.order().warnings();
         found.sort(Comparator.comparingInt(warning -> place(order, warning)));
         return List.copyOf(found);
+    }
+
+    private static void checked(Declarations.Check check, Totals whole, List<Warning> found) {
+        int[] above = check.above().stream()
+                .mapToInt(mark -> (int) mark.applyAsDouble(whole))
+                .toArray();
+        if (above[0] > 0) {
+            double worst = check.worst().applyAsDouble(whole);
+            found.add(new Warning(check.key(), check.sentence().of(above, worst), above[0], worst));
+        }
     }
 
     private static int place(List<String> order, Warning warning) {

@@ -14,6 +14,7 @@ import org.warmvat.design.feeding.Feedstock;
 import org.warmvat.design.gas.Condensate;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.BackupSource;
 import org.warmvat.design.heating.Control;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.keys.Bounds;
@@ -313,6 +314,14 @@ public record Design(
     public double highLimitC() {
         return solar.map(s -> s.pumpControl().highLimit().celsius(control.setpointC()))
                 .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Whether backup heater or hygienisation burn the tank's own gas. */
+    public boolean burnsOwnGas() {
+        return backup.filter(heater -> heater.source() == BackupSource.OWN_GAS).isPresent()
+                || feed.hygienisation()
+                        .filter(batch -> batch.source() == BackupSource.OWN_GAS)
+                        .isPresent();
     }
 
     /** Whether anything in this design asks for the temperature of the ground. */

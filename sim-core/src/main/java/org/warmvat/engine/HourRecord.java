@@ -3,9 +3,10 @@ package org.warmvat.engine;
 import java.util.Arrays;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
+import org.warmvat.network.meter.Hour;
 
 /** What happened in an hour: the state at its end, meters integrated, starts of switches, durations of watched conditions. */
-public final class HourRecord {
+public final class HourRecord implements Hour {
 
     private final State state;
     private final double[] meters;
@@ -93,7 +94,7 @@ public final class HourRecord {
         slurryMostC = other.slurryMostC;
     }
 
-    /** Index of the weather hour. */
+    @Override
     public int hour() {
         return hour;
     }
@@ -114,12 +115,17 @@ public final class HourRecord {
         completion = task;
     }
 
-    /** Integral of a meter over the hour: J for heat and electricity, Nm3 for gas. */
+    @Override
     public double meter(int meter) {
         return meters[meter];
     }
 
-    /** How often a switch went on. */
+    @Override
+    public double endC(int node) {
+        return state.nodeC(node);
+    }
+
+    @Override
     public int starts(int index) {
         return starts[index];
     }

@@ -162,14 +162,13 @@ public final class GasPart implements Part {
         double airNm3 = dosedAirNm3PerH(dosing);
         double limit = dosing.warningShare();
         declare.judgeHours(
-                new Declarations.Judgement(
-                        "air_share",
-                        hour -> {
-                            double biogasNm3 = hour.applyAsDouble(methaneMeter) / gas.methaneFraction();
-                            return biogasNm3 > 0 ? airNm3 / biogasNm3 : Double.POSITIVE_INFINITY;
-                        },
-                        limit,
-                        (hours, worst) -> airSentence(limit, hours[0], worst)),
+                "air_share",
+                hour -> {
+                    double biogasNm3 = hour.meter(methaneMeter) / gas.methaneFraction();
+                    return biogasNm3 > 0 ? airNm3 / biogasNm3 : Double.POSITIVE_INFINITY;
+                },
+                limit,
+                (hours, worst) -> airSentence(limit, hours[0], worst),
                 HIGHEST_AIR_SHARE,
                 AIR_SHARE_HOURS);
     }

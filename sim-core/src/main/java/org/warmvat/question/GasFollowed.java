@@ -12,10 +12,7 @@ import org.warmvat.account.Account;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.design.feeding.Estimate;
-import org.warmvat.design.feeding.Hygienisation;
 import org.warmvat.design.gas.Gas;
-import org.warmvat.design.heating.BackupCircuit;
-import org.warmvat.design.heating.BackupSource;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
 import org.warmvat.gas.GasAlong;
@@ -69,16 +66,7 @@ public final class GasFollowed {
 
     /** Whether the gas made decides on heat or on gas put to use, so that low and high gas take runs of their own. */
     public static boolean needsOwnRuns(Design design) {
-        boolean heats = design.backup()
-                .map(BackupCircuit::source)
-                .filter(BackupSource.OWN_GAS::equals)
-                .isPresent();
-        boolean hygienises = design.feed()
-                .hygienisation()
-                .map(Hygienisation::source)
-                .filter(BackupSource.OWN_GAS::equals)
-                .isPresent();
-        return heats || hygienises || design.gas().flatMap(Gas::holder).isPresent();
+        return design.burnsOwnGas() || design.gas().flatMap(Gas::holder).isPresent();
     }
 
     /** The run starts without biodegradable solids. */

@@ -9,10 +9,12 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.IntToLongFunction;
+import java.util.stream.IntStream;
 
 /**
  * Does many tasks on some threads and hands their results over in the order of the tasks, so that nothing depends on how many
@@ -79,6 +81,16 @@ public final class Parallel implements AutoCloseable {
         List<B> results = new ArrayList<>(tasks.size());
         each(tasks.size(), index -> work.apply(tasks.get(index)), results::add);
         return results;
+    }
+
+    /** Work on each of some with each of others, such as designs in weather files: a list for each of the former, in the order of the latter. */
+    public <A, C, B> List<List<B>> cross(List<A> some, List<C> others, BiFunction<A, C, B> work) {
+        int each = others.size();
+        List<Integer> tasks = IntStream.range(0, some.size() * each).boxed().toList();
+        List<B> results = map(tasks, task -> work.apply(some.get(task / each), others.get(task % each)));
+        return IntStream.range(0, some.size())
+                .mapToObj(i -> results.subList(i * each, (i + 1) * each))
+                .toList();
     }
 
     /**

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.warmvat.account.Account;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
-import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Runner;
@@ -50,11 +49,7 @@ public record Steadiness(double limitK, Course asIs, Course steady) {
     }
 
     private static Course course(Design design, Runner runner) {
-        Account account = runner.runIn(design)
-                .account(
-                        new Hours(0, runner.file().hours()),
-                        Account.Keep.SUMS,
-                        runner.file().start());
+        Account account = runner.year(design, Account.Keep.SUMS);
         Period whole = account.whole();
         return new Course(
                 account.warnings().stream()

@@ -51,9 +51,7 @@ public final class Variations {
 
     /** The backup's coil area times a factor; an element in the slurry has none and stays. */
     public static Design withBackupCoilScaled(Design design, double factor) {
-        boolean coil = design.backup()
-                .filter(b -> b.through() instanceof BackupCircuit.Circuit)
-                .isPresent();
+        boolean coil = design.backup().flatMap(BackupCircuit::circuit).isPresent();
         return coil ? scaled(design, "backup.coil.area_m2", factor) : design;
     }
 

@@ -9,7 +9,6 @@ import org.warmvat.design.envelope.Envelope;
 import org.warmvat.design.envelope.Fitting;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.Material;
-import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.tank.Shape;
 import org.warmvat.design.tank.Tank;
 
@@ -46,10 +45,10 @@ public final class BillOfMaterials {
         });
         design.backup().ifPresent(backup -> {
             items.add(new Item("backup heater, rated", backup.ratedW(), "W"));
-            if (backup.through() instanceof BackupCircuit.Circuit circuit) {
+            backup.circuit().ifPresent(circuit -> {
                 items.add(new Item("backup coil, outer area", circuit.coil().areaM2(), "m²"));
                 items.add(new Item("backup pump, electric", circuit.loop().pumpW(), "W"));
-            }
+            });
         });
         items.add(new Item(
                 "mixer's drive, electric while it turns", design.mixer().electricW(), "W"));

@@ -7,6 +7,7 @@ import org.warmvat.envelope.Edges;
 import org.warmvat.envelope.EnvelopeParts;
 import org.warmvat.envelope.FittingLoss;
 import org.warmvat.envelope.LayerChain;
+import org.warmvat.weather.Weather;
 
 /**
  * Steady conductances of a design from slurry to surroundings at some wind and air temperature, W/K. Lid, dry wall and the
@@ -55,6 +56,11 @@ public record Conductances(
                                 .map(fitting -> FittingLoss.of(fitting, FittingLoss.Still.of(design)))
                                 .mapToDouble(FittingLoss::uaWPerK)
                                 .sum());
+    }
+
+    /** The same at the mean wind and air of some weather. */
+    public static Conductances of(Design design, Weather weather) {
+        return of(design, weather.meanWindMPerS(), weather.meanAirC());
     }
 
     private static double film(Boundary boundary, double windMPerS, double airC) {

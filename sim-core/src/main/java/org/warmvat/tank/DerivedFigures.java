@@ -79,9 +79,7 @@ public record DerivedFigures(
     /** The most heat the backup coil passes at set-point: flow limit at the water's mean temperature, W; absent without coil. */
     public static Optional<Double> backupCoilMostW(Design design) {
         return design.backup()
-                .map(BackupCircuit::through)
-                .filter(BackupCircuit.Circuit.class::isInstance)
-                .map(BackupCircuit.Circuit.class::cast)
+                .flatMap(BackupCircuit::circuit)
                 .map(circuit -> pass(
                                 circuit.coil(),
                                 design.adjust().backupCoil(),

@@ -136,6 +136,11 @@ public final class Lines {
 
     private Lines() {}
 
+    /** What an answer turns on: useful net energy where uses of the gas are given, else net energy. */
+    public static Line leading(Books books) {
+        return books.has(Housekeeping.USEFUL_NET) ? Housekeeping.USEFUL_NET : Housekeeping.NET;
+    }
+
     /** All that is lost through envelope and fittings, kWh. */
     public static double lossKWh(Period period) {
         return period.of(EnvelopePart.WALL_LOSS)

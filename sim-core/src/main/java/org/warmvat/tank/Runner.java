@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.warmvat.account.Account;
 import org.warmvat.account.Books;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BeamModifier;
@@ -146,6 +147,11 @@ public final class Runner {
         return new Hours(first, first + hours);
     }
 
+    /** The whole file after a run-in, added up. */
+    public Account year(Design design, Account.Keep keep) {
+        return runIn(design).account(new Hours(0, file.hours()), keep, file.start());
+    }
+
     /** The lines, balances and columns that runs of a design have. */
     public Books books(Design design) {
         return new Books(network(design, Supplied.BY_DESIGN, guest).network(), Lines.ORDER);
@@ -158,8 +164,7 @@ public final class Runner {
 
     /** Whole days of run-in: from the thermal time constant, but no longer than the file. */
     public static int runInDays(Design design, Weather weather) {
-        double ua = Conductances.of(design, weather.meanWindMPerS(), weather.meanAirC())
-                .totalWPerK();
+        double ua = Conductances.of(design, weather).totalWPerK();
         int days = design.runIn().daysFor(design.contentsHeatCapacityJPerK() / ua);
         return Math.min(days, weather.hours() / HOURS_PER_DAY);
     }

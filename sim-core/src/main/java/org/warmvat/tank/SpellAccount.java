@@ -57,20 +57,19 @@ final class SpellAccount {
     private void declare(String spell, IntPredicate hours) {
         assembly.declare().during(line(spell, "days", "days", Unit.TIMES), hours, hour -> 1 / HOURS_PER_DAY);
         int methane = assembly.meter(GasPart.METHANE);
-        assembly.declare()
-                .during(line(spell, "methane_nm3", "methane", Unit.NM3), hours, hour -> hour.applyAsDouble(methane));
+        assembly.declare().during(line(spell, "methane_nm3", "methane", Unit.NM3), hours, hour -> hour.meter(methane));
         assembly.declare()
                 .during(
                         line(spell, "gas_energy_kwh", "gas energy", Unit.KWH),
                         hours,
-                        hour -> Unit.KWH.of(GasEnergy.METHANE_J_PER_NM3 * hour.applyAsDouble(methane)));
+                        hour -> Unit.KWH.of(GasEnergy.METHANE_J_PER_NM3 * hour.meter(methane)));
         int power = assembly.meter(BackupPart.BACKUP_POWER);
         double efficiency = design.backup().map(BackupCircuit::efficiency).orElse(1.0);
         assembly.declare()
                 .during(
                         line(spell, "backup_bought_kwh", "bought for the backup", Unit.KWH),
                         hours,
-                        hour -> Unit.KWH.of(hour.applyAsDouble(power) / efficiency));
+                        hour -> Unit.KWH.of(hour.meter(power) / efficiency));
     }
 
     private static Line line(String spell, String key, String name, Unit unit) {

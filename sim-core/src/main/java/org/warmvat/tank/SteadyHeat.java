@@ -8,6 +8,7 @@ import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.feeding.FeedStream;
+import org.warmvat.weather.Weather;
 
 /** Handbook sums of heat at set-point in steady cold air: what a builder would work out by hand. */
 public final class SteadyHeat {
@@ -21,6 +22,11 @@ public final class SteadyHeat {
         double setpointC = design.control().setpointC();
         return (conductances.totalWPerK() - conductances.floorWPerK()) * (setpointC - aroundC(design, airC))
                 + conductances.floorWPerK() * (setpointC - underC(design, airC));
+    }
+
+    /** Loss and feed together in air of a temperature, W, at the mean wind and air of some weather. */
+    public static double needW(Design design, Weather weather, double airC) {
+        return lossW(design, Conductances.of(design, weather), airC) + feedW(design, airC);
     }
 
     /** Temperature around the tank, C: the room's where it stands in one, else the air's. */

@@ -163,13 +163,7 @@ public record TankNetwork(
 
     /** Share of the holder kept for the tank's own heat: nothing where nothing of the design draws own gas. */
     private static double reserveShare(Gas gas, Design design) {
-        boolean heater =
-                design.backup().filter(b -> b.source() == BackupSource.OWN_GAS).isPresent();
-        boolean batch = design.feed()
-                .hygienisation()
-                .filter(h -> h.source() == BackupSource.OWN_GAS)
-                .isPresent();
-        return heater || batch ? gas.holder().orElseThrow().reserveShare() : 0;
+        return design.burnsOwnGas() ? gas.holder().orElseThrow().reserveShare() : 0;
     }
 
     /** What a heater burns: its own gas is the holder's where there is one. */

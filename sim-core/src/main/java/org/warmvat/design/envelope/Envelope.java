@@ -27,6 +27,9 @@ public record Envelope(
 
         @Key EnvelopeRules rules) {
 
+    /** Keys of its parts. */
+    public static final List<String> PARTS = List.of("wall", "lid", "floor");
+
     private static final String INSULATION = "envelope.insulation_mm";
 
     /** An envelope of three lists of layers. */
@@ -53,6 +56,16 @@ public record Envelope(
     /** Layers of the base, each with its sub-nodes. */
     public List<Layer> floor() {
         return rules.cut(layers.floor());
+    }
+
+    /** Layers of a part by its key, each with its sub-nodes. */
+    public List<Layer> part(String key) {
+        return switch (key) {
+            case "wall" -> wall();
+            case "lid" -> lid();
+            case "floor" -> floor();
+            default -> throw new IllegalArgumentException(key + ", expected one of " + PARTS);
+        };
     }
 
     /** Layers of wall, lid and base as they are stated. */
@@ -246,13 +259,11 @@ public record Envelope(
         }
         Map<String, Double> listed = new LinkedHashMap<>(numbers);
         listed.remove(INSULATION);
-        List<String> parts = List.of("wall", "lid", "floor");
-        List<List<Layer>> sides = List.of(wall(), lid(), floor());
-        for (int part = 0; part < parts.size(); part++) {
-            List<Layer> own = sides.get(part);
-            String path = "envelope." + parts.get(part) + "[";
-            rules().mainInsulation(own)
-                    .ifPresent(main -> listed.putIfAbsent(path + own.indexOf(main) + "].thickness_mm", thicknessMm));
+        for (String part : PARTS) {
+            List<Layer> own = part(part);
+            rules.mainInsulation(own)
+                    .ifPresent(main -> listed.putIfAbsent(
+                            "envelope." + part + "[" + own.indexOf(main) + "].thickness_mm", thicknessMm));
         }
         if (listed.size() == numbers.size() - 1) {
             throw new Refused.NoNumber(INSULATION, "has no place: nothing in this design insulates");

@@ -100,6 +100,11 @@ public record Gas(
                         + Shown.number(temperatures.leastC()) + " and " + Shown.number(temperatures.mostC()) + " C");
     }
 
+    /** Whether uses of it are given. */
+    public boolean isUsed() {
+        return !uses.isEmpty();
+    }
+
     /** How far the gas cools in its pipe, if its water is to be computed. */
     public Optional<Condensate> condensate() {
         return pipe.map(GasPipe::coolsTo);

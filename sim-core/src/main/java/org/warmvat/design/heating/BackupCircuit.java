@@ -1,5 +1,6 @@
 package org.warmvat.design.heating;
 
+import java.util.Optional;
 import org.warmvat.design.keys.Key;
 import org.warmvat.design.keys.Ranges;
 import org.warmvat.design.keys.Word;
@@ -52,6 +53,11 @@ public record BackupCircuit(
     /** Refuses numbers out of range. */
     public BackupCircuit {
         Ranges.check(BackupCircuit.class, source, efficiency, ratedW, allowedHours, through);
+    }
+
+    /** The water circuit, where the heat gets in through one. */
+    public Optional<Circuit> circuit() {
+        return through instanceof Circuit circuit ? Optional.of(circuit) : Optional.empty();
     }
 
     /** How the heat gets into the contents. */

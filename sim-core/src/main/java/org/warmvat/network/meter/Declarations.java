@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntPredicate;
-import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -18,13 +17,11 @@ public final class Declarations {
     private final List<Meter> meters = new ArrayList<>();
     private final List<Store> stores = new ArrayList<>();
     private final List<Figure> figures = new ArrayList<>();
-    private final List<Judgement> judgements = new ArrayList<>();
+    private final List<Followed<Hour>> hourly = new ArrayList<>();
+    private final List<Followed<Sums>> daily = new ArrayList<>();
+    private final List<Check> checks = new ArrayList<>();
     private final List<Temperature> temperatures = new ArrayList<>();
     private final List<Watched> watched = new ArrayList<>();
-    private final List<DayCheck> dayChecks = new ArrayList<>();
-    private final List<Chosen> chosen = new ArrayList<>();
-    private final List<Integer> endsOfHours = new ArrayList<>();
-    private final List<ToDoubleFunction<Sums>> days = new ArrayList<>();
     private final List<Content> contents = new ArrayList<>();
 
     /**
@@ -47,14 +44,15 @@ public final class Declarations {
     public record Figure(Line line, ToDoubleFunction<Sums> value) {}
 
     /**
-     * Something judged hour by hour from what the meters counted.
+     * A warning of hours or days above a mark.
      *
-     * @param key name of its warning
-     * @param value the value of an hour, given the integral of each meter
-     * @param limit above which an hour counts
-     * @param sentence what is said when any hour counted, given the hours and the highest value
+     * @param key its name
+     * @param worst the highest value of a run
+     * @param above how many hours or days of it were above each mark, the least mark first
+     * @param sentence what is said when any was above the first
      */
-    public record Judgement(String key, ToDoubleFunction<IntToDoubleFunction> value, double limit, Sentence sentence) {}
+    public record Check(
+            String key, ToDoubleFunction<Sums> worst, List<ToDoubleFunction<Sums>> above, Sentence sentence) {}
 
     /**
      * A column of temperatures at the ends of hours.
@@ -64,24 +62,6 @@ public final class Declarations {
      * @param known the temperature as a function of time, where there is no node
      */
     public record Temperature(String column, int node, Optional<DoubleUnaryOperator> known) {}
-
-    /**
-     * Something judged day by day.
-     *
-     * @param key name of its warning
-     * @param value what is judged of a day
-     * @param marks marks above which a day counts, the least first
-     * @param sentence what is said when any day was above the first mark
-     */
-    public record DayCheck(String key, ToDoubleFunction<Sums> value, List<Double> marks, Sentence sentence) {}
-
-    /**
-     * Something added up over chosen hours only.
-     *
-     * @param hour whether an hour counts, by its index in the weather file
-     * @param value what is added, given the integral of each meter over the hour
-     */
-    public record Chosen(IntPredicate hour, ToDoubleFunction<IntToDoubleFunction> value) {}
 
     /**
      * A column of what a stock holds at the ends of hours, or of the seconds for which a watch held in each.
@@ -140,45 +120,60 @@ public final class Declarations {
         }
     }
 
+    /** Follows something from hour to hour. */
+    private ToDoubleFunction<Sums> ofHours(Followed.Over over, ToDoubleFunction<Hour> value) {
+        int index = hourly.size();
+        hourly.add(new Followed<>(over, value));
+        return sums -> sums.ofHours(index);
+    }
+
+    /** Follows something from day to day. */
+    private ToDoubleFunction<Sums> ofDays(Followed.Over over, ToDoubleFunction<Sums> value) {
+        int index = daily.size();
+        daily.add(new Followed<>(over, value));
+        return sums -> sums.ofDays(index);
+    }
+
     /** Starts of a switch. */
     public void starts(int index, Line line) {
-        figure(line, sums -> sums.starts(index));
+        figure(line, ofHours(Followed.Over.SUM, hour -> hour.starts(index)));
     }
 
-    /** Judges each hour; the lines tell the highest value and the hours above the limit. */
-    public void judgeHours(Judgement judgement, Line highest, Line hoursAbove) {
-        int index = judgements.size();
-        judgements.add(judgement);
-        figure(highest, sums -> sums.highest(index));
-        figure(hoursAbove, sums -> sums.hoursAbove(index));
+    /** A value of each hour, of which two lines tell the highest and the hours above a limit, and a warning of these. */
+    public void judgeHours(
+            String key, ToDoubleFunction<Hour> value, double limit, Sentence sentence, Line highest, Line hoursAbove) {
+        ToDoubleFunction<Sums> worst = ofHours(Followed.Over.PEAK, value);
+        ToDoubleFunction<Sums> above = ofHours(Followed.Over.SUM, hour -> value.applyAsDouble(hour) > limit ? 1 : 0);
+        figure(highest, worst);
+        figure(hoursAbove, above);
+        checks.add(new Check(key, worst, List.of(above), sentence));
     }
 
-    /** Judges each day. */
+    /** A value of each day, with a warning of those above marks, the least mark first. */
     public void judgeDays(String key, ToDoubleFunction<Sums> value, List<Double> marks, Sentence sentence) {
-        dayChecks.add(new DayCheck(key, value, List.copyOf(marks), sentence));
+        ToDoubleFunction<Sums> worst = ofDays(Followed.Over.PEAK, value);
+        List<ToDoubleFunction<Sums>> above = marks.stream()
+                .map(mark -> ofDays(Followed.Over.SUM, day -> value.applyAsDouble(day) > mark ? 1 : 0))
+                .toList();
+        checks.add(new Check(key, worst, above, sentence));
     }
 
     /** A line added up over chosen hours only, such as those of a spell. */
-    public void during(Line line, IntPredicate hour, ToDoubleFunction<IntToDoubleFunction> value) {
-        int index = chosen.size();
-        chosen.add(new Chosen(hour, value));
-        figure(line, sums -> sums.chosen(index));
+    public void during(Line line, IntPredicate chosen, ToDoubleFunction<Hour> value) {
+        figure(line, ofHours(Followed.Over.SUM, hour -> chosen.test(hour.hour()) ? value.applyAsDouble(hour) : 0));
     }
 
     /** Lowest, mean and highest of a node's temperatures at the ends of hours. */
     public void endsOfHours(int node, Line least, Line mean, Line most) {
-        int index = endsOfHours.size();
-        endsOfHours.add(node);
-        figure(least, sums -> sums.leastEndC(index));
-        figure(mean, sums -> sums.meanEndC(index));
-        figure(most, sums -> sums.mostEndC(index));
+        figure(least, ofHours(Followed.Over.LEAST, hour -> hour.endC(node)));
+        ToDoubleFunction<Sums> sum = ofHours(Followed.Over.SUM, hour -> hour.endC(node));
+        figure(mean, sums -> sum.applyAsDouble(sums) / sums.hours());
+        figure(most, ofHours(Followed.Over.MOST, hour -> hour.endC(node)));
     }
 
     /** The largest of a day's value. */
     public void greatestDay(Line line, ToDoubleFunction<Sums> day) {
-        int index = days.size();
-        days.add(day);
-        figure(line, sums -> sums.greatestDay(index));
+        figure(line, ofDays(Followed.Over.PEAK, day));
     }
 
     /** What a stock holds at the ends of hours in a column of the hourly table. */
@@ -216,29 +211,19 @@ public final class Declarations {
         return figures;
     }
 
-    /** What is judged hour by hour. */
-    public List<Judgement> judgements() {
-        return judgements;
+    /** What is followed from hour to hour. */
+    public List<Followed<Hour>> hourly() {
+        return hourly;
     }
 
-    /** What is judged day by day. */
-    public List<DayCheck> dayChecks() {
-        return dayChecks;
+    /** What is followed from day to day. */
+    public List<Followed<Sums>> daily() {
+        return daily;
     }
 
-    /** What is added up over chosen hours. */
-    public List<Chosen> chosen() {
-        return chosen;
-    }
-
-    /** Nodes looked at at the ends of hours. */
-    public List<Integer> endsOfHours() {
-        return endsOfHours;
-    }
-
-    /** What is compared day by day. */
-    public List<ToDoubleFunction<Sums>> days() {
-        return days;
+    /** What is warned of by hours or days above marks. */
+    public List<Check> checks() {
+        return checks;
     }
 
     /** Columns of stocks and watches. */

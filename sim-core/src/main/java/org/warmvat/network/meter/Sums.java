@@ -12,9 +12,6 @@ public interface Sums {
     /** How long a watched condition held, s. */
     double watchS(int watch);
 
-    /** How often a switch went on. */
-    int starts(int index);
-
     /** How much warmer a node was at the end than at the beginning, K. */
     double riseK(int node);
 
@@ -27,26 +24,11 @@ public interface Sums {
     /** Highest slurry temperature, °C. */
     double slurryMostC();
 
-    /** Highest value of an hourly judgement. */
-    double highest(int judgement);
+    /** What was kept of something followed from hour to hour. */
+    double ofHours(int index);
 
-    /** Hours whose value of an hourly judgement was above its limit. */
-    double hoursAbove(int judgement);
-
-    /** What was added up over chosen hours. */
-    double chosen(int index);
-
-    /** Lowest temperature of a node at the ends of hours, °C. */
-    double leastEndC(int index);
-
-    /** Mean of the same. */
-    double meanEndC(int index);
-
-    /** Highest of the same. */
-    double mostEndC(int index);
-
-    /** Largest of a day's value. */
-    double greatestDay(int index);
+    /** What was kept of something followed from day to day. */
+    double ofDays(int index);
 
     /** A line of the results. */
     double of(Line line);

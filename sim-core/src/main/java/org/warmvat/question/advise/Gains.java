@@ -93,12 +93,10 @@ final class Gains {
 
     private Optional<Recommendation> insulation(Payback steps) {
         String part = PaybackStudy.foamOf(design).orElseThrow();
-        List<Layer> layers = switch (part) {
-            case "wall" -> design.envelope().wall();
-            case "lid" -> design.envelope().lid();
-            default -> design.envelope().floor();
-        };
-        Layer main = design.envelope().rules().mainInsulation(layers).orElseThrow();
+        Layer main = design.envelope()
+                .rules()
+                .mainInsulation(design.envelope().part(part))
+                .orElseThrow();
         double ownMm = MM_PER_M * main.thicknessM();
         OptionalDouble to = paying(steps, ownMm);
         if (to.isEmpty()) {

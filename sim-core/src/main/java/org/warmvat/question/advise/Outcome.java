@@ -15,6 +15,7 @@ import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.year.BriefYear;
 import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Lines;
 import org.warmvat.tank.Money;
 
 /**
@@ -71,7 +72,10 @@ public record Outcome(Energies energy, Hours hours, double highestC, List<Warnin
                 aYear(years, BackupPart.BOUGHT),
                 aYear(years, Meter.ELECTRICITY),
                 aYear(years, GasPart.METHANE_MADE),
-                design.gas().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(net(years)),
+                design.gas().isEmpty()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(
+                                aYear(years, Lines.leading(years.get(0).year().books()))),
                 aYear(years, year -> Money.of(design, year).balance()));
         Hours hours = new Hours(
                 aYear(years, Housekeeping.BELOW_FLOOR_HOURS),
@@ -89,11 +93,6 @@ public record Outcome(Energies energy, Hours hours, double highestC, List<Warnin
                         .max()
                         .orElseThrow(),
                 Warnings.worst(years.stream().map(BriefYear::warnings).toList()));
-    }
-
-    private static double net(List<BriefYear> years) {
-        boolean useful = years.get(0).year().has(Housekeeping.USEFUL_NET);
-        return aYear(years, useful ? Housekeeping.USEFUL_NET : Housekeeping.NET);
     }
 
     private static double aYear(List<BriefYear> years, Line line) {

@@ -3,7 +3,6 @@ package org.warmvat.question.advise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.engine.EngineFailure;
@@ -56,15 +55,10 @@ final class Trials {
         for (Recommendation.Change change : changes) {
             made(change).ifPresent(changed -> made.add(new Made(change, changed)));
         }
-        List<Integer> tasks =
-                IntStream.range(0, made.size() * runners.size()).boxed().toList();
-        List<Optional<BriefYear>> run = parallel.map(
-                tasks, task -> run(made.get(task / runners.size()).design(), runners.get(task % runners.size())));
+        List<List<Optional<BriefYear>>> run = parallel.cross(made, runners, (one, runner) -> run(one.design(), runner));
         List<Tried> tried = new ArrayList<>();
         for (int i = 0; i < made.size(); i++) {
-            List<BriefYear> own = run.subList(i * runners.size(), (i + 1) * runners.size()).stream()
-                    .flatMap(Optional::stream)
-                    .toList();
+            List<BriefYear> own = run.get(i).stream().flatMap(Optional::stream).toList();
             if (own.size() == runners.size()) {
                 tried.add(new Tried(made.get(i).change(), Outcome.of(made.get(i).design(), own)));
             }

@@ -1,11 +1,8 @@
 package org.warmvat.question.backup;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.function.BiFunction;
 import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 import org.warmvat.account.Account;
@@ -49,7 +46,6 @@ public final class BackupStudy {
     private static final double UNLIMITED_W = 1e6;
 
     private static final double SMALLER = 0.9;
-    private static final double SAME_HOURS = 1;
     private static final int HOURS_PER_DAY = 24;
     private static final int BEFORE_H = 7 * HOURS_PER_DAY;
     private static final int AFTER_H = 4 * HOURS_PER_DAY;
@@ -115,7 +111,7 @@ public final class BackupStudy {
     private BackupResult.Handbook handbook(Site site) {
         Weather weather = site.year().weather(design);
         double coldC = ColdSpell.coldestDayC(weather);
-        Conductances ua = Conductances.of(design, weather.meanWindMPerS(), weather.meanAirC());
+        Conductances ua = Conductances.of(design, weather);
         return new BackupResult.Handbook(coldC, SteadyHeat.lossW(design, ua, coldC), SteadyHeat.feedW(design, coldC));
     }
 
@@ -132,7 +128,7 @@ public final class BackupStudy {
     public static BackupResult run(
             Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel)
             throws StudyRefused {
-        checkAll(asked, files, question.warmUp().days());
+        StudyRefused.check(asked, files, question.warmUp().days());
         return new BackupStudy(asked, files, engine, question, parallel).result();
     }
 
@@ -144,29 +140,10 @@ public final class BackupStudy {
     public static BackupResult.Need need(
             Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel)
             throws StudyRefused {
-        checkAll(asked, files, question.warmUp().days());
+        StudyRefused.check(asked, files, question.warmUp().days());
         BackupStudy study = new BackupStudy(asked, files, engine, question, parallel);
         List<Double> powers = study.powers();
         return study.need(powers, study.points(powers));
-    }
-
-    private static void checkAll(Design asked, List<Weather> files, int warmUpDays) throws StudyRefused {
-        List<String> faults = new ArrayList<>();
-        for (int i = 0; i < files.size(); i++) {
-            String which = files.size() == 1 ? "" : "weather file " + (i + 1) + " of " + files.size() + ": ";
-            try {
-                StudyRefused.check(asked, files.get(i));
-            } catch (StudyRefused refused) {
-                refused.faults().forEach(fault -> faults.add(which + fault));
-            }
-            if (files.get(i).hours() < warmUpDays * HOURS_PER_DAY) {
-                faults.add(which + "weather: covers " + files.get(i).hours() + " hours, expected at least the "
-                        + warmUpDays + " days of the warm-up");
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new StudyRefused(faults);
-        }
     }
 
     private BackupResult result() {
@@ -178,7 +155,11 @@ public final class BackupStudy {
                 need,
                 coil(need.smallestW().isEmpty()),
                 new BackupResult.Curve(
-                        neverWorse(points), points, inEach(need.chosenW().orElse(UNLIMITED_W))),
+                        Threshold.neverWorse(points.stream()
+                                .map(BackupResult.Point::shortHours)
+                                .toList()),
+                        points,
+                        inEach(List.of(need.chosenW().orElse(UNLIMITED_W))).get(0)),
                 warmUps(need.chosenW().orElse(UNLIMITED_W)),
                 spell(need, points),
                 handbook);
@@ -207,25 +188,15 @@ public final class BackupStudy {
     }
 
     private List<BackupResult.Point> points(List<Double> powers) {
-        List<BackupResult.Point> each =
-                inEachFile(powers, (site, power) -> point(power, account(site.year(), with(site, power))));
-        List<BackupResult.Point> worst = new ArrayList<>();
-        for (int i = 0; i < each.size(); i += sites.size()) {
-            List<BackupResult.Point> files = each.subList(i, i + sites.size());
-            worst.add(files.stream().reduce(BackupStudy::worse).orElseThrow());
-        }
-        return worst;
+        return inEach(powers).stream()
+                .map(files -> files.stream().reduce(BackupStudy::worse).orElseThrow())
+                .toList();
     }
 
-    private List<BackupResult.Point> inEach(double power) {
-        return inEachFile(List.of(power), (site, watts) -> point(watts, account(site.year(), with(site, watts))));
-    }
-
-    /** Work on each power in each file, the files of a power side by side. */
-    private <B> List<B> inEachFile(List<Double> powers, BiFunction<Site, Double, B> work) {
-        List<Integer> tasks =
-                IntStream.range(0, powers.size() * sites.size()).boxed().toList();
-        return parallel.map(tasks, task -> work.apply(sites.get(task % sites.size()), powers.get(task / sites.size())));
+    /** Each power in each of the files. */
+    private List<List<BackupResult.Point>> inEach(List<Double> powers) {
+        return parallel.cross(
+                powers, sites, (power, site) -> point(power, site.year().year(with(site, power), Account.Keep.SUMS)));
     }
 
     private static BackupResult.Point worse(BackupResult.Point a, BackupResult.Point b) {
@@ -235,12 +206,6 @@ public final class BackupStudy {
                 Math.max(a.shortKelvinHours(), b.shortKelvinHours()),
                 Math.max(a.boughtKWh(), b.boughtKWh()),
                 Warnings.worst(List.of(a.warnings(), b.warnings())));
-    }
-
-    private static Account account(Runner runner, Design some) {
-        Hours hours = new Hours(0, runner.file().hours());
-        return runner.runIn(some)
-                .account(hours, Account.Keep.SUMS, runner.file().start());
     }
 
     private static BackupResult.Point point(double power, Account account) {
@@ -279,17 +244,10 @@ public final class BackupStudy {
 
     /** The smallest power that meets a demand, from the ladder or above it; absent when not even an unlimited one does. */
     private OptionalDouble smallest(List<Double> powers, List<Boolean> holds, DoublePredicate demand) {
-        OptionalInt first = Threshold.firstFromWhichAllHold(holds);
-        if (first.isPresent() && first.getAsInt() == 0) {
-            return OptionalDouble.of(0);
-        }
-        if (first.isPresent()) {
-            int rung = first.getAsInt();
-            return OptionalDouble.of(Threshold.narrowed(powers.get(rung - 1), powers.get(rung), demand, parallel));
-        }
-        return demand.test(UNLIMITED_W)
+        OptionalDouble onLadder = Threshold.onLadder(powers, holds, demand, parallel);
+        return onLadder.isEmpty() && demand.test(UNLIMITED_W)
                 ? OptionalDouble.of(Threshold.narrowed(powers.get(powers.size() - 1), UNLIMITED_W, demand, parallel))
-                : OptionalDouble.empty();
+                : onLadder;
     }
 
     private OptionalDouble common(OptionalDouble floorW, OptionalDouble warmUpW) {
@@ -318,19 +276,14 @@ public final class BackupStudy {
 
     private OptionalDouble areaM2() {
         return design.backup()
-                .map(BackupCircuit::through)
-                .filter(BackupCircuit.Circuit.class::isInstance)
-                .map(through -> OptionalDouble.of(
-                        ((BackupCircuit.Circuit) through).coil().areaM2()))
+                .flatMap(BackupCircuit::circuit)
+                .map(circuit -> OptionalDouble.of(circuit.coil().areaM2()))
                 .orElseGet(OptionalDouble::empty);
     }
 
     private OptionalDouble neededCoilFactor() {
-        OptionalInt first = Threshold.firstFromWhichAllHold(parallel.map(COILS, this::coilIsEnough));
-        return first.isEmpty() || first.getAsInt() == 0
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Threshold.narrowed(
-                        COILS.get(first.getAsInt() - 1), COILS.get(first.getAsInt()), this::coilIsEnough, parallel));
+        List<Boolean> enough = parallel.map(COILS, this::coilIsEnough);
+        return enough.get(0) ? OptionalDouble.empty() : Threshold.onLadder(COILS, enough, this::coilIsEnough, parallel);
     }
 
     private boolean coilIsEnough(double factor) {
@@ -339,11 +292,6 @@ public final class BackupStudy {
                 .toList();
         return IntStream.range(0, sites.size())
                 .allMatch(i -> warmsUp(sites.get(i), scaled.get(i)) && holdsFloor(sites.get(i), scaled.get(i)));
-    }
-
-    private static boolean neverWorse(List<BackupResult.Point> points) {
-        return IntStream.range(1, points.size())
-                .allMatch(i -> points.get(i).shortHours() <= points.get(i - 1).shortHours() + SAME_HOURS);
     }
 
     private List<HoldResult.WarmUp> warmUps(double power) {
@@ -361,7 +309,7 @@ public final class BackupStudy {
         double largest = points.get(points.size() - 1).ratedW();
         double chosenW = need.chosenW().orElse(largest);
         double smallerW = SMALLER * need.forFloorW().orElse(largest);
-        List<Account> accounts = parallel.map(sites, site -> account(site.year(), with(site, smallerW)));
+        List<Account> accounts = parallel.map(sites, site -> site.year().year(with(site, smallerW), Account.Keep.SUMS));
         int file = IntStream.range(0, sites.size())
                 .boxed()
                 .min(Comparator.comparingDouble(i -> accounts.get(i).whole().of(Housekeeping.LEAST_C)))

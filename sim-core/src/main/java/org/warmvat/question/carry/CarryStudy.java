@@ -21,7 +21,6 @@ import org.warmvat.question.ShortHours;
 import org.warmvat.question.Threshold;
 import org.warmvat.question.Variations;
 import org.warmvat.question.Window;
-import org.warmvat.tank.Conductances;
 import org.warmvat.tank.Course;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Runner;
@@ -50,7 +49,6 @@ public final class CarryStudy {
     private static final int HOURS_PER_DAY = 24;
     private static final double KWH_PER_W_H = 1e-3;
     private static final int RUNGS = 12;
-    private static final double SAME_HOURS = 1;
     private static final double ELEMENT_W_PER_W = 5;
 
     private final Design design;
@@ -206,9 +204,7 @@ public final class CarryStudy {
     /** An element large enough never to be short of power. */
     private double elementW() {
         Weather weather = runner.weather(design);
-        Conductances ua = Conductances.of(design, weather.meanWindMPerS(), weather.meanAirC());
-        double coldC = ColdSpell.coldestDayC(weather);
-        double handbook = SteadyHeat.lossW(design, ua, coldC) + SteadyHeat.feedW(design, coldC);
+        double handbook = SteadyHeat.needW(design, weather, ColdSpell.coldestDayC(weather));
         return Math.max(100, ELEMENT_W_PER_W * handbook);
     }
 
@@ -257,26 +253,21 @@ public final class CarryStudy {
         List<Boolean> holds = tried.stream()
                 .map(one -> one.shortHours() <= question.shortHours())
                 .toList();
-        OptionalInt first = Threshold.firstFromWhichAllHold(holds);
-        OptionalDouble smallest = first.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Threshold.narrowed(
-                        first.getAsInt() == 0 ? 0 : ladder.get(first.getAsInt() - 1),
-                        ladder.get(first.getAsInt()),
-                        area -> shortHours(withArea(area), window.hours().first()) <= question.shortHours(),
-                        parallel));
+        OptionalDouble smallest = Threshold.onLadder(
+                ladder,
+                holds,
+                area -> shortHours(withArea(area), window.hours().first()) <= question.shortHours(),
+                parallel);
         Optional<CarryResult.Price> price =
                 smallest.isPresent() ? Optional.of(price(course(withArea(smallest.getAsDouble())))) : Optional.empty();
-        return new CarryResult.Area(areaM2(), boundM2, smallest, price, neverWorse(tried), tried);
-    }
-
-    private static boolean neverWorse(List<CarryResult.Tried> tried) {
-        for (int i = 1; i < tried.size(); i++) {
-            if (tried.get(i).shortHours() > tried.get(i - 1).shortHours() + SAME_HOURS) {
-                return false;
-            }
-        }
-        return true;
+        return new CarryResult.Area(
+                areaM2(),
+                boundM2,
+                smallest,
+                price,
+                Threshold.neverWorse(
+                        tried.stream().map(CarryResult.Tried::shortHours).toList()),
+                tried);
     }
 
     private Design withArea(double areaM2) {

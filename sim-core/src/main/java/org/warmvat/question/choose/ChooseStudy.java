@@ -103,7 +103,8 @@ public final class ChooseStudy {
     public static ChooseResult run(
             Catalogue catalogue, Aim by, List<Weather> files, Engine engine, Way way, Parallel parallel)
             throws StudyRefused {
-        check(catalogue, files);
+        StudyRefused.check(
+                catalogue.drawn(), files, catalogue.limits().warmUpDays().orElse(0));
         return new ChooseStudy(catalogue, by, files, engine, parallel, way).result();
     }
 
@@ -119,29 +120,10 @@ public final class ChooseStudy {
     public static int runPart(
             Catalogue catalogue, Aim by, List<Weather> files, Engine engine, Parallel parallel, int part, int parts)
             throws StudyRefused {
-        check(catalogue, files);
+        StudyRefused.check(
+                catalogue.drawn(), files, catalogue.limits().warmUpDays().orElse(0));
         ChooseStudy study = new ChooseStudy(catalogue, by, files, engine, parallel, Way.USUAL);
         return study.part(part, parts);
-    }
-
-    private static void check(Catalogue catalogue, List<Weather> files) throws StudyRefused {
-        List<String> faults = new ArrayList<>();
-        for (int i = 0; i < files.size(); i++) {
-            String which = files.size() == 1 ? "" : "weather file " + (i + 1) + " of " + files.size() + ": ";
-            try {
-                StudyRefused.check(catalogue.drawn(), files.get(i));
-            } catch (StudyRefused refused) {
-                refused.faults().forEach(fault -> faults.add(which + fault));
-            }
-            double days = catalogue.limits().warmUpDays().orElse(0);
-            if (files.get(i).hours() < days * HOURS_PER_DAY) {
-                faults.add(which + "weather: covers " + files.get(i).hours() + " hours, expected at least the "
-                        + (int) Math.ceil(days) + " days of the warm-up");
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new StudyRefused(faults);
-        }
     }
 
     private int part(int part, int parts) {

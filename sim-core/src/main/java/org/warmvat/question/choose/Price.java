@@ -62,7 +62,7 @@ public record Price(double each, double perM2, double perM2Mm) {
 
     /** The part of the envelope that all keys belong to; empty for the whole of it. */
     private static String part(Set<String> keys) {
-        for (String part : new String[] {"wall", "lid", "floor"}) {
+        for (String part : Envelope.PARTS) {
             if (keys.stream().allMatch(key -> key.startsWith("envelope." + part))) {
                 return part;
             }

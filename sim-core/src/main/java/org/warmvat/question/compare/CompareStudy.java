@@ -11,7 +11,6 @@ import org.warmvat.account.Account;
 import org.warmvat.design.Design;
 import org.warmvat.design.keys.Values;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.Hours;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.compare.CompareResult.Column;
 import org.warmvat.question.compare.CompareResult.Difference;
@@ -59,12 +58,8 @@ public final class CompareStudy {
         Set<String> faults = new LinkedHashSet<>();
         for (int design = 0; design < designs.size(); design++) {
             for (int file = 0; file < files.size(); file++) {
-                try {
-                    StudyRefused.check(designs.get(design), files.get(file));
-                } catch (StudyRefused refused) {
-                    String which = "design " + (design + 1) + " in weather file " + (file + 1) + ": ";
-                    refused.faults().forEach(fault -> faults.add(which + fault));
-                }
+                String which = "design " + (design + 1) + " in weather file " + (file + 1) + ": ";
+                StudyRefused.fault(designs.get(design), files.get(file)).ifPresent(fault -> faults.add(which + fault));
             }
         }
         if (!faults.isEmpty()) {
@@ -74,8 +69,7 @@ public final class CompareStudy {
 
     private static Column column(int number, int file, Design design, Runner runner) {
         Weather weather = runner.weather(design);
-        Account account =
-                runner.runIn(design).account(new Hours(0, weather.hours()), Account.Keep.HOURS, weather.start());
+        Account account = runner.year(design, Account.Keep.HOURS);
         return new Column(
                 number, file, design, weather, account.whole(), account.months(), account.days(), account.warnings());
     }

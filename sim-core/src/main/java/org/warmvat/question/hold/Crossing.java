@@ -3,6 +3,8 @@ package org.warmvat.question.hold;
 import java.util.OptionalDouble;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.HourSink;
+import org.warmvat.engine.Hours;
+import org.warmvat.tank.TankRun;
 
 /** Listens for the moment at which the slurry reaches a temperature, and ends the run there. */
 public final class Crossing implements HourSink {
@@ -13,20 +15,27 @@ public final class Crossing implements HourSink {
     private int hours;
     private OptionalDouble reached = OptionalDouble.empty();
 
-    /**
-     * Listens from a start.
-     *
-     * @param goalC temperature to reach, °C
-     * @param falling whether from above
-     * @param startC slurry temperature at the start, °C
-     */
-    Crossing(double goalC, boolean falling, double startC) {
+    private Crossing(double goalC, boolean falling, double startC) {
         this.goalC = goalC;
         this.falling = falling;
         beforeC = startC;
         if (falling ? startC <= goalC : startC >= goalC) {
             reached = OptionalDouble.of(0);
         }
+    }
+
+    /**
+     * Hours that a run takes to reach a temperature from its present state, along a straight line within the hour; absent when it does not.
+     *
+     * @param falling whether from above
+     * @param hours how long it is followed
+     */
+    static OptionalDouble of(TankRun run, double goalC, boolean falling, Hours hours) {
+        Crossing crossing = new Crossing(goalC, falling, run.slurryC());
+        if (crossing.reached.isEmpty()) {
+            run.over(hours, crossing);
+        }
+        return crossing.reached;
     }
 
     @Override
@@ -41,10 +50,5 @@ public final class Crossing implements HourSink {
         beforeC = endC;
         hours++;
         return reached.isEmpty();
-    }
-
-    /** Hours from the start, along a straight line within the hour; absent while not reached. */
-    OptionalDouble hours() {
-        return reached;
     }
 }

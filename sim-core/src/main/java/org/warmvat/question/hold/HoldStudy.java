@@ -117,13 +117,12 @@ public final class HoldStudy {
     }
 
     private HoldResult result(List<Integer> starts, int leftOut) {
-        List<State> states = new ArrayList<>();
-        Network network = healthy(starts.get(starts.size() - 1), states);
+        Healthy healthy = healthy(starts.get(starts.size() - 1));
         List<HoldResult.Failure> failures = new ArrayList<>();
         if (design.backup().isPresent()) {
-            failures.add(failure(HoldResult.Cause.HEATER, starts, states, network));
+            failures.add(failure(HoldResult.Cause.HEATER, starts, healthy));
         }
-        failures.add(failure(HoldResult.Cause.POWER, starts, states, network));
+        failures.add(failure(HoldResult.Cause.POWER, starts, healthy));
         Weather weather = new Runner(file, runner.engine()).weather(design);
         DerivedFigures figures = DerivedFigures.of(design, weather.meanWindMPerS(), weather.meanAirC(), 0);
         return new HoldResult(temperaturesC, figures.timeConstantH(), failures, leftOut, warmUps(warmUpFrom(starts)));
@@ -155,12 +154,12 @@ public final class HoldStudy {
         return true;
     }
 
-    /** Runs the healthy tank through the file up to the last start and keeps its state at the beginning of each hour. */
-    private Network healthy(int lastStart, List<State> states) {
+    /** Runs the healthy tank through the file up to the last start. */
+    private Healthy healthy(int lastStart) {
         TankRun run = new Runner(file, runner.engine()).runIn(design);
-        states.add(run.state().copy());
+        List<State> states = new ArrayList<>(List.of(run.state().copy()));
         run.over(new Hours(0, lastStart), hour -> states.add(hour.state().copy()));
-        return run.tank().network();
+        return new Healthy(run.tank().network(), states);
     }
 
     private Design failed(HoldResult.Cause cause) {
@@ -170,68 +169,49 @@ public final class HoldStudy {
                 : Variations.withoutFeed(Variations.withoutMixing(Variations.withoutSolar(noHeater)));
     }
 
-    private HoldResult.Failure failure(
-            HoldResult.Cause cause, List<Integer> starts, List<State> states, Network network) {
-        Design broken = failed(cause);
+    private HoldResult.Failure failure(HoldResult.Cause cause, List<Integer> starts, Healthy healthy) {
+        Broken broken = new Broken(failed(cause), runner, healthy);
         int limit = FIRST_LOOK_HOURS;
-        List<OptionalDouble> first = firstReached(broken, starts, states, network, limit);
+        List<OptionalDouble> first = firstReached(broken, starts, limit);
         if (first.stream().allMatch(OptionalDouble::isEmpty)) {
             limit = MOST_HOURS;
-            first = firstReached(broken, starts, states, network, limit);
+            first = firstReached(broken, starts, limit);
         }
-        Broken from = new Broken(broken, starts, states, network);
-        List<HoldResult.Moment> worst = new ArrayList<>(List.of(moment(from, worst(first), 0)));
-        for (int i = 1; i < temperaturesC.size(); i++) {
-            double goalC = temperaturesC.get(i);
+        int shown = starts.get(worst(first));
+        List<HoldResult.Moment> worst = new ArrayList<>(List.of(moment(broken, shown, temperaturesC.get(0))));
+        for (double goalC : temperaturesC.subList(1, temperaturesC.size())) {
             int soonest = new Soonest(
-                            starts,
-                            (start, most) -> reached(from.at(start), goalC, hours(starts.get(start), most)),
-                            MOST_HOURS)
+                            starts, (start, most) -> reached(broken, goalC, hours(starts.get(start), most)), MOST_HOURS)
                     .of(parallel);
-            worst.add(moment(from, soonest, i));
+            worst.add(moment(broken, starts.get(soonest), goalC));
         }
-        int shown = worst(first);
-        TankRun run = from.at(shown);
         List<OptionalDouble> fromFirst = temperaturesC.stream()
-                .map(goal -> reached(from.at(shown), goal, hours(starts.get(shown), MOST_HOURS)))
+                .map(goalC -> reached(broken, goalC, hours(shown, MOST_HOURS)))
                 .toList();
         return new HoldResult.Failure(
                 cause,
                 List.copyOf(worst),
                 usual(starts, first, limit),
-                Course.of(run, runner.weather(broken), hours(starts.get(shown), shownHours(fromFirst))));
+                Course.of(broken.at(shown), runner.weather(broken.design()), hours(shown, shownHours(fromFirst))));
     }
 
-    /** A tank that fails at one of its starts, from the state in which the healthy one is then. */
-    private final class Broken {
-        private final Design design;
-        private final List<Integer> starts;
-        private final List<State> states;
-        private final Network network;
+    /** A tank that runs well, and its state at the beginning of each hour. */
+    private record Healthy(Network network, List<State> states) {}
 
-        Broken(Design design, List<Integer> starts, List<State> states, Network network) {
-            this.design = design;
-            this.starts = starts;
-            this.states = states;
-            this.network = network;
-        }
-
-        TankRun at(int start) {
-            return broken(design, starts.get(start), states, network);
-        }
-
-        int hour(int start) {
-            return starts.get(start);
+    /** A tank that fails at the beginning of an hour, from the state in which the healthy one is then. */
+    private record Broken(Design design, Runner runner, Healthy healthy) {
+        TankRun at(int hour) {
+            TankRun run = runner.start(design, hour);
+            run.takeOver(healthy.network(), healthy.states().get(hour));
+            return run;
         }
     }
 
-    private HoldResult.Moment moment(Broken from, int start, int temperature) {
-        TankRun run = from.at(start);
-        double startC = run.slurryC();
+    private HoldResult.Moment moment(Broken broken, int hour, double goalC) {
         return new HoldResult.Moment(
-                file.start().plusHours(from.hour(start)),
-                startC,
-                reached(run, temperaturesC.get(temperature), hours(from.hour(start), MOST_HOURS)));
+                file.start().plusHours(hour),
+                broken.at(hour).slurryC(),
+                reached(broken, goalC, hours(hour, MOST_HOURS)));
     }
 
     /** As many hours as the last temperature takes, a day more, at least two days. */
@@ -248,24 +228,13 @@ public final class HoldStudy {
         return new Hours(from, Math.min(from + length, runner.file().hours()));
     }
 
-    private List<OptionalDouble> firstReached(
-            Design broken, List<Integer> starts, List<State> states, Network network, int limit) {
-        double goal = temperaturesC.get(0);
-        return parallel.map(starts, hour -> reached(broken(broken, hour, states, network), goal, hours(hour, limit)));
+    private List<OptionalDouble> firstReached(Broken broken, List<Integer> starts, int limit) {
+        return parallel.map(starts, hour -> reached(broken, temperaturesC.get(0), hours(hour, limit)));
     }
 
-    private TankRun broken(Design broken, int hour, List<State> states, Network network) {
-        TankRun run = runner.start(broken, hour);
-        run.takeOver(network, states.get(hour));
-        return run;
-    }
-
-    private static OptionalDouble reached(TankRun run, double goalC, Hours hours) {
-        Crossing crossing = new Crossing(goalC, true, run.slurryC());
-        if (crossing.hours().isEmpty()) {
-            run.over(hours, crossing);
-        }
-        return crossing.hours();
+    private static OptionalDouble reached(Broken broken, double goalC, Hours hours) {
+        TankRun run = broken.at(hours.first());
+        return Crossing.of(run, goalC, true, hours);
     }
 
     private static int worst(List<OptionalDouble> first) {

@@ -22,11 +22,7 @@ public final class WarmingUp {
      */
     public static OptionalDouble hours(Runner runner, Design design, double fillC, Hours hours) {
         TankRun run = runner.start(design, hours.first(), fillC);
-        Crossing crossing = new Crossing(design.control().setpointC(), false, fillC);
-        if (crossing.hours().isEmpty()) {
-            run.over(hours, crossing);
-        }
-        return crossing.hours();
+        return Crossing.of(run, design.control().setpointC(), false, hours);
     }
 
     /** The same with its heat and its course. */

@@ -10,11 +10,11 @@ import org.warmvat.design.gas.Gas;
 import org.warmvat.design.gas.GasHolder;
 import org.warmvat.design.keys.Bounds;
 import org.warmvat.engine.Engine;
-import org.warmvat.engine.Hours;
 import org.warmvat.gas.GasHolderPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.gas.GasUsePart;
 import org.warmvat.question.Parallel;
+import org.warmvat.question.Threshold;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -59,7 +59,7 @@ public final class HolderStudy {
     public static HolderResult run(Design design, Weather file, Engine engine, double share, Parallel parallel)
             throws StudyRefused {
         StudyRefused.check(design, file);
-        if (design.gas().filter(gas -> !gas.uses().isEmpty()).isEmpty()) {
+        if (design.gas().filter(Gas::isUsed).isEmpty()) {
             throw new StudyRefused(
                     List.of("gas.uses: the design has none, expected at least one to ask which holder serves it"));
         }
@@ -97,15 +97,7 @@ public final class HolderStudy {
             good = bad;
             bad = Math.max(good / 2, leastM3);
         }
-        while (good > bad * (1 + ACCURACY)) {
-            double middle = Math.sqrt(good * bad);
-            if (serves(middle)) {
-                good = middle;
-            } else {
-                bad = middle;
-            }
-        }
-        return OptionalDouble.of(good);
+        return OptionalDouble.of(Threshold.closedIn(bad, good, 1 + ACCURACY, this::serves));
     }
 
     private boolean serves(double usefulM3) {
@@ -118,9 +110,7 @@ public final class HolderStudy {
 
     private HolderResult.Year year(double usefulM3) {
         Design sized = design.with("gas.holder.useful_m3", usefulM3);
-        Weather weather = runner.weather(sized);
-        Account account =
-                runner.runIn(sized).account(new Hours(0, weather.hours()), Account.Keep.SUMS, weather.start());
+        Account account = runner.year(sized, Account.Keep.SUMS);
         Period whole = account.whole();
         double metKWh = 0;
         double unmetKWh = 0;
@@ -133,7 +123,7 @@ public final class HolderStudy {
                 metKWh,
                 unmetKWh,
                 whole.of(GasHolderPart.SURPLUS),
-                whole.of(GasPart.BIOGAS) / (weather.hours() / HOURS_PER_DAY),
+                whole.of(GasPart.BIOGAS) / (runner.file().hours() / HOURS_PER_DAY),
                 account.warnings());
     }
 }

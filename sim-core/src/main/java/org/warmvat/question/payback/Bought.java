@@ -42,9 +42,8 @@ public record Bought(double foamM3, double collectorM2, double coilM2, double he
     private static double coilM2(Design design) {
         double solar = design.solar().map(s -> s.coil().areaM2()).orElse(0.0);
         double backup = design.backup()
-                .map(BackupCircuit::through)
-                .filter(BackupCircuit.Circuit.class::isInstance)
-                .map(through -> ((BackupCircuit.Circuit) through).coil().areaM2())
+                .flatMap(BackupCircuit::circuit)
+                .map(circuit -> circuit.coil().areaM2())
                 .orElse(0.0);
         return solar + backup;
     }

@@ -12,7 +12,6 @@ import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Envelope;
@@ -91,20 +90,12 @@ public final class PaybackStudy {
 
     /** The part whose thickness stands for the foam: the wall, else the lid, else the floor; empty where nothing insulates. */
     public static Optional<String> foamOf(Design design) {
-        return Stream.of("wall", "lid", "floor")
+        return Envelope.PARTS.stream()
                 .filter(part -> design.envelope()
                         .rules()
-                        .mainInsulation(layers(design.envelope(), part))
+                        .mainInsulation(design.envelope().part(part))
                         .isPresent())
                 .findFirst();
-    }
-
-    private static List<Layer> layers(Envelope envelope, String part) {
-        return switch (part) {
-            case "wall" -> envelope.wall();
-            case "lid" -> envelope.lid();
-            default -> envelope.floor();
-        };
     }
 
     private Optional<Payback> foam() {
@@ -124,14 +115,15 @@ public final class PaybackStudy {
     }
 
     private DoubleStream thicknesses() {
-        return Stream.of("wall", "lid", "floor")
+        return Envelope.PARTS.stream()
                 .map(this::thicknessM)
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble);
     }
 
     private OptionalDouble thicknessM(String part) {
-        Optional<Layer> main = design.envelope().rules().mainInsulation(layers(design.envelope(), part));
+        Optional<Layer> main =
+                design.envelope().rules().mainInsulation(design.envelope().part(part));
         return main.isPresent() ? OptionalDouble.of(main.get().thicknessM()) : OptionalDouble.empty();
     }
 
@@ -192,13 +184,12 @@ public final class PaybackStudy {
     }
 
     private List<Point> points(List<Design> designs) {
-        int years = runners.size();
-        List<Period> found = parallel.map(
-                IntStream.range(0, designs.size() * years).boxed().toList(),
-                run -> BriefYear.checked(designs.get(run / years), runners.get(run % years))
-                        .year());
+        List<List<Period>> found = parallel.cross(
+                designs,
+                runners,
+                (some, runner) -> BriefYear.checked(some, runner).year());
         return IntStream.range(0, designs.size())
-                .mapToObj(i -> point(designs.get(i), found.subList(i * years, (i + 1) * years)))
+                .mapToObj(i -> point(designs.get(i), found.get(i)))
                 .toList();
     }
 

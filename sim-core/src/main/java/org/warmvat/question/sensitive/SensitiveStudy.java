@@ -11,11 +11,12 @@ import org.warmvat.account.Account;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.design.ListedMaterials;
+import org.warmvat.design.gas.Gas;
 import org.warmvat.design.keys.Refused;
-import org.warmvat.engine.Hours;
 import org.warmvat.network.meter.Energy;
 import org.warmvat.question.Parallel;
 import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 
 /** Runs a design with each of a dozen numbers that are never known well, and that it does not state, lower and higher. */
@@ -73,8 +74,7 @@ public final class SensitiveStudy {
                     end(variants.get(low + 1), figures.get(low + 1))));
         }
         entries.sort(Comparator.comparingDouble(SensitiveResult.Entry::swing).reversed());
-        return new SensitiveResult(
-                design.gas().map(gas -> !gas.uses().isEmpty()).orElse(false), figures.get(0), entries);
+        return new SensitiveResult(design.gas().filter(Gas::isUsed).isPresent(), figures.get(0), entries);
     }
 
     private static SensitiveResult.End end(Variant variant, SensitiveResult.Figures figures) {
@@ -102,16 +102,10 @@ public final class SensitiveStudy {
     }
 
     private SensitiveResult.Figures figures(Design some) {
-        Account account = runner.runIn(some)
-                .account(
-                        new Hours(0, runner.file().hours()),
-                        Account.Keep.SUMS,
-                        runner.file().start());
-        Period year = account.whole();
+        Period year = runner.year(some, Account.Keep.SUMS).whole();
         return new SensitiveResult.Figures(
                 some.gas().isPresent()
-                        ? OptionalDouble.of(
-                                year.of(year.has(Housekeeping.USEFUL_NET) ? Housekeeping.USEFUL_NET : Housekeeping.NET))
+                        ? OptionalDouble.of(year.of(Lines.leading(year.books())))
                         : OptionalDouble.empty(),
                 year.kWh(Energy.FUEL) + year.kWh(Energy.HEATING_ELECTRICITY) + year.kWh(Energy.MACHINERY),
                 year.of(Housekeeping.BELOW_FLOOR_HOURS),

@@ -9,12 +9,13 @@ import java.util.stream.Stream;
 import org.warmvat.design.Design;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.question.Parallel;
+import org.warmvat.question.Threshold;
 import org.warmvat.question.sizes.SizesResult.Size;
 import org.warmvat.question.vary.GasByVolume;
 import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.year.BriefYear;
-import org.warmvat.tank.DerivedFigures;
 import org.warmvat.tank.Runner;
+import org.warmvat.tank.SteadyHeat;
 import org.warmvat.weather.Weather;
 
 /** Scales a design over a list of volumes, runs each, and seeks the volumes from which it returns more than it eats. */
@@ -33,8 +34,10 @@ public final class SizesStudy {
     private SizesStudy(Design base, List<ScalingRule> replaced, List<Weather> cold, Runner runner) {
         scaling = new Scaling(base, replaced);
         this.runner = runner;
-        needW = design ->
-                cold.stream().mapToDouble(file -> needW(design, file)).max().orElseThrow();
+        needW = design -> cold.stream()
+                .mapToDouble(file -> SteadyHeat.needW(design, file, file.coldestDayC()))
+                .max()
+                .orElseThrow();
         ownSetpointC = base.control().setpointC();
     }
 
@@ -74,11 +77,6 @@ public final class SizesStudy {
         return new SizesResult(study.scaling.rules(), sizes, drawn, found.get(0), found.get(1));
     }
 
-    private static double needW(Design design, Weather file) {
-        DerivedFigures figures = DerivedFigures.of(design, file.meanWindMPerS(), file.meanAirC(), file.coldestDayC());
-        return figures.coldLossW() + figures.coldFeedW();
-    }
-
     private void check(List<Double> volumes) {
         List<Refused.Fault> faults = new ArrayList<>();
         for (double volume : volumes) {
@@ -108,24 +106,13 @@ public final class SizesStudy {
             if (value.applyAsDouble(sizes.get(i)) > 0) {
                 return value.applyAsDouble(sizes.get(i - 1)) > 0
                         ? Optional.empty()
-                        : Optional.of(
-                                between(sizes.get(i - 1).litres(), sizes.get(i).litres(), value));
+                        : Optional.of(Threshold.closedIn(
+                                sizes.get(i - 1).litres(),
+                                sizes.get(i).litres(),
+                                NEAR,
+                                litres -> value.applyAsDouble(size(litres)) > 0));
             }
         }
         return Optional.empty();
-    }
-
-    private double between(double small, double large, ToDoubleFunction<Size> value) {
-        double below = small;
-        double above = large;
-        while (above / below > NEAR) {
-            double middle = Math.sqrt(below * above);
-            if (value.applyAsDouble(size(middle)) > 0) {
-                above = middle;
-            } else {
-                below = middle;
-            }
-        }
-        return above;
     }
 }

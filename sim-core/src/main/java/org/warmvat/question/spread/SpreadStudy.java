@@ -16,7 +16,7 @@ import org.warmvat.network.meter.Line;
 import org.warmvat.question.Figures;
 import org.warmvat.question.GasFollowed;
 import org.warmvat.sampling.SaltelliSample;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.tank.TankRun;
@@ -79,13 +79,7 @@ public final class SpreadStudy {
         lines = books.lines().stream()
                 .filter(line -> books.has(line) && !line.group().equals("ledger"))
                 .toList();
-        leading = leading(tank.base());
-    }
-
-    /** The figure that the answer turns on: net energy, where uses of the gas are given the useful. */
-    static Line leading(Design design) {
-        boolean used = design.gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
-        return used ? Housekeeping.USEFUL_NET : Housekeeping.NET;
+        leading = Lines.leading(books);
     }
 
     /** How many runs it takes. */
@@ -135,11 +129,7 @@ public final class SpreadStudy {
     }
 
     private double net(Design design, Runner runner) {
-        Weather weather = runner.weather(design);
-        return runner.runIn(design)
-                .account(new Hours(0, weather.hours()), Account.Keep.SUMS, weather.start())
-                .whole()
-                .of(leading);
+        return runner.year(design, Account.Keep.SUMS).whole().of(leading);
     }
 
     private Figures draw(UncertainTank.Drawn drawn, Runner runner) {

@@ -16,13 +16,12 @@ import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.meter.Line;
 import org.warmvat.question.GasFollowed;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.Prolonged;
 import org.warmvat.question.Variations;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.tank.TankRun;
@@ -90,15 +89,13 @@ public final class SpringStudy {
                 GasFollowed.of(design, cold, file.start()).map(GasFollowed::fromEmpty);
         Account account = run(cold, first, heated, true, followed);
         Period year = account.whole();
-        boolean hasUses = design.gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
-        Line net = hasUses ? Housekeeping.USEFUL_NET : Housekeeping.NET;
         return new SpringResult.Start(
                 date,
                 alone.days(),
                 heated.days(),
                 heated.heatKWh(),
                 heated.boughtKWh(),
-                year.of(net),
+                year.of(Lines.leading(year.books())),
                 followed.map(gas -> gas.range(account)).or(() -> ownRuns(first)).map(GasRange::whole),
                 account.warnings());
     }

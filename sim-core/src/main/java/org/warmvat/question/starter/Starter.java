@@ -13,7 +13,7 @@ import java.util.TreeMap;
 import org.warmvat.design.Design;
 import org.warmvat.design.keys.Findings;
 import org.warmvat.design.keys.Reader;
-import org.warmvat.tank.DerivedFigures;
+import org.warmvat.tank.SteadyHeat;
 import org.warmvat.weather.Weather;
 
 /** A first design for a size and a climate, by rules of thumb (common practice, no source). */
@@ -220,7 +220,7 @@ public final class Starter {
 
     private void heat(Design sized, double setpointC) {
         double meanAirC = weather.meanAirC();
-        double needMeanW = needW(sized, meanAirC);
+        double needMeanW = SteadyHeat.needW(sized, weather, meanAirC);
         double sunKWh = dailySunKWhPerM2();
         put("mean_air", meanAirC, 1);
         put("need_mean", needMeanW, 0);
@@ -228,15 +228,10 @@ public final class Starter {
         double area = sunKWh > 0 ? needMeanW * 0.024 / (SOLAR_YIELD * sunKWh) : 0.5;
         solar(atHand.collectorM2().orElse(Math.max(0.5, Math.rint(2 * area) / 2)));
         double coldC = weather.coldestDayC();
-        double needColdW = needW(sized, coldC);
+        double needColdW = SteadyHeat.needW(sized, weather, coldC);
         put("coldest_day", coldC, 1);
         put("need_cold", needColdW, 0);
         heater(setpointC, nextSizeW(HEATER_MARGIN * needColdW));
-    }
-
-    private double needW(Design design, double airC) {
-        DerivedFigures figures = DerivedFigures.of(design, weather.meanWindMPerS(), weather.meanAirC(), airC);
-        return figures.coldLossW() + figures.coldFeedW();
     }
 
     private static double nextSizeW(double watts) {

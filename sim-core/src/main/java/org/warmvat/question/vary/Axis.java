@@ -3,6 +3,8 @@ package org.warmvat.question.vary;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.warmvat.design.keys.Shown;
 
 /**
@@ -30,6 +32,13 @@ public record Axis(String key, List<Double> values) {
         String key = text.substring(0, equals).strip();
         String values = text.substring(equals + 1);
         return new Axis(key, values.contains(":") ? range(key, values) : list(key, values));
+    }
+
+    /** Numbers in words, each with its key. */
+    static String named(List<String> keys, double[] values) {
+        return IntStream.range(0, values.length)
+                .mapToObj(i -> keys.get(i) + " = " + Shown.number(values[i]))
+                .collect(Collectors.joining(", "));
     }
 
     private static List<Double> list(String key, String text) {

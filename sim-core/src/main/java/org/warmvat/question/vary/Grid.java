@@ -8,7 +8,6 @@ import java.util.Set;
 import org.warmvat.design.Design;
 import org.warmvat.design.keys.Numbers;
 import org.warmvat.design.keys.Refused;
-import org.warmvat.design.keys.Shown;
 
 /**
  * All combinations of one to three axes, the last running fastest.
@@ -62,15 +61,11 @@ public record Grid(List<Axis> axes) {
 
     /** A combination in words. */
     public String named(int index) {
-        double[] values = values(index);
-        StringBuilder words = new StringBuilder();
-        for (int i = 0; i < values.length; i++) {
-            words.append(i == 0 ? "" : ", ")
-                    .append(axes.get(i).key())
-                    .append(" = ")
-                    .append(Shown.number(values[i]));
-        }
-        return words.toString();
+        return Axis.named(keys(), values(index));
+    }
+
+    List<String> keys() {
+        return axes.stream().map(Axis::key).toList();
     }
 
     /**

@@ -1,7 +1,6 @@
 package org.warmvat.question.vary;
 
 import java.util.List;
-import org.warmvat.design.keys.Shown;
 import org.warmvat.network.Warning;
 
 /**
@@ -40,10 +39,6 @@ public record Sweep(
 
     /** A run in words: its keys with their values. */
     public String named(int run) {
-        StringBuilder words = new StringBuilder();
-        for (int i = 0; i < keys.size(); i++) {
-            words.append(i == 0 ? "" : ", ").append(keys.get(i)).append(" = ").append(Shown.number(values.get(run)[i]));
-        }
-        return words.toString();
+        return Axis.named(keys, values.get(run));
     }
 }

@@ -77,7 +77,7 @@ public final class VaryStudy {
         List<Warning> warnings = new ArrayList<>(worst.list());
         heaviest.told().ifPresent(warnings::add);
         return new Sweep(
-                grid.axes().stream().map(Axis::key).toList(),
+                grid.keys(),
                 grid.axes().stream().mapToInt(axis -> axis.values().size()).toArray(),
                 values,
                 outputs.names(),

@@ -33,16 +33,9 @@ record FileRun(Account account, Optional<GasRange> gas) {
                 });
         Optional<GasRange> range = GasFollowed.needsOwnRuns(design)
                 ? Optional.of(GasFollowed.ofRuns(
-                        alone(design.at(Estimate.LOW), runner), alone(design.at(Estimate.HIGH), runner)))
+                        runner.year(design.at(Estimate.LOW), Account.Keep.MONTHS),
+                        runner.year(design.at(Estimate.HIGH), Account.Keep.MONTHS)))
                 : followed.map(gas -> gas.range(account));
         return new FileRun(account, range);
-    }
-
-    private static Account alone(Design design, Runner runner) {
-        return runner.runIn(design)
-                .account(
-                        new Hours(0, runner.file().hours()),
-                        Account.Keep.MONTHS,
-                        runner.file().start());
     }
 }
