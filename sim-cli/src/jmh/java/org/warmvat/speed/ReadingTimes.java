@@ -14,8 +14,8 @@ import org.warmvat.weather.file.WeatherFiles;
 
 /**
  * How long a weather file of 1 or of 30 years is read, from bytes on the disk to whole columns: the first time in a process, and again.
- * The argument is the number of years; a process of its own for each number shows the first reading. The file is the sample year
- * repeated, with the dates of 1991 and after.
+ * The argument is the number of years, the file then being the sample year repeated, with the dates of 1991 and after; or it is a file of
+ * any kind that is read. A process of its own for each shows the first reading.
  */
 public final class ReadingTimes {
     private static final int READINGS = 6;
@@ -24,24 +24,31 @@ public final class ReadingTimes {
 
     /** Prints a line for each reading. */
     public static void main(String[] arguments) throws IOException, WeatherRefused {
-        int years = Integer.parseInt(arguments[0]);
+        if (!arguments[0].matches("[0-9]+")) {
+            read(Path.of(arguments[0]));
+            return;
+        }
         Path file = Files.createTempFile("years", ".csv");
         try {
-            Files.writeString(file, text(years));
-            for (int reading = 1; reading <= READINGS; reading++) {
-                long wall = System.nanoTime();
-                long processor = processorNs();
-                Weather weather = WeatherFiles.read(file);
-                System.out.printf(
-                        Locale.ROOT,
-                        "reading %d: %d hours, wall %d ms, processor %d ms%n",
-                        reading,
-                        weather.hours(),
-                        (System.nanoTime() - wall) / 1_000_000,
-                        (processorNs() - processor) / 1_000_000);
-            }
+            Files.writeString(file, text(Integer.parseInt(arguments[0])));
+            read(file);
         } finally {
             Files.delete(file);
+        }
+    }
+
+    private static void read(Path file) throws IOException, WeatherRefused {
+        for (int reading = 1; reading <= READINGS; reading++) {
+            long wall = System.nanoTime();
+            long processor = processorNs();
+            Weather weather = WeatherFiles.read(file);
+            System.out.printf(
+                    Locale.ROOT,
+                    "reading %d: %d hours, wall %d ms, processor %d ms%n",
+                    reading,
+                    weather.hours(),
+                    (System.nanoTime() - wall) / 1_000_000,
+                    (processorNs() - processor) / 1_000_000);
         }
     }
 

@@ -92,13 +92,14 @@ final class OntoHours {
             this.from = from;
             this.to = to;
             this.leadMin = time.stamp().minutesIntoHour() * time.stepMinutes() / (double) HOUR_MIN;
-            double shift = time.instantMinutes().orElse(0);
-            double begin = minutes[from] + Math.min(shift, -leadMin);
-            double end = minutes[to - 1] + Math.max(shift, time.stepMinutes() - leadMin);
+            double begin = minutes[from] + time.instantMinutes().orElse(-leadMin);
+            double last = minutes[to - 1] + time.instantMinutes().orElse(-leadMin);
             this.firstHour = (long) Math.floor(begin / HOUR_MIN);
-            double lastInstant =
-                    time.instantMinutes().isPresent() ? Math.floor((minutes[to - 1] + shift) / HOUR_MIN) + 1 : 0;
-            this.hours = (int) ((long) Math.max(lastInstant, Math.ceil(end / HOUR_MIN)) - firstHour);
+            // an instant lies in one hour, a step ends in the hour before the one that begins there
+            double end = time.instantMinutes().isPresent()
+                    ? Math.floor(last / HOUR_MIN) + 1
+                    : Math.ceil((last + time.stepMinutes()) / HOUR_MIN);
+            this.hours = (int) ((long) end - firstHour);
             this.course =
                     new SunCourse(observer, site.utcOffsetH(), HOUR_MIN * firstHour, HOUR_MIN * (firstHour + hours));
         }
@@ -127,12 +128,12 @@ final class OntoHours {
         /** The file's line of each hour, of the row before where it has none. */
         private int[] lines() {
             int[] lines = new int[hours];
-            Arrays.fill(lines, rows.line(from));
-            for (int row = from; row < to; row++) {
-                int hour = (int) ((long) Math.floor(minutes[row] / HOUR_MIN) - firstHour);
-                if (hour >= 0 && hour < hours) {
-                    Arrays.fill(lines, hour, hours, rows.line(row));
+            int row = from;
+            for (int hour = 0; hour < hours; hour++) {
+                while (row + 1 < to && minutes[row + 1] < HOUR_MIN * (firstHour + hour + 1)) {
+                    row++;
                 }
+                lines[hour] = rows.line(row);
             }
             return lines;
         }
@@ -234,7 +235,7 @@ final class OntoHours {
             int left = right - 1;
             if (left < from || right >= to) {
                 int end = left < from ? right : left;
-                return Math.abs(minutes[end] - minute) < HOUR_MIN ? rows.value(quantity, end) : Double.NaN;
+                return Math.abs(minutes[end] - minute) <= HOUR_MIN ? rows.value(quantity, end) : Double.NaN;
             }
             double span = minutes[right] - minutes[left];
             double share = (minute - minutes[left]) / span;

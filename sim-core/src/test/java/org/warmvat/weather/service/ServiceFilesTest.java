@@ -12,6 +12,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.Weather;
@@ -135,6 +137,27 @@ class ServiceFilesTest {
         assertEquals(Stamp.HOUR_START, read.stamp());
         assertAir(read, 0.006);
         assertTrue(read.assumptions().get(0).contains("10.6 min after the full hour"));
+    }
+
+    /** Instants half an hour after the times, as of newer files, at them, and before them. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 0, -0.2})
+    void pvgisTypicalYearWithOtherInstants(double offsetH) throws WeatherRefused {
+        Weather read = parse(texts.pvgisTypicalYear(offsetH));
+        assertTheYear(read, "a typical year of PVGIS: times are universal", 0.02);
+        assertTrue(
+                read.assumptions().stream().noneMatch(told -> told.contains("were filled")),
+                read.assumptions().toString());
+    }
+
+    /** Of 8760 instants come 8760 hours, none of them invented at the end. */
+    @Test
+    void pvgisHourlyEndsWithItsLastInstant() throws WeatherRefused {
+        Weather read = parse(texts.pvgisHourly(0, true));
+        assertEquals(8760, read.hours());
+        assertTrue(
+                read.assumptions().stream().noneMatch(told -> told.contains("were filled")),
+                read.assumptions().toString());
     }
 
     @Test

@@ -77,21 +77,30 @@ public final class ServiceTexts {
 
     /** The typical year of PVGIS; a later hour of the last day of universal time is that of the first. */
     public String pvgisTypicalYear() {
+        return pvgisTypicalYear(0.1761);
+    }
+
+    /** The same with irradiance of an instant so many hours after the time. */
+    public String pvgisTypicalYear(double offsetH) {
         StringBuilder text = new StringBuilder(
                 form("""
                 Latitude (decimal degrees): %.3f
                 Longitude (decimal degrees): %.3f
                 Elevation (m): %.1f
-                Irradiance Time Offset (h): 0.1761
+                Irradiance Time Offset (h): %.4f
                 month,year
                 1,1995
                 12,2000
                 time(UTC),T2m,RH,G(h),Gb(n),Gd(h),IR(h),WS10m,WD10m,SP
-                """.replace("\n", "\r\n"), site.latitudeDeg(), site.longitudeDeg(), site.elevationM()));
+                """.replace("\n", "\r\n"),
+                site.latitudeDeg(),
+                site.longitudeDeg(),
+                site.elevationM(),
+                offsetH));
         for (int i = 0; i < weather.hours(); i++) {
             LocalDateTime utc = LocalDateTime.of(2025, 1, 1, 0, 0).plusHours(i);
             LocalDateTime local = wrapped(utc.plusMinutes(Math.round(60 * site.utcOffsetH())));
-            double[] light = light(local.plusSeconds(634));
+            double[] light = light(local.plusSeconds(Math.round(3600 * offsetH)));
             double humidity = 100 * Humidity.relativeHumidityFraction(airAt(local), dewAt(local));
             text.append(inItsYear(utc).format(DateTimeFormatter.ofPattern("yyyyMMdd:HHmm", Locale.ROOT)))
                     .append(form(
