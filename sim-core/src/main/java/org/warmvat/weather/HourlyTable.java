@@ -16,6 +16,7 @@ import java.util.Map;
  * @param columns the quantities that are known, each with one finite value an hour
  * @param filledHours the hours in which at least one value was missing and filled
  * @param notes what was changed on the way in, one sentence each
+ * @param slopeDeg slope of the plane on which the file says that its global irradiance is; 0 is the horizontal, which is wanted
  */
 public record HourlyTable(
         Site site,
@@ -23,7 +24,8 @@ public record HourlyTable(
         Stamp stamp,
         Map<Quantity, double[]> columns,
         BitSet filledHours,
-        List<String> notes) {
+        List<String> notes,
+        double slopeDeg) {
     /** The year without a leap day onto which typical years are laid and into which made ones fall. */
     public static final int TYPICAL_YEAR = 2025;
 
@@ -42,6 +44,17 @@ public record HourlyTable(
         }
     }
 
+    /** With irradiance on the horizontal. */
+    public HourlyTable(
+            Site site,
+            LocalDateTime start,
+            Stamp stamp,
+            Map<Quantity, double[]> columns,
+            BitSet filledHours,
+            List<String> notes) {
+        this(site, start, stamp, columns, filledHours, notes, 0);
+    }
+
     /** With nothing filled or changed. */
     public HourlyTable(Site site, LocalDateTime start, Stamp stamp, Map<Quantity, double[]> columns) {
         this(site, start, stamp, columns, new BitSet(), List.of());
@@ -51,7 +64,7 @@ public record HourlyTable(
     public HourlyTable part(int from, int to) {
         Map<Quantity, double[]> parts = new EnumMap<>(Quantity.class);
         columns.forEach((quantity, values) -> parts.put(quantity, Arrays.copyOfRange(values, from, to)));
-        return new HourlyTable(site, start.plusHours(from), stamp, parts, filledHours.get(from, to), notes);
+        return new HourlyTable(site, start.plusHours(from), stamp, parts, filledHours.get(from, to), notes, slopeDeg);
     }
 
     /** The same rows with air and dew point warmer and all irradiances times a factor, within the limits of their columns. */
@@ -62,7 +75,7 @@ public record HourlyTable(
             case GLOBAL, BEAM, DIFFUSE -> within(quantity, values, sunFactor, 0);
             default -> values;
         });
-        return new HourlyTable(site, start, stamp, changed, filledHours, notes);
+        return new HourlyTable(site, start, stamp, changed, filledHours, notes, slopeDeg);
     }
 
     private static double[] within(Quantity quantity, double[] values, double factor, double plus) {
@@ -76,13 +89,18 @@ public record HourlyTable(
     /** The same rows with times that name another moment of their hours. */
     public HourlyTable stamped(Stamp right) {
         LocalDateTime moved = start.plusMinutes(stamp.minutesIntoHour() - right.minutesIntoHour());
-        return new HourlyTable(site, moved, right, columns, filledHours, notes);
+        return new HourlyTable(site, moved, right, columns, filledHours, notes, slopeDeg);
     }
 
     /** The same rows with times of another clock. */
     public HourlyTable onClock(double utcOffsetH) {
         Site right = new Site(site.name(), site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), utcOffsetH);
-        return new HourlyTable(right, start, stamp, columns, filledHours, notes);
+        return new HourlyTable(right, start, stamp, columns, filledHours, notes, slopeDeg);
+    }
+
+    /** The same rows of a file that says that its global irradiance is that on a plane of another slope. */
+    public HourlyTable onPlane(double statedSlopeDeg) {
+        return new HourlyTable(site, start, stamp, columns, filledHours, notes, statedSlopeDeg);
     }
 
     /** How many hours. */

@@ -29,6 +29,17 @@ final class TiltDoubts {
     private TiltDoubts() {}
 
     static void look(Weather weather, List<Doubt> found) {
+        if (weather.table().slopeDeg() != 0) {
+            found.add(new Doubt(
+                    Doubt.Kind.TILTED,
+                    "whole file",
+                    String.format(
+                            Locale.ROOT,
+                            "Whole file: it says itself that its irradiance is that on a plane of %.0f°, expected that on the horizontal."
+                                    + " Cure: ask the service for slope 0.",
+                            weather.table().slopeDeg())));
+            return;
+        }
         if (!weather.table().columns().containsKey(Quantity.GLOBAL)) {
             return;
         }

@@ -45,6 +45,11 @@ public final class CsvText {
         }
     }
 
+    /** Whether a record is a row that a spreadsheet has left over: delimiters and nothing between them. */
+    static boolean isBlank(CsvRecord row) {
+        return row.getField(0).isBlank() && row.getFields().stream().allMatch(String::isBlank);
+    }
+
     /** Whether another record follows. */
     public boolean hasNext() throws WeatherRefused {
         try {

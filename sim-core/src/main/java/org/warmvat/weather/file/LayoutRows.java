@@ -137,6 +137,9 @@ final class LayoutRows {
         while (csv.hasNext()) {
             CsvRecord row = csv.next();
             int line = (int) row.getStartingLineNumber();
+            if (CsvText.isBlank(row)) {
+                continue;
+            }
             if (row.getFieldCount() <= needed) {
                 faults.add(line, row.getFieldCount() + " cells, expected at least " + (needed + 1));
                 continue;

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import org.warmvat.weather.Site;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.LineCells;
 
 /** Gathers the site's data from a layout and from the lead-in lines it points at. */
 final class LayoutSite {
@@ -72,7 +73,8 @@ final class LayoutSite {
             }
         }
         faults.add("no line of the " + lead.size() + " lead-in lines holds " + what + " by the pattern "
-                + FileFaults.quoted(regex));
+                + FileFaults.quoted(regex)
+                + "; a layout may state it (\"warmvat weather layout FILE\" writes one)");
         return Optional.empty();
     }
 
@@ -82,14 +84,13 @@ final class LayoutSite {
                     + " lead-in lines are skipped");
             return Optional.empty();
         }
-        String[] cells = lead.get(place.line() - 1)
-                .split(Pattern.quote(String.valueOf(layout.text().delimiter())), -1);
-        if (place.cell() > cells.length) {
+        List<String> cells =
+                LineCells.of(lead.get(place.line() - 1), layout.text().delimiter());
+        if (place.cell() > cells.size()) {
             faults.add(
-                    place.line(), cells.length + " cells, but " + what + " is said to stand in cell " + place.cell());
+                    place.line(), cells.size() + " cells, but " + what + " is said to stand in cell " + place.cell());
             return Optional.empty();
         }
-        return Optional.of(
-                cells[place.cell() - 1].strip().replaceAll("^\"|\"$", "").strip());
+        return Optional.of(cells.get(place.cell() - 1));
     }
 }

@@ -10,7 +10,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 import org.warmvat.weather.WeatherRefused;
+import org.warmvat.weather.service.Recognised;
 
 /** The text of a UTF-8 file, with or without a byte-order mark; anything else is refused with the place. */
 public final class TextFile {
@@ -18,6 +21,9 @@ public final class TextFile {
     private static final long MOST_BYTES = 256L << 20;
     /** Memory that the rows, columns and sun of a file take, in sizes of the file: 7.5 to read, the rest to run it. */
     private static final int SIZES_OF_MEMORY = 12;
+
+    private static final double MB = 1 << 20;
+    private static final int MOST_LEAD = 200;
 
     private static final char REPLACEMENT = '\uFFFD';
 
@@ -37,8 +43,8 @@ public final class TextFile {
         long memory = Runtime.getRuntime().maxMemory();
         long most = Math.min(MOST_BYTES, memory / SIZES_OF_MEMORY);
         if (bytes > most) {
-            throw new WeatherRefused(file + ": " + (bytes >> 20) + " MB, expected at most " + (most >> 20)
-                    + " MB of rows"
+            throw new WeatherRefused(String.format(
+                            Locale.ROOT, "%s: %.1f MB, expected at most %.1f MB of rows", file, bytes / MB, most / MB)
                     + (most < MOST_BYTES ? " in a memory of " + (memory >> 20) + " MB (java -Xmx4g gives more)" : ""));
         }
     }
@@ -65,28 +71,32 @@ public final class TextFile {
         String text = new String(bytes, skip, bytes.length - skip, StandardCharsets.UTF_8);
         // Broken bytes become this mark, which a whole text may hold too; the strict way then tells them apart, but
         // takes longer.
-        if (text.indexOf(REPLACEMENT) >= 0) {
-            refuseBroken(file, bytes, skip);
+        int broken = text.indexOf(REPLACEMENT) < 0 ? bytes.length : brokenAt(bytes, skip);
+        if (broken < bytes.length) {
+            String older = latin1(bytes);
+            // a letter of an older encoding in a name does not keep a known file from being read
+            if (Recognised.in(older).isPresent()) {
+                return older;
+            }
+            throw new WeatherRefused(file + " " + place(bytes, broken)
+                    + ": not UTF-8 text (an older 8-bit encoding?), expected UTF-8. " + Unrecognised.saved(older));
         }
-        return text;
+        return text.indexOf('\r') >= 0 && text.indexOf('\n') < 0 ? text.replace('\r', '\n') : text;
     }
 
     private static String latin1(byte[] bytes) {
         return new String(bytes, StandardCharsets.ISO_8859_1);
     }
 
-    private static void refuseBroken(String file, byte[] bytes, int skip) throws WeatherRefused {
+    /** Where the bytes cease to be UTF-8; their end where they are to the end. */
+    private static int brokenAt(byte[] bytes, int skip) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         ByteBuffer in = ByteBuffer.wrap(bytes, skip, bytes.length - skip);
         CoderResult end = decoder.decode(in, CharBuffer.allocate(bytes.length - skip), true);
-        if (end.isError()) {
-            throw new WeatherRefused(file + " " + place(bytes, in.position())
-                    + ": not UTF-8 text (an older 8-bit encoding?), expected UTF-8. "
-                    + Unrecognised.saved(latin1(bytes)));
-        }
+        return end.isError() ? in.position() : bytes.length;
     }
 
     private static void refuseOthers(String file, byte[] bytes) throws WeatherRefused {
@@ -95,6 +105,10 @@ public final class TextFile {
         }
         if (startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0)) {
             throw new WeatherRefused(file + ": is " + packed(bytes));
+        }
+        Optional<String> other = other(bytes);
+        if (other.isPresent()) {
+            throw new WeatherRefused(file + ": is " + other.get() + ", expected rows of text (CSV)");
         }
         if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
             throw new WeatherRefused(file + ": is UTF-16 text, expected UTF-8");
@@ -105,6 +119,28 @@ public final class TextFile {
                         + ": a zero byte (UTF-16 text, a spreadsheet or an archive?), expected UTF-8 text");
             }
         }
+    }
+
+    /** What is not rows at all, though a download may end in it. */
+    private static Optional<String> other(byte[] bytes) {
+        if (startsWith(bytes, 0x1F, 0x8B)) {
+            return Optional.of("packed by gzip: unpack it");
+        }
+        if (startsWith(bytes, '%', 'P', 'D', 'F')) {
+            return Optional.of("a PDF document");
+        }
+        if (startsWith(bytes, 0x89, 'P', 'N', 'G') || startsWith(bytes, 0xFF, 0xD8, 0xFF)) {
+            return Optional.of("a picture");
+        }
+        String head = latin1(Arrays.copyOf(bytes, Math.min(bytes.length, MOST_LEAD)))
+                .strip()
+                .toLowerCase(Locale.ROOT);
+        if (head.startsWith("<!doctype html") || head.startsWith("<html")) {
+            return Optional.of(
+                    "a web page, perhaps one on which the service says what it missed: open it in a browser");
+        }
+        boolean json = head.startsWith("{\"") || head.startsWith("[{");
+        return json ? Optional.of("JSON: ask the service for CSV") : Optional.empty();
     }
 
     /** What a packed file is, and what to do. */

@@ -17,7 +17,7 @@ final class Unrecognised {
     static String sentence(String text) {
         Optional<TableGuess> table = TableGuess.of(text);
         String fact = "is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor recognised as one of "
-                + Recognised.KNOWN;
+                + String.join(", ", Recognised.known());
         if (table.isPresent()
                 && table.get().rows().size() <= MOST_MONTHS
                 && text.lines().count() < 40) {

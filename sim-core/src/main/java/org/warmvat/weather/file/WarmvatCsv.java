@@ -98,6 +98,9 @@ final class WarmvatCsv {
         while (csv.hasNext()) {
             CsvRecord row = csv.next();
             int line = (int) row.getStartingLineNumber();
+            if (CsvText.isBlank(row)) {
+                continue;
+            }
             if (row.getFieldCount() != quantities.length) {
                 faults.add(
                         line,

@@ -75,7 +75,9 @@ public final class WeatherFiles {
         Optional<Recognised> recognised = Recognised.in(text);
         if (recognised.isPresent()) {
             List<String> notes = new ArrayList<>(List.of(recognised.get().sentence()));
-            return new Weather(new LayoutCsv(recognised.get().layout(), reading, faults).read(text, notes));
+            return new Weather(new LayoutCsv(recognised.get().layout(), reading, faults)
+                    .read(text, notes)
+                    .onPlane(recognised.get().slopeDeg()));
         }
         throw new WeatherRefused(file + ": " + Unrecognised.sentence(text));
     }

@@ -38,6 +38,11 @@ public record Layout(
         this(text, time, columns, missing, site, List.of());
     }
 
+    /** The same rows in a text of other delimiters, numbers or letters. */
+    public Layout in(Text other) {
+        return new Layout(other, time, columns, missing, site, beside);
+    }
+
     /**
      * Another file.
      *
@@ -64,6 +69,16 @@ public record Layout(
         /** UTF-8, with rows to the end. */
         public Text(int skipLines, boolean headings, char delimiter, char decimalMark) {
             this(skipLines, headings, delimiter, decimalMark, Optional.empty(), false);
+        }
+
+        /** With cells parted anew. */
+        public Text parted(char newDelimiter, char newDecimalMark) {
+            return new Text(skipLines, headings, newDelimiter, newDecimalMark, until, latin1);
+        }
+
+        /** In Latin-1 or in UTF-8. */
+        public Text inLatin1(boolean older) {
+            return new Text(skipLines, headings, delimiter, decimalMark, until, older);
         }
 
         /** The text without what follows the rows. */

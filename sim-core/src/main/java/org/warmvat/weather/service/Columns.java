@@ -29,9 +29,13 @@ final class Columns {
     }
 
     /** A column without which a file of this kind is refused. */
-    Columns must(Quantity quantity, String heading) {
-        columns.put(quantity, new Layout.Column(new Layout.ByHeading(heading), 1, 0));
+    Columns must(Quantity quantity, String heading, double factor) {
+        columns.put(quantity, new Layout.Column(new Layout.ByHeading(heading), factor, 0));
         return this;
+    }
+
+    Columns must(Quantity quantity, String heading) {
+        return must(quantity, heading, 1);
     }
 
     /** Columns that are added up. */

@@ -64,8 +64,9 @@ public final class LayoutProposal {
     public static Optional<String> of(String text, boolean latin1) {
         Optional<Recognised> known = Recognised.in(text);
         if (known.isPresent()) {
+            Layout layout = known.get().layout();
             return Optional.of("# " + known.get().sentence() + "\n# It is read without this layout.\n"
-                    + LayoutYaml.of(known.get().layout()));
+                    + LayoutYaml.of(layout.in(layout.text().inLatin1(latin1))));
         }
         return TableGuess.of(text).map(table -> new LayoutProposal(table, latin1).yaml());
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.LineCells;
 import org.warmvat.weather.layout.TimeForm;
 
 /**
@@ -21,8 +22,8 @@ final class Nsrdb {
     private Nsrdb() {}
 
     static Optional<Recognised> in(TextHead head) {
-        List<String> keys = TextHead.names(head.line(0), ',');
-        List<String> names = TextHead.names(head.line(2), ',');
+        List<String> keys = LineCells.of(head.line(0), ',');
+        List<String> names = LineCells.of(head.line(2), ',');
         boolean like = keys.containsAll(List.of("Latitude", "Longitude", "Time Zone", "Elevation"))
                 && names.containsAll(List.of("Year", "Month", "Day", "Hour"));
         int step = like ? stepMinutes(head) : 0;
@@ -84,7 +85,7 @@ final class Nsrdb {
 
     private static Layout.SiteSource site(TextHead head, List<String> keys) {
         int id = keys.indexOf("Location ID");
-        List<String> values = TextHead.names(head.line(1), ',');
+        List<String> values = LineCells.of(head.line(1), ',');
         String name = id >= 0 && id < values.size() ? "NSRDB " + values.get(id) : "NSRDB";
         return new Layout.SiteSource(
                 Layout.Source.of(name),

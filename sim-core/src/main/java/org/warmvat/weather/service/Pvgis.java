@@ -10,11 +10,14 @@ import org.warmvat.weather.layout.Layout;
  * after the rows.
  */
 final class Pvgis {
-    private static final String NUMBER = "\\s*(-?[0-9.]+)";
+    /** A spreadsheet may have given it a decimal comma, and commas after it. */
+    private static final String NUMBER = "[\\s,;]*(-?[0-9]+(?:[.,][0-9]+)?)";
+
     private static final String LATITUDE = "^Latitude \\(decimal degrees\\):" + NUMBER;
     private static final String LONGITUDE = "^Longitude \\(decimal degrees\\):" + NUMBER;
     private static final String ELEVATION = "^Elevation \\(m\\):" + NUMBER;
-    static final String BLANK_LINE = "^\\s*$";
+    /** A spreadsheet fills it up with delimiters. */
+    static final String BLANK_LINE = "^[\\s,;]*$";
 
     private Pvgis() {}
 
@@ -44,12 +47,16 @@ final class Pvgis {
                 Layout.Source.of(Integer.toString(utcOffsetH(head))));
     }
 
-    static String times(double instantMinutes, TextHead head) {
+    static String after(double minutes) {
+        return String.format(Locale.ROOT, "%.1f min after the full hour", minutes);
+    }
+
+    static String times(String instant, TextHead head) {
         return String.format(
                 Locale.ROOT,
                 "times are universal, and local standard time was taken as UTC%+d h by the longitude; irradiance is that of an instant,"
-                        + " %.1f min after the full hour, and each hour was given the same share of the light outside the air",
+                        + " %s, and each hour was given the same share of the light outside the air",
                 utcOffsetH(head),
-                instantMinutes);
+                instant);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.LineCells;
 import org.warmvat.weather.layout.TimeForm;
 
 /**
@@ -21,7 +22,7 @@ final class PvgisHourly {
         if (!Pvgis.isLike(head) || heading.isEmpty()) {
             return Optional.empty();
         }
-        List<String> names = TextHead.names(head.line(heading.get()), ',');
+        List<String> names = LineCells.of(head.line(heading.get()), ',');
         Columns columns = new Columns(names).must(Quantity.AIR, "T2m").may(Quantity.WIND, "WS10m");
         if (names.contains("Gb(i)")) {
             columns.sum(Quantity.GLOBAL, List.of("Gb(i)", "Gd(i)", "Gr(i)")).may(Quantity.DIFFUSE, "Gd(i)");
@@ -48,6 +49,6 @@ final class PvgisHourly {
                         ? ""
                         : " for a plane of " + Math.round(slope)
                                 + "° (the light on it is not that on the level: ask for slope 0)");
-        return Optional.of(new Recognised(kind, Pvgis.times(minute, head), layout));
+        return Optional.of(new Recognised(kind, Pvgis.times(Pvgis.after(minute), head), layout, slope));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.LineCells;
 import org.warmvat.weather.layout.TimeForm;
 
 /** The typical year of PVGIS as CSV: temperatures at the stamp, irradiance of an instant a stated part of an hour after it. */
@@ -18,9 +19,9 @@ final class PvgisTypicalYear {
         if (!Pvgis.isLike(head) || heading.isEmpty()) {
             return Optional.empty();
         }
-        double instant = 60
-                * head.number("^Irradiance Time Offset \\(h\\):\\s*(-?[0-9.]+)").orElse(0.0);
-        List<String> names = TextHead.names(head.line(heading.get()), ',');
+        Optional<Double> offsetH = head.number("^Irradiance Time Offset \\(h\\):\\s*(-?[0-9.]+)");
+        double instant = 60 * offsetH.orElse(0.0);
+        List<String> names = LineCells.of(head.line(heading.get()), ',');
         Layout layout = new Layout(
                 Pvgis.text(heading.get()),
                 new Layout.Time(
@@ -43,6 +44,13 @@ final class PvgisTypicalYear {
                         .map(),
                 Set.of(),
                 Pvgis.site(head));
-        return Optional.of(new Recognised("a typical year of PVGIS", Pvgis.times(instant, head), layout));
+        return Optional.of(new Recognised(
+                "a typical year of PVGIS",
+                Pvgis.times(
+                        offsetH.isPresent()
+                                ? Pvgis.after(instant)
+                                : "taken as the full hour, since the file has no line \"Irradiance Time Offset (h)\"",
+                        head),
+                layout));
     }
 }

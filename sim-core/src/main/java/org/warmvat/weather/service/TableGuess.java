@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.warmvat.weather.layout.LineCells;
 
 /**
  * Where the rows of a table seem to stand in the head of a text, and how its cells are parted.
@@ -35,9 +36,8 @@ public record TableGuess(
     }
 
     private static Optional<TableGuess> with(TextHead head, char delimiter) {
-        List<List<String>> cells = head.lines().stream()
-                .map(line -> TextHead.names(line, delimiter))
-                .toList();
+        List<List<String>> cells =
+                head.lines().stream().map(line -> LineCells.of(line, delimiter)).toList();
         for (int i = 0; i + 1 < cells.size(); i++) {
             if (isRow(cells.get(i))
                     && isRow(cells.get(i + 1))

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
  */
 record TextHead(List<String> lines) {
     private static final int MOST_LINES = 300;
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d,\\d");
 
     static TextHead of(String text) {
         return new TextHead(text.lines().limit(MOST_LINES).toList());
@@ -44,11 +45,15 @@ record TextHead(List<String> lines) {
         return Optional.empty();
     }
 
-    /** The names in a heading line. */
-    static List<String> names(String line, char delimiter) {
-        return Pattern.compile(String.valueOf(delimiter), Pattern.LITERAL)
-                .splitAsStream(line)
-                .map(name -> name.strip().replaceAll("^\"|\"$", "").strip())
-                .toList();
+    /** Whether a number with a decimal comma stands in any of the lines. */
+    boolean hasDecimalCommas() {
+        return lines.stream().anyMatch(line -> DECIMAL_COMMA.matcher(line).find());
+    }
+
+    /** The head as it was before a spreadsheet parted its cells by another delimiter, and gave its numbers decimal commas. */
+    TextHead withCommasFor(char delimiter) {
+        return new TextHead(lines.stream()
+                .map(line -> line.replace(',', '.').replace(delimiter, ','))
+                .toList());
     }
 }

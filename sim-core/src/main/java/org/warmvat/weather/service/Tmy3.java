@@ -7,6 +7,7 @@ import java.util.Set;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
 import org.warmvat.weather.layout.Layout;
+import org.warmvat.weather.layout.LineCells;
 import org.warmvat.weather.layout.TimeForm;
 
 /**
@@ -16,23 +17,25 @@ import org.warmvat.weather.layout.TimeForm;
  */
 final class Tmy3 {
     private static final String DATE = "Date (MM/DD/YYYY)";
+    private static final String TIME = "Time (HH:MM)";
+    /** As published, and as spreadsheets of other settings write the date; years do not count in a typical year. */
+    private static final List<String> FORMS =
+            List.of("MM/DD/YYYY hh:mm", "MM/DD/YY hh:mm", "YYYY-MM-DD hh:mm", "DD.MM.YYYY hh:mm");
 
     private Tmy3() {}
 
     static Optional<Recognised> in(TextHead head) {
-        char delimiter = head.line(1).contains(";") ? ';' : ',';
-        List<String> names = TextHead.names(head.line(1), delimiter);
-        if (!names.get(0).equals(DATE)) {
+        List<String> names = LineCells.of(head.line(1), ',');
+        if (!names.get(0).equals(DATE) || !names.contains(TIME)) {
             return Optional.empty();
         }
-        boolean commas = delimiter == ';' && head.line(2).matches(".*\\d,\\d.*");
-        List<String> station = TextHead.names(head.line(0), delimiter);
+        List<String> station = LineCells.of(head.line(0), ',');
         String name = station.size() < 3 ? "unnamed site" : station.get(1) + " " + station.get(2);
         Layout layout = new Layout(
-                new Layout.Text(1, true, delimiter, commas ? ',' : '.'),
+                new Layout.Text(1, true, ',', '.'),
                 new Layout.Time(
-                        List.of(new Layout.ByHeading(DATE), new Layout.ByHeading("Time (HH:MM)")),
-                        new TimeForm("MM/DD/YYYY hh:mm"),
+                        List.of(new Layout.ByHeading(DATE), new Layout.ByHeading(TIME)),
+                        form(LineCells.of(head.line(2), ','), names.indexOf(TIME)),
                         Stamp.HOUR_END,
                         Layout.Clock.LOCAL,
                         true),
@@ -49,6 +52,15 @@ final class Tmy3 {
                         + (head.line(2).matches("\\d/.*|\\d\\d?/\\d/.*") ? ", saved again by a spreadsheet" : ""),
                 "a row's time is the end of its hour, local standard time",
                 layout));
+    }
+
+    private static TimeForm form(List<String> row, int time) {
+        String first = row.get(0) + " " + (time < row.size() ? row.get(time) : "");
+        return FORMS.stream()
+                .map(TimeForm::new)
+                .filter(form -> form.minutes(first).isPresent())
+                .findFirst()
+                .orElse(new TimeForm(FORMS.get(0)));
     }
 
     private static Map<Quantity, Layout.Column> columns(List<String> names) {

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -82,8 +83,8 @@ class BrokenFilesTest {
                         .faults());
         assertEquals(
                 List.of(
-                        "year.csv: is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor recognised as one of the"
-                                + " typical years and hourly series of PVGIS, NSRDB, NASA POWER by the hour, TMY2 and TMY3. Any other"
+                        "year.csv: is neither a Warmvat weather file (first line \"# warmvat weather 1\") nor recognised as one of"
+                                + " TMY3, PVGIS typical year, PVGIS hourly series, NSRDB, NASA POWER hourly, TMY2. Any other"
                                 + " hourly text is read by a layout: \"warmvat weather layout FILE\" proposes a layout for it, to be"
                                 + " confirmed and then given by --layout"),
                 faults(bytes("a;b;c\n1;2;3\n", StandardCharsets.UTF_8)));
@@ -98,9 +99,9 @@ class BrokenFilesTest {
         }
         String said = assertThrows(WeatherRefused.class, () -> WeatherFiles.read(path))
                 .getMessage();
-        assertTrue(said.matches("huge.csv: 300 MB, expected at most \\d+ MB of rows.*"), said);
-        long most = Math.min(256, (Runtime.getRuntime().maxMemory() >> 20) / 12);
-        assertTrue(said.contains("at most " + most + " MB"), said);
+        assertTrue(said.matches("huge.csv: 300.0 MB, expected at most \\d+\\.\\d MB of rows.*"), said);
+        double most = Math.min(256, Runtime.getRuntime().maxMemory() / (double) (1 << 20) / 12);
+        assertTrue(said.contains(String.format(Locale.ROOT, "at most %.1f MB", most)), said);
     }
 
     /** Cut anywhere: either a shorter run of hours, or a message; never anything else. */

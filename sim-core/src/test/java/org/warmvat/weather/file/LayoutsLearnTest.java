@@ -77,7 +77,8 @@ class LayoutsLearnTest {
                         marked, layout(time(Stamp.HOUR_END, 60, OptionalDouble.empty()), Optional.empty()), Map.of()));
         assertEquals(
                 List.of(
-                        "hours.txt: no line of the 2 lead-in lines holds latitude_deg by the pattern \"Breite: ([0-9.]+)\""),
+                        "hours.txt: no line of the 2 lead-in lines holds latitude_deg by the pattern \"Breite: ([0-9.]+)\"; a layout may"
+                                + " state it (\"warmvat weather layout FILE\" writes one)"),
                 assertThrows(
                                 WeatherRefused.class,
                                 () -> read(

@@ -92,11 +92,7 @@ public final class ServiceTexts {
                 1,1995
                 12,2000
                 time(UTC),T2m,RH,G(h),Gb(n),Gd(h),IR(h),WS10m,WD10m,SP
-                """.replace("\n", "\r\n"),
-                site.latitudeDeg(),
-                site.longitudeDeg(),
-                site.elevationM(),
-                offsetH));
+                """.replace("\n", "\r\n"), site.latitudeDeg(), site.longitudeDeg(), site.elevationM(), offsetH));
         for (int i = 0; i < weather.hours(); i++) {
             LocalDateTime utc = LocalDateTime.of(2025, 1, 1, 0, 0).plusHours(i);
             LocalDateTime local = wrapped(utc.plusMinutes(Math.round(60 * site.utcOffsetH())));
