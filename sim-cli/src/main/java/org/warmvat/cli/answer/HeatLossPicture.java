@@ -35,6 +35,6 @@ final class HeatLossPicture {
                 part.part().startsWith("warming") ? Look.FEED : Look.BACKUP,
                 part.watts(),
                 Words.number(part.watts()) + " W, " + Words.kWh(part.watts() * weather.hours() / 1000)));
-        return chart.drawing();
+        return chart;
     }
 }

@@ -19,7 +19,7 @@ import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Stacked bars side by side, by month or by anything else, up from zero and down from it, with a line over them if wanted. */
-public final class BarChart {
+public final class BarChart extends Drawing {
 
     /** Where a bar stands. */
     private record Place(int index, String name, String label) implements Comparable<Place> {
@@ -36,18 +36,14 @@ public final class BarChart {
 
     private record Series(String label, Look look, double[] values) {}
 
-    private final String name;
-    private final String title;
     private final String up;
     private final List<String> places;
     private final List<String> labels;
     private final List<Series> stacked = new ArrayList<>();
     private final List<Series> lines = new ArrayList<>();
-    private String caption = "";
 
     private BarChart(String name, String title, String up, List<String> places, List<String> labels) {
-        this.name = name;
-        this.title = title;
+        super(name, title);
         this.up = up;
         this.places = places;
         this.labels = labels;
@@ -87,7 +83,7 @@ public final class BarChart {
 
     /** How to read it. */
     public BarChart caption(String how) {
-        this.caption = how;
+        explain(how);
         return this;
     }
 
@@ -108,12 +104,8 @@ public final class BarChart {
         return this;
     }
 
-    /** The picture. */
-    public Drawing drawing() {
-        return new Drawing(name, title, caption, told(), this::sheet);
-    }
-
-    private Drawing.Sheet sheet(Form form) {
+    @Override
+    Sheet on(Form form) {
         List<Place> along = along(form);
         CategoryPlot plot = new CategoryPlot(data(stacked, along), axis(form), Charts.amounts(up, form), bars(form));
         Charts.dress(plot);
@@ -125,7 +117,7 @@ public final class BarChart {
         stacked.forEach(series -> legend.area(series.label(), series.look()));
         lines.forEach(series -> legend.markedLine(series.label(), series.look(), diamond(form)));
         plot.setFixedLegendItems(legend.items());
-        return Charts.sheet(title, plot, form, form.heightPx(6.5, form == Form.WIDE ? 280 : 190));
+        return Charts.sheet(title(), plot, form, form.heightPx(6.5, form == Form.WIDE ? 280 : 190));
     }
 
     /** The places; of labels that would run into each other every second, third and so on stands. */
@@ -190,9 +182,10 @@ public final class BarChart {
         return path;
     }
 
-    private String told() {
+    @Override
+    public String alternative() {
         double[] x = IntStream.range(0, places.size()).asDoubleStream().toArray();
-        StringBuilder told = new StringBuilder(title + ", " + up);
+        StringBuilder told = new StringBuilder(title() + ", " + up);
         for (List<Series> all : List.of(stacked, lines)) {
             for (Series series : all) {
                 told.append(". ")

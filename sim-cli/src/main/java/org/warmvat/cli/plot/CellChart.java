@@ -12,18 +12,8 @@ import org.jfree.chart.renderer.PaintScale;
 import org.jfree.chart.renderer.xy.XYBlockRenderer;
 import org.jfree.data.xy.DefaultXYZDataset;
 
-/**
- * One figure over two numbers, as cells, the darker the more; each written where there is room.
- *
- * @param name file name without ending
- * @param title title
- * @param caption how to read it
- * @param across the number along, with its unit, and its values
- * @param up the number upwards, with its unit, and its values
- * @param values by row (up) and column (across); what is not finite leaves a hole
- */
-@SuppressWarnings("ArrayRecordComponent") // handed through once to the chart
-public record CellChart(String name, String title, String caption, Side across, Side up, double[][] values) {
+/** One figure over two numbers, as cells, the darker the more; each written where there is room. */
+public final class CellChart extends Drawing {
 
     /** More values than this along an axis are not all named. */
     private static final int MOST_NAMED = 20;
@@ -40,12 +30,34 @@ public record CellChart(String name, String title, String caption, Side across, 
      */
     public record Side(String label, double... values) {}
 
-    /** The picture. */
-    public Drawing drawing() {
-        return new Drawing(name, title, caption, told(), this::sheet);
+    private final Side across;
+    private final Side up;
+    private final double[][] values;
+
+    /**
+     * A chart.
+     *
+     * @param name file name without ending
+     * @param title title
+     * @param across the number along, with its unit, and its values
+     * @param up the number upwards, with its unit, and its values
+     * @param values by row (up) and column (across); what is not finite leaves a hole
+     */
+    public CellChart(String name, String title, Side across, Side up, double[][] values) {
+        super(name, title);
+        this.across = across;
+        this.up = up;
+        this.values = values;
     }
 
-    private Drawing.Sheet sheet(Form form) {
+    /** How to read it. */
+    public CellChart caption(String how) {
+        explain(how);
+        return this;
+    }
+
+    @Override
+    Sheet on(Form form) {
         List<double[]> cells = cells();
         Shades shades = shades(cells);
         XYPlot plot = Charts.plot(places(across, form), places(up, form));
@@ -70,7 +82,7 @@ public record CellChart(String name, String title, String caption, Side across, 
                 Math.max(
                         150 + rowPx * up.values().length,
                         150 + UPRIGHT_PX * up.label().length()));
-        return Charts.sheet(title, plot, form, height);
+        return Charts.sheet(title(), plot, form, height);
     }
 
     private List<double[]> cells() {
@@ -123,8 +135,9 @@ public record CellChart(String name, String title, String caption, Side across, 
         return Charts.dressed(axis, form);
     }
 
-    private String told() {
-        StringBuilder told = new StringBuilder(title + " over " + across.label() + " and " + up.label());
+    @Override
+    public String alternative() {
+        StringBuilder told = new StringBuilder(title() + " over " + across.label() + " and " + up.label());
         List<double[]> cells = cells();
         Shades shades = shades(cells);
         for (double extreme : new double[] {shades.least(), shades.most()}) {

@@ -8,21 +8,17 @@ import org.jfree.chart.renderer.xy.XYBarRenderer;
 import org.jfree.data.xy.DefaultIntervalXYDataset;
 
 /** How often a quantity fell into each of some equal ranges. */
-public final class Histogram {
+public final class Histogram extends Drawing {
 
     private static final int FEWEST = 6;
     private static final int MOST = 24;
 
-    private final String name;
-    private final String title;
     private final String quantity;
     private final double[] values;
     private final Pins pins = new Pins();
-    private String caption = "";
 
     private Histogram(String name, String title, String quantity, double[] values) {
-        this.name = name;
-        this.title = title;
+        super(name, title);
         this.quantity = quantity;
         this.values = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
     }
@@ -34,7 +30,7 @@ public final class Histogram {
 
     /** How to read it. */
     public Histogram caption(String how) {
-        this.caption = how;
+        explain(how);
         return this;
     }
 
@@ -44,14 +40,12 @@ public final class Histogram {
         return this;
     }
 
-    /** The picture. */
-    public Drawing drawing() {
-        String told =
-                title + ": " + values.length + " values of " + quantity + " from " + Told.number(quantile(0)) + " to "
-                        + Told.number(quantile(1)) + ", half of them between " + Told.number(quantile(0.25)) + " and "
-                        + Told.number(quantile(0.75)) + ", in the middle " + Told.number(quantile(0.5)) + "."
-                        + pins.told(x -> "at " + Told.number(x));
-        return new Drawing(name, title, caption, told, this::sheet);
+    @Override
+    public String alternative() {
+        return title() + ": " + values.length + " values of " + quantity + " from " + Told.number(quantile(0)) + " to "
+                + Told.number(quantile(1)) + ", half of them between " + Told.number(quantile(0.25)) + " and "
+                + Told.number(quantile(0.75)) + ", in the middle " + Told.number(quantile(0.5)) + "."
+                + pins.told(x -> "at " + Told.number(x));
     }
 
     private double quantile(double share) {
@@ -65,7 +59,8 @@ public final class Histogram {
         return (int) Math.max(FEWEST, Math.min(MOST, ranges));
     }
 
-    private Drawing.Sheet sheet(Form form) {
+    @Override
+    Sheet on(Form form) {
         NumberAxis across = Charts.around(quantity, 1e-8, form);
         NumberAxis up = Charts.amounts("how many of " + values.length, form);
         XYPlot plot = Charts.plot(across, up);
@@ -77,7 +72,7 @@ public final class Histogram {
         plot.setRenderer(bars);
         pins.addTo(plot, x -> x, (quantile(0) + quantile(1)) / 2, true, form);
         plot.setFixedLegendItems(new Legend(form).items());
-        return Charts.sheet(title, plot, form, form.heightPx(5, form == Form.WIDE ? 280 : 190));
+        return Charts.sheet(title(), plot, form, form.heightPx(5, form == Form.WIDE ? 280 : 190));
     }
 
     private DefaultIntervalXYDataset counts() {

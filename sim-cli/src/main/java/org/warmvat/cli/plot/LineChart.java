@@ -19,7 +19,7 @@ import org.jfree.chart.ui.Layer;
  * Lines and bands in one strip or several over one axis, time or a quantity, with spells shaded and places marked. What is added
  * goes into the last strip.
  */
-public final class LineChart {
+public final class LineChart extends Drawing {
 
     private static final double HOUR_MS = 3.6e6;
     private static final int WIDE_STRIP_PX = 240;
@@ -29,8 +29,6 @@ public final class LineChart {
 
     private record Spell(String label, double from, double to) {}
 
-    private final String name;
-    private final String title;
     private final Optional<LocalDateTime> start;
     private final String quantity;
     private final double from;
@@ -38,12 +36,10 @@ public final class LineChart {
     private final List<Strip> strips = new ArrayList<>();
     private final List<Spell> spells = new ArrayList<>();
     private final Pins uprights = new Pins();
-    private String caption = "";
 
     private LineChart(
             String name, String title, Optional<LocalDateTime> start, String quantity, double from, double to) {
-        this.name = name;
-        this.title = title;
+        super(name, title);
         this.start = start;
         this.quantity = quantity;
         this.from = from;
@@ -63,7 +59,7 @@ public final class LineChart {
 
     /** How to read it. */
     public LineChart caption(String how) {
-        this.caption = how;
+        explain(how);
         return this;
     }
 
@@ -124,12 +120,8 @@ public final class LineChart {
         return strips.get(strips.size() - 1);
     }
 
-    /** The picture. */
-    public Drawing drawing() {
-        return new Drawing(name, title, caption, told(), this::sheet);
-    }
-
-    private Drawing.Sheet sheet(Form form) {
+    @Override
+    Sheet on(Form form) {
         CombinedDomainXYPlot all = new CombinedDomainXYPlot(axis(form));
         all.setGap(14);
         Legend legend = new Legend(form);
@@ -145,7 +137,7 @@ public final class LineChart {
         }
         spells.stream().map(Spell::label).distinct().forEach(label -> legend.area(label, Look.SPELL));
         all.setFixedLegendItems(legend.items());
-        return Charts.sheet(title, all, form, heightPx(form));
+        return Charts.sheet(title(), all, form, heightPx(form));
     }
 
     private int heightPx(Form form) {
@@ -172,8 +164,9 @@ public final class LineChart {
                 .orElse(x);
     }
 
-    private String told() {
-        StringBuilder told = new StringBuilder(title).append(", ");
+    @Override
+    public String alternative() {
+        StringBuilder told = new StringBuilder(title()).append(", ");
         told.append(
                 start.isPresent()
                         ? named(from) + " to " + named(to)

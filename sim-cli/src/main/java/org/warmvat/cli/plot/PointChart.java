@@ -11,7 +11,7 @@ import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /** Points over one quantity and another, some of them joined to a front, some named. */
-public final class PointChart {
+public final class PointChart extends Drawing {
 
     private static final Shape SMALL = new Rectangle2D.Double(-2, -2, 4, 4);
 
@@ -20,17 +20,13 @@ public final class PointChart {
 
     private record Group(String label, Look look, Points points, boolean front) {}
 
-    private final String name;
-    private final String title;
     private final String across;
     private final String up;
     private final List<Group> groups = new ArrayList<>();
     private final Pins pins = new Pins();
-    private String caption = "";
 
     private PointChart(String name, String title, String across, String up) {
-        this.name = name;
-        this.title = title;
+        super(name, title);
         this.across = across;
         this.up = up;
     }
@@ -42,7 +38,7 @@ public final class PointChart {
 
     /** How to read it. */
     public PointChart caption(String how) {
-        this.caption = how;
+        explain(how);
         return this;
     }
 
@@ -64,12 +60,8 @@ public final class PointChart {
         return this;
     }
 
-    /** The picture. */
-    public Drawing drawing() {
-        return new Drawing(name, title, caption, told(), this::sheet);
-    }
-
-    private Drawing.Sheet sheet(Form form) {
+    @Override
+    Sheet on(Form form) {
         NumberAxis x = Charts.around(across, 1e-8, form);
         NumberAxis y = Charts.around(up, 1e-8, form);
         y.setUpperMargin(ROOM_FOR_NAMES);
@@ -96,7 +88,7 @@ public final class PointChart {
                 .toArray();
         pins.addTo(plot, at -> at, all.length == 0 ? 0 : (all[0] + all[all.length - 1]) / 2, true, form);
         plot.setFixedLegendItems(legend.items());
-        return Charts.sheet(title, plot, form, form.heightPx(6, form == Form.WIDE ? 330 : 220));
+        return Charts.sheet(title(), plot, form, form.heightPx(6, form == Form.WIDE ? 330 : 220));
     }
 
     private static XYLineAndShapeRenderer renderer(Group group, Form form) {
@@ -115,8 +107,9 @@ public final class PointChart {
         return renderer;
     }
 
-    private String told() {
-        StringBuilder told = new StringBuilder(title + ": " + up + " over " + across);
+    @Override
+    public String alternative() {
+        StringBuilder told = new StringBuilder(title() + ": " + up + " over " + across);
         for (Group group : groups) {
             told.append(". ")
                     .append(group.points().x().length)

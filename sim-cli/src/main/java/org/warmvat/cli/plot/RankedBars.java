@@ -7,20 +7,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Bars one below the other, each with its name and its value written. */
-public final class RankedBars {
+public final class RankedBars extends Drawing {
 
     private static final double BAR_SHARE = 0.62;
 
     private record Bar(String label, Look look, double value, String written) {}
 
-    private final String name;
-    private final String title;
     private final List<Bar> bars = new ArrayList<>();
-    private String caption = "";
 
     private RankedBars(String name, String title) {
-        this.name = name;
-        this.title = title;
+        super(name, title);
     }
 
     /** A chart. */
@@ -30,7 +26,7 @@ public final class RankedBars {
 
     /** How to read it. */
     public RankedBars caption(String how) {
-        this.caption = how;
+        explain(how);
         return this;
     }
 
@@ -47,25 +43,25 @@ public final class RankedBars {
         return this;
     }
 
-    /** The picture, its bars in the order given. */
-    public Drawing drawing() {
-        String told = title + ". "
+    @Override
+    public String alternative() {
+        return title() + ". "
                 + String.join(
                         "; ",
                         bars.stream()
                                 .map(bar -> bar.label() + ": " + bar.written())
                                 .toList()) + ".";
-        return new Drawing(name, title, caption, told, this::sheet);
     }
 
-    private Drawing.Sheet sheet(Form form) {
+    @Override
+    Sheet on(Form form) {
         boolean wide = form == Form.WIDE;
         double rowPx = (wide ? 1.9 : 3) * form.textPx();
         double topPx = 3.2 * form.textPx();
-        return new Drawing.Sheet((int) Math.ceil(topPx + bars.size() * rowPx + 6), g2 -> {
+        return new Sheet((int) Math.ceil(topPx + bars.size() * rowPx + 6), g2 -> {
             g2.setPaint(Look.INK);
             g2.setFont(form.title());
-            g2.drawString(title, wide ? 14 : 4, (float) (1.7 * form.textPx()));
+            g2.drawString(title(), wide ? 14 : 4, (float) (1.7 * form.textPx()));
             g2.setFont(form.text());
             Scale scale = scale(g2.getFontMetrics(), form);
             for (int i = 0; i < bars.size(); i++) {

@@ -33,8 +33,19 @@ public final class TankDrawing {
 
     /** The drawing of a tank. */
     public static Drawing of(String name, String title, String caption, TankSection section) {
-        String told = title + ". " + String.join("; ", new TreeMap<>(section.words()).values()) + ".";
-        return new Drawing(name, title, caption, told, form -> new TankDrawing(section, form).sheet(title));
+        Drawing drawing = new Drawing(name, title) {
+            @Override
+            public String alternative() {
+                return title + ". " + String.join("; ", new TreeMap<>(section.words()).values()) + ".";
+            }
+
+            @Override
+            Sheet on(Form form) {
+                return new TankDrawing(section, form).sheet(title);
+            }
+        };
+        drawing.explain(caption);
+        return drawing;
     }
 
     /** A line of the key: words of a part, broken so that they fit. */

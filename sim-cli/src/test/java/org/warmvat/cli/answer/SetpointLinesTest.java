@@ -36,8 +36,7 @@ class SetpointLinesTest {
                 .strip("°C", 1);
         SetpointLines.setpoint(chart, RESTS, start, WEEK_H);
         SetpointLines.minimum(chart, RESTS, start, WEEK_H);
-        String text =
-                new String(Pictures.of(() -> List.of(chart.drawing())).get(0).narrowSvg(), StandardCharsets.UTF_8);
+        String text = new String(Pictures.of(() -> List.of(chart)).get(0).narrowSvg(), StandardCharsets.UTF_8);
         return List.of(
                 text.contains(">8<") || text.contains(">8.0<"),
                 text.contains(">36<") || text.contains(">36.0<"),

@@ -26,13 +26,7 @@ class CellChartTest {
             }
         }
         Drawing drawing = new CellChart(
-                        "cells",
-                        "cells",
-                        "",
-                        new CellChart.Side("across", columns),
-                        new CellChart.Side("up", rows),
-                        values)
-                .drawing();
+                "cells", "cells", new CellChart.Side("across", columns), new CellChart.Side("up", rows), values);
         Picture picture = Pictures.of(() -> List.of(drawing)).get(0);
         List<String> texts = TEXT.matcher(new String(picture.svg(), StandardCharsets.UTF_8))
                 .results()

@@ -47,8 +47,7 @@ class KindsTest {
                         Look.SUN,
                         Points.means(new double[] {0, 10, 20, 30}, 2).later(24))
                 .spell("power cut", 6, 12)
-                .upright("refilled", 40)
-                .drawing();
+                .upright("refilled", 40);
         assertSays(
                 drawing,
                 "Cold days, 1 January 00:00 to 3 January 00:00. slurry, °C: mean of each day: lowest 11.5 on 1 January 12:00,"
@@ -70,8 +69,7 @@ class KindsTest {
         Drawing drawing = LineChart.over("a", "Short", "rated power, W", 0, 300)
                 .stripWithZero("hours", 1)
                 .dotted("hours short", Look.FIRST, new Points(watts, new double[] {900, 40, Double.NaN, 0}))
-                .mark("yours", 100, 40)
-                .drawing();
+                .mark("yours", 100, 40);
         assertSays(
                 drawing,
                 "Short, over rated power, W from 0 to 300. hours: hours short: lowest 0 at 300, highest 900 at 0, at the end 0."
@@ -90,8 +88,7 @@ class KindsTest {
         Drawing drawing = BarChart.byMonth("a", "Heat", "kWh a month", months)
                 .stack("sun", Look.SUN, rising)
                 .stack("nothing", Look.BACKUP, new double[12])
-                .line("need", Look.NEED, rising)
-                .drawing();
+                .line("need", Look.NEED, rising);
         assertSays(
                 drawing,
                 "Heat, kWh a month. sun: lowest 0 in January, highest 11 in December. need: lowest 0 in January,"
@@ -107,9 +104,7 @@ class KindsTest {
                 .limit(36)
                 .toList();
         double[] rising = IntStream.range(0, 36).asDoubleStream().toArray();
-        Drawing drawing = BarChart.byMonth("a", "Heat", "kWh a month", months)
-                .stack("sun", Look.SUN, rising)
-                .drawing();
+        Drawing drawing = BarChart.byMonth("a", "Heat", "kWh a month", months).stack("sun", Look.SUN, rising);
         assertSays(drawing, "Heat, kWh a month. sun: lowest 0 in January 2023, highest 35 in December 2025.", "Jan 23");
     }
 
@@ -117,8 +112,7 @@ class KindsTest {
     void rankedBars() throws Pictures.CannotDraw {
         Drawing drawing = RankedBars.of("a", "Loss by part")
                 .bar("wall", Look.SLURRY, 12, "12 W")
-                .bar("steel legs", Look.SLURRY, -3, "-3 W")
-                .drawing();
+                .bar("steel legs", Look.SLURRY, -3, "-3 W");
         assertSays(drawing, "Loss by part. wall: 12 W; steel legs: -3 W.", "wall", "12 W", "steel legs", "-3 W");
     }
 
@@ -127,8 +121,7 @@ class KindsTest {
         Drawing drawing = PointChart.of("a", "Choice", "cost, EUR", "heat, kWh")
                 .points("all runs", Look.SIXTH, new Points(new double[] {1, 2, 3}, new double[] {9, 5, 7}))
                 .front("best", Look.BACKUP, new Points(new double[] {1, 2}, new double[] {9, 5}))
-                .mark("proposed", 2, 5)
-                .drawing();
+                .mark("proposed", 2, 5);
         assertSays(
                 drawing,
                 "Choice: heat, kWh over cost, EUR. 3 points, all runs: lowest 5 at 2, highest 9 at 1. 2 joined,"
@@ -143,9 +136,8 @@ class KindsTest {
                 .asDoubleStream()
                 .toArray();
         values[7] = Double.NaN;
-        Drawing drawing = Histogram.of("a", "Net energy", "net energy, kWh", values)
-                .upright("as designed", 50)
-                .drawing();
+        Drawing drawing =
+                Histogram.of("a", "Net energy", "net energy, kWh", values).upright("as designed", 50);
         assertSays(
                 drawing,
                 "Net energy: 119 values of net energy, kWh from 0 to 99, half of them between 31 and 70, in the middle 50."
@@ -157,9 +149,7 @@ class KindsTest {
     @Test
     void evenOneValueHasAHistogram() throws Pictures.CannotDraw {
         assertEquals(
-                1,
-                Pictures.of(() -> List.of(Histogram.of("a", "b", "c", 5).drawing()))
-                        .size());
+                1, Pictures.of(() -> List.of(Histogram.of("a", "b", "c", 5))).size());
     }
 
     @Test

@@ -251,6 +251,6 @@ public final class AdviseAnswer {
                         Math.abs(gain) < 1 ? "0 kWh" : (gain < 0 ? "−" : "") + Words.kWh(Math.abs(gain)));
             }
         }
-        return chart.drawing();
+        return chart;
     }
 }

@@ -116,7 +116,7 @@ public final class BackupAnswer {
                 .line("energy bought", Look.NEED, curve(points, BackupResult.Point::boughtKWh));
         result.need().smallestW().ifPresent(w -> chart.upright(watts("smallest", w), w));
         result.need().commonW().ifPresent(w -> chart.upright(watts("common size", w), w));
-        return chart.drawing();
+        return chart;
     }
 
     private static String watts(String what, double w) {
@@ -153,8 +153,7 @@ public final class BackupAnswer {
                         "heat from the backup",
                         Look.FIFTH,
                         Points.means(chosen.heat().backupW(), 1))
-                .line("heat from the sun", Look.SUN, Points.means(chosen.heat().solarW(), 1))
-                .drawing();
+                .line("heat from the sun", Look.SUN, Points.means(chosen.heat().solarW(), 1));
     }
 
     /** Each year with the chosen heater. */

@@ -78,8 +78,7 @@ public final class CarryAnswer {
                 .line(
                         "heat from the backup",
                         Look.BACKUP,
-                        Points.means(with.heat().backupW(), HOURS_PER_DAY))
-                .drawing();
+                        Points.means(with.heat().backupW(), HOURS_PER_DAY));
     }
 
     private static Table halfMonths(CarryResult result, Asked asked) {

@@ -282,7 +282,7 @@ public final class ChooseAnswer {
         if (Double.isFinite(result.drawn().perYear())) {
             chart.mark("as drawn", drawn(across), drawn(up));
         }
-        return chart.drawing();
+        return chart;
     }
 
     private static double figure(Candidate one, Aim aim) {
@@ -316,6 +316,6 @@ public final class ChooseAnswer {
                         Look.FIRST,
                         one.change(),
                         Words.number(one.change()) + " at " + ChooseWords.shown(one.choice(), one.worst())));
-        return bars.drawing();
+        return bars;
     }
 }

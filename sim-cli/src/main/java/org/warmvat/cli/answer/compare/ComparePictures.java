@@ -97,7 +97,7 @@ final class ComparePictures {
         for (int i = 0; i < columns.size(); i++) {
             chart.line(names.get(i), Look.nth(i), days(columns.get(i), together ? DAY_H : 1));
         }
-        return chart.drawing();
+        return chart;
     }
 
     private static Points days(Column column, double unit) {
@@ -145,6 +145,6 @@ final class ComparePictures {
                                     .orElseThrow())
                             .toArray());
         }
-        return chart.drawing();
+        return chart;
     }
 }

@@ -168,8 +168,7 @@ public final class FitAnswer {
                 .strip("slurry, °C", 3)
                 .line("as logged", Look.SLURRY, points(course, course.loggedC()))
                 .line("tank as drawn", Look.OTHER_SLURRY, points(course, course.drawnC()))
-                .line("tank as fitted", Look.NEED, points(course, course.fittedC()))
-                .drawing();
+                .line("tank as fitted", Look.NEED, points(course, course.fittedC()));
     }
 
     private static Drawing residuals(FitCourse course) {
@@ -178,8 +177,7 @@ public final class FitAnswer {
                         "Log less fitted model. What swings slowly is remembered from reading to reading; what drifts or jumps is"
                                 + " something that the model does not know.")
                 .stripWithZero("log less model, K", 0.2)
-                .line("residual", Look.SLURRY, points(course, course.residualsK()))
-                .drawing();
+                .line("residual", Look.SLURRY, points(course, course.residualsK()));
     }
 
     private static LineChart chart(FitCourse course, String name, String title) {

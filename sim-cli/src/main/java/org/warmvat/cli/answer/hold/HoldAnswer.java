@@ -93,7 +93,7 @@ public final class HoldAnswer {
                     isHeater(failure) ? Look.AIR : Look.OTHER_AIR,
                     Points.from(airC[0], airC));
         }
-        return chart.drawing();
+        return chart;
     }
 
     private static Drawing warmUpPicture(HoldResult result, Asked asked) {
@@ -116,8 +116,7 @@ public final class HoldAnswer {
         Course.Heat heat = result.warmUps().get(0).course().heat();
         return chart.stripWithZero("heat, W", 50)
                 .line("heat from the backup", Look.BACKUP, Points.means(heat.backupW(), 1))
-                .line("heat from the sun", Look.SUN, Points.means(heat.solarW(), 1))
-                .drawing();
+                .line("heat from the sun", Look.SUN, Points.means(heat.solarW(), 1));
     }
 
     private static boolean isHeater(HoldResult.Failure failure) {

@@ -110,7 +110,7 @@ public final class HolderAnswer {
                 .stripWithZero("surplus, Nm³", 1)
                 .dotted("surplus", Look.GAS, points(result, HolderResult.Year::surplusNm3));
         result.smallestM3().ifPresent(m3 -> chart.upright("smallest", m3));
-        return chart.drawing();
+        return chart;
     }
 
     private static Points points(HolderResult result, ToDoubleFunction<HolderResult.Year> value) {

@@ -29,7 +29,6 @@ final class WeatherPicture {
                 .strip("air, °C", 2)
                 .band("air, mean of each day", "lowest to highest of the day", Look.SLURRY, Band.ofEach(DAY_H, airC))
                 .stripWithZero("kWh/m² a day", 1)
-                .line("sun on the flat, each day", Look.SUN, Points.means(sunKWhADay, DAY_H))
-                .drawing();
+                .line("sun on the flat, each day", Look.SUN, Points.means(sunKWhADay, DAY_H));
     }
 }

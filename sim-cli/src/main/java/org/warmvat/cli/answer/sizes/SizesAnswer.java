@@ -122,16 +122,14 @@ public final class SizesAnswer {
                         (sizes.get(0).isUsed() ? "Useful net energy" : "Net energy") + " by size",
                         "kWh a litre over the run")
                 .dotted(net + " for each litre", Look.FIRST, points(sizes, SizesAnswer::perLitre))
-                .dotted("gas for each litre", Look.SECOND, points(sizes, size -> gasKWh(size) / size.litres()))
-                .drawing());
+                .dotted("gas for each litre", Look.SECOND, points(sizes, size -> gasKWh(size) / size.litres())));
         if (gas) {
             pictures.add(chart(sizes, "eaten_by_size", "Share of the gas taken, by size", "% of the gas's energy")
                     .dotted("by heating", Look.FIRST, points(sizes, size -> 100 * boughtKWh(size) / gasKWh(size)))
                     .dotted(
                             "by electricity",
                             Look.SECOND,
-                            points(sizes, size -> 100 * size.output("electricity_total_kwh") / gasKWh(size)))
-                    .drawing());
+                            points(sizes, size -> 100 * size.output("electricity_total_kwh") / gasKWh(size))));
         }
         return pictures;
     }

@@ -52,7 +52,7 @@ final class SpreadPictures {
         if (Double.isFinite(asked.design().control().minimumC())) {
             chart.level("minimum", Look.MINIMUM, asked.design().control().minimumC());
         }
-        return chart.drawing();
+        return chart;
     }
 
     private static double[] edge(SpreadResult result, int[] days, ToDoubleFunction<Quantiles> edge) {
@@ -78,7 +78,7 @@ final class SpreadPictures {
         if (crossesZero(net)) {
             chart.upright("0", 0);
         }
-        return chart.drawing();
+        return chart;
     }
 
     private static boolean crossesZero(double... values) {
@@ -103,6 +103,6 @@ final class SpreadPictures {
                         Math.max(0, one.indices().total()),
                         Words.fixed(100 * one.indices().total(), 0) + " ± "
                                 + Words.fixed(100 * one.indices().error(), 0) + " %"));
-        return chart.drawing();
+        return chart;
     }
 }

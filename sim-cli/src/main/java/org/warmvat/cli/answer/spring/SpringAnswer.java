@@ -179,8 +179,7 @@ public final class SpringAnswer {
                 .dotted("with the backup", Look.BACKUP, points(result, SpringResult.Start::daysBackup))
                 .dotted("the sun alone", Look.SUN, points(result, SpringResult.Start::daysSun))
                 .stripWithZero("bought, kWh", 10)
-                .dotted("bought for the start", Look.NEED, points(result, SpringResult.Start::boughtKWh))
-                .drawing();
+                .dotted("bought for the start", Look.NEED, points(result, SpringResult.Start::boughtKWh));
     }
 
     private static Points points(SpringResult result, Function<SpringResult.Start, OptionalDouble> value) {

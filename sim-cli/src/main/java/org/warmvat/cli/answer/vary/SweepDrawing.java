@@ -65,8 +65,7 @@ final class SweepDrawing {
                     .front(
                             "best in one without loss in the other",
                             Look.OTHER_SLURRY,
-                            new Points(chosen(xs, front.order()), chosen(ys, front.order())))
-                    .drawing());
+                            new Points(chosen(xs, front.order()), chosen(ys, front.order()))));
         }
         return pictures;
     }
@@ -101,7 +100,7 @@ final class SweepDrawing {
                     Look.nth(i),
                     new Points(at, finite(chosen(sweep.output(names.get(i)), drawn))));
         }
-        return chart.drawing();
+        return chart;
     }
 
     /** What is infinite leaves a gap in a line. */
@@ -128,7 +127,6 @@ final class SweepDrawing {
             sheets.add(new CellChart(
                             sheets.isEmpty() ? "varied" : "varied_" + (sheets.size() + 1),
                             words(shown) + where,
-                            "Each cell is one run over the whole weather file; the darker, the more." + thinned,
                             new CellChart.Side(
                                     AxisWords.of(sweep.keys().get(last)),
                                     chosen(sweep, last, columns, column -> first + column)),
@@ -140,7 +138,7 @@ final class SweepDrawing {
                                             .mapToDouble(column -> sweep.output(first + row * perRow + column, shown))
                                             .toArray())
                                     .toArray(double[][]::new))
-                    .drawing());
+                    .caption("Each cell is one run over the whole weather file; the darker, the more." + thinned));
         }
         return sheets;
     }

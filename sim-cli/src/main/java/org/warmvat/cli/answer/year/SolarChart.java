@@ -58,7 +58,7 @@ final class SolarChart {
         }
         chart.line("horizon", Look.NEED, horizon());
         markHours(chart);
-        return chart.drawing();
+        return chart;
     }
 
     private List<SunPath.Point> path(Month month) {

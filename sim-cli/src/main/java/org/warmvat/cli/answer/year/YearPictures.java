@@ -97,8 +97,7 @@ public final class YearPictures {
         if (!run.design().spells().isEmpty()) {
             shadeSpells(chart);
         }
-        return SetpointLines.minimum(chart, run.design(), hourly.start(), hourly.hours())
-                .drawing();
+        return SetpointLines.minimum(chart, run.design(), hourly.start(), hourly.hours());
     }
 
     /** The calendar's spells as bands, as often as they come. */
@@ -136,8 +135,7 @@ public final class YearPictures {
         chart.stack("sun", Look.SUN, perDay(weeks, day -> day.of(SolarPart.HEAT)));
         chart.stack("mixer's shaft", Look.SHAFT, perDay(weeks, day -> day.of(MixerPart.SHAFT)));
         chart.stack("reaction", Look.REACTION, perDay(weeks, day -> day.of(GasPart.REACTION)));
-        return chart.line("need", Look.NEED, perDay(weeks, YearPictures::needKWh))
-                .drawing();
+        return chart.line("need", Look.NEED, perDay(weeks, YearPictures::needKWh));
     }
 
     private static double needKWh(Period day) {
@@ -174,7 +172,7 @@ public final class YearPictures {
             Line consumer = consumers.get(i);
             chart.stack(consumer.name(), Look.nth(i), months(month -> month.of(consumer)));
         }
-        return chart.drawing();
+        return chart;
     }
 
     private Drawing gasAndNetEnergy() {
@@ -185,8 +183,7 @@ public final class YearPictures {
                 .stack("gas made", Look.GAS, months(month -> month.of(GasPart.GAS_ENERGY)))
                 .stack("energy for the backup", Look.BACKUP, months(month -> -month.of(BackupPart.BOUGHT)))
                 .stack("electricity", Look.ELECTRICITY, months(month -> -month.of(Meter.ELECTRICITY)))
-                .line("net energy", Look.NEED, months(month -> month.of(Housekeeping.NET)))
-                .drawing();
+                .line("net energy", Look.NEED, months(month -> month.of(Housekeeping.NET)));
     }
 
     private BarChart byMonth(String name, String title) {
@@ -270,8 +267,7 @@ public final class YearPictures {
                 .ifPresent(values -> chart.line("heat from the sun", Look.SUN, means(values, first)));
         hourly.column("backup_heat_w")
                 .ifPresent(values -> chart.line("heat from the backup", Look.BACKUP, means(values, first)));
-        return chart.line("heat taken by the feed", Look.FEED, means(hourly.orZero("feed_w"), first))
-                .drawing();
+        return chart.line("heat taken by the feed", Look.FEED, means(hourly.orZero("feed_w"), first));
     }
 
     private static Points ends(double[] values, int first) {

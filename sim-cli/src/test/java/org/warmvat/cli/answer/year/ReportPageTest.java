@@ -24,8 +24,7 @@ class ReportPageTest {
     private static final Picture PICTURE = new Picture(
             RankedBars.of("tank_temperature", "Tank & temperature")
                     .caption("How to <read> it.")
-                    .bar("<wall>", Look.SLURRY, 1, "1 W")
-                    .drawing(),
+                    .bar("<wall>", Look.SLURRY, 1, "1 W"),
             "<svg/>".getBytes(StandardCharsets.UTF_8),
             "<svg >".getBytes(StandardCharsets.UTF_8),
             new byte[] {1, 2});
