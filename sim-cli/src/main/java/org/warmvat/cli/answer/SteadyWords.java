@@ -50,17 +50,11 @@ public final class SteadyWords {
 
     private static Map<String, Object> figures(Steadiness found) {
         return Draft.row(
-                "limit_above_setpoint_k",
-                found.limitK(),
-                "days_over_guidance",
-                found.asIs().daysOver(),
-                "backup_heat_kwh",
-                found.asIs().heatKWh(),
-                "steady_days_over_guidance",
-                found.steady().daysOver(),
-                "steady_backup_heat_kwh",
-                found.steady().heatKWh(),
-                "steady_hours_below_floor",
-                found.steady().shortHours());
+                "limit_above_setpoint_k", found.limitK(),
+                "days_over_guidance", found.asIs().daysOver(),
+                "backup_heat_kwh", found.asIs().heatKWh(),
+                "steady_days_over_guidance", found.steady().daysOver(),
+                "steady_backup_heat_kwh", found.steady().heatKWh(),
+                "steady_hours_below_floor", found.steady().shortHours());
     }
 }

@@ -138,12 +138,9 @@ public final class YearByYear {
                 "years",
                 years.stream()
                         .map(year -> Draft.row(
-                                "name",
-                                year.name(),
-                                "verdict",
-                                year.answer().verdict().sentence(),
-                                "figures",
-                                year.figures()))
+                                "name", year.name(),
+                                "verdict", year.answer().verdict().sentence(),
+                                "figures", year.figures()))
                         .toList());
         return new Document.Data(figures, full.csv(), full.texts(), full.copied());
     }

@@ -40,14 +40,10 @@ public final class YearRows {
 
         private Map<String, Object> figures() {
             return Draft.row(
-                    "name",
-                    name,
-                    "net_energy_kwh",
-                    netKWh,
-                    "backup_bought_kwh",
-                    boughtKWh,
-                    "hours_below_floor",
-                    shortHours);
+                    "name", name,
+                    "net_energy_kwh", netKWh,
+                    "backup_bought_kwh", boughtKWh,
+                    "hours_below_floor", shortHours);
         }
     }
 

@@ -100,16 +100,11 @@ final class LiveYear {
     private static Map<String, Object> design(DesignText text, Design design) {
         Map<String, Double> numbers = design.numbers();
         return Draft.row(
-                "text",
-                text.text(),
-                "tree",
-                new RawValue(text.tree()),
-                "numbers",
-                numbers,
-                "sliders",
-                Sliders.of(design, numbers),
-                "tank",
-                tank(design));
+                "text", text.text(),
+                "tree", new RawValue(text.tree()),
+                "numbers", numbers,
+                "sliders", Sliders.of(design, numbers),
+                "tank", tank(design));
     }
 
     private static Map<String, Object> card(Document document) {

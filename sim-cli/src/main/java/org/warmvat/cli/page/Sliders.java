@@ -70,20 +70,13 @@ final class Sliders {
         if (value != null) {
             double stretched = Math.max(most, Math.ceil(2 * value / step) * step);
             sliders.add(Draft.row(
-                    "path",
-                    path,
-                    "name",
-                    name,
-                    "unit",
-                    unit,
-                    "least",
-                    Math.min(least, value),
-                    "most",
-                    value > most ? stretched : most,
-                    "step",
-                    step,
-                    "value",
-                    value));
+                    "path", path,
+                    "name", name,
+                    "unit", unit,
+                    "least", Math.min(least, value),
+                    "most", value > most ? stretched : most,
+                    "step", step,
+                    "value", value));
         }
     }
 }

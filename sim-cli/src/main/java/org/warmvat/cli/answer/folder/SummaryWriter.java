@@ -90,14 +90,10 @@ public final class SummaryWriter {
 
     private static Map<String, Object> warning(Warning warning) {
         return Draft.row(
-                "key",
-                warning.key(),
-                "sentence",
-                warning.sentence(),
-                "count",
-                warning.count(),
-                "worst",
-                warning.worst());
+                "key", warning.key(),
+                "sentence", warning.sentence(),
+                "count", warning.count(),
+                "worst", warning.worst());
     }
 
     /** What version 0.1.0 wrote beside the bare sentences; goes with the next version. */

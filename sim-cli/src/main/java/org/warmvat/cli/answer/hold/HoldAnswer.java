@@ -182,12 +182,9 @@ public final class HoldAnswer {
                 "reached",
                 IntStream.range(0, result.temperaturesC().size())
                         .mapToObj(i -> Draft.row(
-                                "temperature_c",
-                                result.temperaturesC().get(i),
-                                "hours",
-                                failure.hours().get(i),
-                                "from",
-                                failure.worst().get(i).from()))
+                                "temperature_c", result.temperaturesC().get(i),
+                                "hours", failure.hours().get(i),
+                                "from", failure.worst().get(i).from()))
                         .toList(),
                 "starts",
                 failure.usual().starts(),

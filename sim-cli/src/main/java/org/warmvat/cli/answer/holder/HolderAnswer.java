@@ -30,12 +30,12 @@ public final class HolderAnswer {
                 .figure(
                         "holder",
                         Draft.row(
-                                "smallest_m3",
-                                result.smallestM3(),
-                                "unmet_share",
-                                result.smallest().unmetShare(),
+                                "smallest_m3", result.smallestM3(),
+                                "unmet_share", result.smallest().unmetShare(),
                                 "curve",
-                                result.curve().stream().map(HolderAnswer::row).toList()))
+                                        result.curve().stream()
+                                                .map(HolderAnswer::row)
+                                                .toList()))
                 .table(table(result))
                 .csv(
                         "curve.csv",

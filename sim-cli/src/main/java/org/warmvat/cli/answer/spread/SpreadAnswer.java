@@ -57,24 +57,15 @@ public final class SpreadAnswer {
         Map<String, Object> bands = new LinkedHashMap<>();
         result.figures().forEach((key, band) -> bands.put(key, band(band)));
         Map<String, Object> spread = Draft.row(
-                "draws",
-                result.draws().size(),
-                "years",
-                result.years(),
-                "figures",
-                bands,
-                "chances",
-                chances(result),
-                "influence",
-                result.influences().stream().map(SpreadAnswer::row).toList(),
-                "method",
-                String.join(" ", words.method()),
-                "runs",
-                result.runs(),
-                "influence_on",
-                result.leading(),
-                "held_at_range",
-                held(result));
+                "draws", result.draws().size(),
+                "years", result.years(),
+                "figures", bands,
+                "chances", chances(result),
+                "influence", result.influences().stream().map(SpreadAnswer::row).toList(),
+                "method", String.join(" ", words.method()),
+                "runs", result.runs(),
+                "influence_on", result.leading(),
+                "held_at_range", held(result));
         List<Integer> worstFirst = SpreadTables.worstFirst(result);
         if (worstFirst.size() > 1) {
             spread.put("worst_year", result.years().get(worstFirst.get(0)));
@@ -89,12 +80,9 @@ public final class SpreadAnswer {
                 result.chances()
                         .positive()
                         .map(gas -> Draft.row(
-                                "low_gas",
-                                share(gas.low()),
-                                "middle_gas",
-                                share(gas.middle()),
-                                "high_gas",
-                                share(gas.high()))),
+                                "low_gas", share(gas.low()),
+                                "middle_gas", share(gas.middle()),
+                                "high_gas", share(gas.high()))),
                 "never_short",
                 share(result.chances().neverShort()));
     }
@@ -109,14 +97,10 @@ public final class SpreadAnswer {
 
     private static Map<String, Object> row(Influence influence) {
         return Draft.row(
-                "key",
-                influence.key(),
-                "first_order",
-                influence.indices().firstOrder(),
-                "total",
-                influence.indices().total(),
-                "error",
-                influence.indices().error());
+                "key", influence.key(),
+                "first_order", influence.indices().firstOrder(),
+                "total", influence.indices().total(),
+                "error", influence.indices().error());
     }
 
     private static Map<String, Object> held(SpreadResult result) {

@@ -152,22 +152,14 @@ public final class SpringAnswer {
 
     private static java.util.Map<String, Object> figures(SpringResult.Start start) {
         return Draft.row(
-                "date",
-                text(start.date()),
-                "days_to_setpoint_sun",
-                start.daysSun(),
-                "days_to_setpoint_backup",
-                start.daysBackup(),
-                "heat_kwh",
-                start.heatKWh(),
-                "bought_kwh",
-                start.boughtKWh(),
-                "pays_back",
-                start.gas().map(gas -> start.paysBack()),
-                "net_energy_low_gas_kwh",
-                start.gas().map(gas -> gas.low().netKWh()),
-                "net_energy_high_gas_kwh",
-                start.gas().map(gas -> gas.high().netKWh()));
+                "date", text(start.date()),
+                "days_to_setpoint_sun", start.daysSun(),
+                "days_to_setpoint_backup", start.daysBackup(),
+                "heat_kwh", start.heatKWh(),
+                "bought_kwh", start.boughtKWh(),
+                "pays_back", start.gas().map(gas -> start.paysBack()),
+                "net_energy_low_gas_kwh", start.gas().map(gas -> gas.low().netKWh()),
+                "net_energy_high_gas_kwh", start.gas().map(gas -> gas.high().netKWh()));
     }
 
     private static Drawing picture(SpringResult result) {
