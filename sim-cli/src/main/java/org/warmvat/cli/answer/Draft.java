@@ -142,7 +142,8 @@ public final class Draft {
         return this;
     }
 
-    private static Object bare(Object value) {
+    /** What JSON and CSV take: the value itself, a time as text, null for what is not there. */
+    static Object bare(Object value) {
         if (value instanceof OptionalDouble number) {
             return number.isPresent() ? (Double) number.getAsDouble() : null;
         }

@@ -26,6 +26,11 @@ public record Table(String caption, List<String> header, List<List<String>> rows
         this(caption, header, rows, "", new Setting(false, false));
     }
 
+    /** The same with a word on how to read it. */
+    public Table noted(String explained) {
+        return new Table(caption, header, rows, explained, set);
+    }
+
     /** The same for the page only. */
     public Table onPageOnly(String explained) {
         return new Table(caption, header, rows, explained, new Setting(false, true));

@@ -13,6 +13,12 @@ import org.warmvat.cli.words.Words;
  */
 public final class YearRows {
 
+    private static final Columns<Row> COLUMNS = new Columns<Row>()
+            .text("name", "year", Row::name)
+            .number("net_energy_kwh", "net energy, kWh", Row::netKWh, Words::number)
+            .number("backup_bought_kwh", "bought for heat, kWh", Row::boughtKWh, Words::number)
+            .number("hours_below_floor", "hours below minimum", Row::shortHours, Words::hours);
+
     private final List<Row> rows;
 
     /**
@@ -36,14 +42,6 @@ public final class YearRows {
                     : "";
             return name + " (" + net + Words.kWh(boughtKWh) + " bought for heat, " + Words.hours(shortHours)
                     + " hours below the minimum temperature)";
-        }
-
-        private Map<String, Object> figures() {
-            return Draft.row(
-                    "name", name,
-                    "net_energy_kwh", netKWh,
-                    "backup_bought_kwh", boughtKWh,
-                    "hours_below_floor", shortHours);
         }
     }
 
@@ -81,20 +79,7 @@ public final class YearRows {
 
     /** All years; none where there is but one. */
     public List<Table> tables() {
-        return several()
-                ? List.of(new Table(
-                        "Year by year",
-                        List.of("year", "net energy, kWh", "bought for heat, kWh", "hours below minimum"),
-                        rows.stream()
-                                .map(row -> List.of(
-                                        row.name(),
-                                        row.netKWh().isPresent()
-                                                ? Words.number(row.netKWh().getAsDouble())
-                                                : "–",
-                                        Words.number(row.boughtKWh()),
-                                        Words.hours(row.shortHours())))
-                                .toList()))
-                : List.of();
+        return several() ? List.of(COLUMNS.table("Year by year", rows)) : List.of();
     }
 
     /** The years with their figures under {@code years}, {@code worst_year}, {@code middle_year}; none where there is but one. */
@@ -103,7 +88,7 @@ public final class YearRows {
         if (several()) {
             figures.put("worst_year", worst().name());
             figures.put("middle_year", middle().name());
-            figures.put("years", rows.stream().map(Row::figures).toList());
+            figures.put("years", COLUMNS.rows(rows));
         }
         return figures;
     }

@@ -28,6 +28,16 @@ public final class Words {
         return Numerals.fixed(value, decimals);
     }
 
+    /** A number to the nearest whole. */
+    public static String whole(double value) {
+        return fixed(value, 0);
+    }
+
+    /** A number to a tenth. */
+    public static String tenth(double value) {
+        return fixed(value, 1);
+    }
+
     /** An area. */
     public static String square(double m2) {
         return number(m2) + " m²";

@@ -10,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -32,6 +33,16 @@ import org.warmvat.tank.Course;
 
 /** The answer to {@code backup}. */
 public final class BackupAnswer {
+
+    private static final Columns<BackupResult.Point> CURVE = new Columns<BackupResult.Point>()
+            .number("rated_w", "power, W", BackupResult.Point::ratedW, Words::whole)
+            .number("hours_short", "hours short", BackupResult.Point::shortHours, Words::hours)
+            .number(
+                    "degree_hours_short_kh",
+                    "kelvin-hours short, K h",
+                    BackupResult.Point::shortKelvinHours,
+                    Words::number)
+            .number("bought_kwh", "bought, kWh", BackupResult.Point::boughtKWh, Words::number);
 
     private BackupAnswer() {}
 
@@ -66,7 +77,9 @@ public final class BackupAnswer {
             draft.table(files(result, asked)).paragraph("Which year is the worst?", years.sentences());
             years.figures().forEach(draft::figure);
         }
-        return draft.table(curve(result))
+        return draft.table(CURVE.table(
+                        "Hours short and energy bought, by power of the heater",
+                        result.curve().points()))
                 .pictures(() -> List.of(curvePicture(result), spellPicture(result, asked)))
                 .done();
     }
@@ -192,19 +205,6 @@ public final class BackupAnswer {
                 rows);
     }
 
-    private static Table curve(BackupResult result) {
-        return new Table(
-                "Hours short and energy bought, by power of the heater",
-                List.of("power, W", "hours short", "kelvin-hours short, K h", "bought, kWh"),
-                result.curve().points().stream()
-                        .map(point -> List.of(
-                                Words.fixed(point.ratedW(), 0),
-                                Words.hours(point.shortHours()),
-                                Words.number(point.shortKelvinHours()),
-                                Words.number(point.boughtKWh())))
-                        .toList());
-    }
-
     private static void figures(Draft draft, BackupResult result, Asked asked, BackupStudy.Question question) {
         draft.figure("allowed_short_hours", question.shortHours())
                 .figure("warm_up_days", question.warmUp().days())
@@ -221,7 +221,7 @@ public final class BackupAnswer {
                 .figure("coil_m2", result.coil().areaM2())
                 .figure("coil_needed_m2", result.coil().neededM2())
                 .figure("monotone", result.curve().monotone())
-                .figure("curve", points(result))
+                .figure("curve", CURVE.rows(result.curve().points()))
                 .figure("files", fileRows(result, asked))
                 .figure("warm_ups", warmUps(result))
                 .figure("hardest_moment", result.spell().worst())
@@ -236,23 +236,11 @@ public final class BackupAnswer {
                 "total_w", handbook.totalW());
     }
 
-    private static Map<String, Object> point(BackupResult.Point point) {
-        return Draft.row(
-                "rated_w", point.ratedW(),
-                "hours_short", point.shortHours(),
-                "degree_hours_short_kh", point.shortKelvinHours(),
-                "bought_kwh", point.boughtKWh());
-    }
-
-    private static List<Map<String, Object>> points(BackupResult result) {
-        return result.curve().points().stream().map(BackupAnswer::point).toList();
-    }
-
     private static List<Map<String, Object>> fileRows(BackupResult result, Asked asked) {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (int i = 0; i < result.warmUps().size(); i++) {
             Map<String, Object> row = Draft.row("name", asked.yearName(i));
-            row.putAll(point(result.curve().chosen().get(i)));
+            row.putAll(CURVE.row(result.curve().chosen().get(i)));
             row.put("smaller_w", result.spell().smallerW());
             row.put("smaller_hours_short", result.spell().smallerShortHours().get(i));
             rows.add(row);
@@ -272,7 +260,7 @@ public final class BackupAnswer {
         hours.put("air_c", spell.chosen().airC());
         hours.put("backup_heat_chosen_w", spell.chosen().heat().backupW());
         hours.put("solar_heat_chosen_w", spell.chosen().heat().solarW());
-        draft.csv("curve.csv", Csv.ofRows(points(result)))
+        draft.csv("curve.csv", CURVE.csv(result.curve().points()))
                 .csv("spell.csv", Csv.hourly(spell.chosen().start(), hours))
                 .csv("warm_ups.csv", Csv.ofRows(warmUps(result)));
     }

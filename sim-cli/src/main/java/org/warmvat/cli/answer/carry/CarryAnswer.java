@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SetpointLines;
 import org.warmvat.cli.answer.SteadyWords;
-import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
@@ -27,6 +27,21 @@ import org.warmvat.tank.Course;
 public final class CarryAnswer {
 
     private static final int HOURS_PER_DAY = 24;
+
+    private static final Columns<CarryResult.Relaxed> LIMITS = new Columns<CarryResult.Relaxed>()
+            .text("relaxed", "", one -> CarryWords.name(one.what()))
+            .text("verdict", "carried", one -> CarryWords.word(one.warmth().verdict()))
+            .number("hours_short", "hours short", one -> one.warmth().shortHours(), Words::hours)
+            .number("days_at_or_above_floor", "warm days", one -> one.warmth().warmDays(), Words::whole)
+            .number("least_c", "lowest, °C", one -> one.warmth().leastC(), Words::tenth)
+            .number("most_c", "highest, °C", one -> one.price().mostC(), Words::tenth)
+            .number("methane_nm3", "methane, Nm³", one -> one.price().methaneNm3(), Words::number)
+            .number(
+                    "hours_too_hot_to_digest",
+                    "hours too hot to digest",
+                    one -> one.price().tooHotHours(),
+                    Words::hours)
+            .number("stagnation_hours", "stagnation, h", one -> one.price().stagnationHours(), Words::hours);
 
     private CarryAnswer() {}
 
@@ -42,15 +57,18 @@ public final class CarryAnswer {
         Draft draft = Draft.of(asked, "can the sun carry it alone?");
         new CarryWords(result, asked, allowedHours).tell(draft);
         SteadyWords.tell(draft, steadiness, asked);
-        figures(draft, result, allowedHours);
+        figures(draft, result, asked, allowedHours);
         SeasonSentences.Apart.of(asked.design(), result.firstDay(), result.lastDay())
                 .figures(draft, asked.design());
-        csv(draft, result);
+        csv(draft, result, asked);
         return draft.warn(Warnings.worst(List.of(
                         result.alone().course().warnings(),
                         result.withBackup().course().warnings())))
-                .table(halfMonths(result, asked))
-                .table(limits(result))
+                .table(halves(asked)
+                        .table(
+                                "Heat missing by half-month with the backup heater on, and hours short without it",
+                                result.withBackup().halves()))
+                .table(LIMITS.table("What binds: one change at a time", result.limits()))
                 .pictures(() -> List.of(picture(result, asked)))
                 .done();
     }
@@ -81,50 +99,18 @@ public final class CarryAnswer {
                         Points.means(with.heat().backupW(), HOURS_PER_DAY));
     }
 
-    private static Table halfMonths(CarryResult result, Asked asked) {
-        return new Table(
-                "Heat missing by half-month with the backup heater on, and hours short without it",
-                List.of("", "heat needed, kWh", "from the sun, kWh", "missing, kWh", "hours short, sun alone"),
-                result.withBackup().halves().stream()
-                        .map(half -> List.of(
-                                asked.day(half.firstDay()) + " to " + asked.day(half.lastDay()),
-                                Words.number(half.needKWh()),
-                                Words.number(half.solarKWh()),
-                                Words.number(half.shortfallKWh()),
-                                Words.hours(half.shortHoursAlone())))
-                        .toList());
+    private static Columns<CarryResult.Half> halves(Asked asked) {
+        return new Columns<CarryResult.Half>()
+                .value("first_day", CarryResult.Half::firstDay)
+                .value("last_day", CarryResult.Half::lastDay)
+                .cell("", half -> asked.day(half.firstDay()) + " to " + asked.day(half.lastDay()))
+                .number("need_kwh", "heat needed, kWh", CarryResult.Half::needKWh, Words::number)
+                .number("solar_heat_kwh", "from the sun, kWh", CarryResult.Half::solarKWh, Words::number)
+                .number("shortfall_kwh", "missing, kWh", CarryResult.Half::shortfallKWh, Words::number)
+                .number("hours_short_alone", "hours short, sun alone", CarryResult.Half::shortHoursAlone, Words::hours);
     }
 
-    private static Table limits(CarryResult result) {
-        return new Table(
-                "What binds: one change at a time",
-                List.of(
-                        "",
-                        "carried",
-                        "hours short",
-                        "warm days",
-                        "lowest, °C",
-                        "highest, °C",
-                        "methane, Nm³",
-                        "hours too hot to digest",
-                        "stagnation, h"),
-                result.limits().stream()
-                        .map(one -> List.of(
-                                CarryWords.name(one.what()),
-                                CarryWords.word(one.warmth().verdict()),
-                                Words.hours(one.warmth().shortHours()),
-                                Integer.toString(one.warmth().warmDays()),
-                                Words.fixed(one.warmth().leastC(), 1),
-                                Words.fixed(one.price().mostC(), 1),
-                                one.price().methaneNm3().isPresent()
-                                        ? Words.number(one.price().methaneNm3().getAsDouble())
-                                        : "–",
-                                Words.hours(one.price().tooHotHours()),
-                                Words.hours(one.price().stagnationHours())))
-                        .toList());
-    }
-
-    private static void figures(Draft draft, CarryResult result, double allowedHours) {
+    private static void figures(Draft draft, CarryResult result, Asked asked, double allowedHours) {
         CarryResult.Alone alone = result.alone();
         CarryResult.WithBackup with = result.withBackup();
         CarryResult.Area area = result.area();
@@ -146,12 +132,12 @@ public final class CarryAnswer {
                 .figure("backup_stood_in", with.stoodIn())
                 .figure("shortfall_kwh", with.shortfallKWh())
                 .figure("bought_kwh", with.boughtKWh())
-                .figure("half_months", halves(result))
+                .figure("half_months", halves(asked).rows(with.halves()))
                 .figure("collector_m2", area.presentM2())
                 .figure("collector_needed_m2", area.smallestM2())
                 .figure("collector_bound_m2", area.boundM2())
                 .figure("collector_monotone", area.monotone())
-                .figure("limits", limitRows(result));
+                .figure("limits", LIMITS.rows(result.limits()));
     }
 
     static long days(CarryResult result) {
@@ -159,34 +145,7 @@ public final class CarryAnswer {
         return result.firstDay().datesUntil(end).count();
     }
 
-    private static List<Map<String, Object>> halves(CarryResult result) {
-        return result.withBackup().halves().stream()
-                .map(half -> Draft.row(
-                        "first_day", half.firstDay(),
-                        "last_day", half.lastDay(),
-                        "need_kwh", half.needKWh(),
-                        "solar_heat_kwh", half.solarKWh(),
-                        "shortfall_kwh", half.shortfallKWh(),
-                        "hours_short_alone", half.shortHoursAlone()))
-                .toList();
-    }
-
-    private static List<Map<String, Object>> limitRows(CarryResult result) {
-        return result.limits().stream()
-                .map(one -> Draft.row(
-                        "relaxed", CarryWords.name(one.what()),
-                        "verdict", CarryWords.word(one.warmth().verdict()),
-                        "hours_short", one.warmth().shortHours(),
-                        "days_at_or_above_floor", one.warmth().warmDays(),
-                        "least_c", one.warmth().leastC(),
-                        "most_c", one.price().mostC(),
-                        "methane_nm3", one.price().methaneNm3(),
-                        "hours_too_hot_to_digest", one.price().tooHotHours(),
-                        "stagnation_hours", one.price().stagnationHours()))
-                .toList();
-    }
-
-    private static void csv(Draft draft, CarryResult result) {
+    private static void csv(Draft draft, CarryResult result, Asked asked) {
         Course alone = result.alone().course();
         Course with = result.withBackup().course();
         Map<String, double[]> hourly = new LinkedHashMap<>();
@@ -200,8 +159,8 @@ public final class CarryAnswer {
         Csv areas = Csv.of(List.of("collector_m2", "hours_short"));
         result.area().tried().forEach(one -> areas.numbers(one.areaM2(), one.shortHours()));
         draft.csv("hourly.csv", Csv.hourly(alone.start(), hourly))
-                .csv("half_months.csv", Csv.ofRows(halves(result)))
-                .csv("limits.csv", Csv.ofRows(limitRows(result)))
+                .csv("half_months.csv", halves(asked).csv(result.withBackup().halves()))
+                .csv("limits.csv", LIMITS.csv(result.limits()))
                 .csv("areas.csv", areas);
     }
 }

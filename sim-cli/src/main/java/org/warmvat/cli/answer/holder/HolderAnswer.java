@@ -3,13 +3,11 @@ package org.warmvat.cli.answer.holder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.warmvat.cli.answer.Asked;
-import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
-import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
@@ -20,6 +18,12 @@ import org.warmvat.question.holder.HolderStudy;
 
 /** The answer to {@code holder}. */
 public final class HolderAnswer {
+
+    private static final Columns<HolderResult.Year> CURVE = new Columns<HolderResult.Year>()
+            .number("useful_m3", "useful, m³", HolderResult.Year::usefulM3, Words::number)
+            .number("unmet_share", "unmet, share", HolderResult.Year::unmetShare, Words::percentCell)
+            .cell("unmet, kWh", year -> Words.number(year.unmetKWh()))
+            .number("surplus_nm3", "surplus, Nm³", HolderResult.Year::surplusNm3, Words::number);
 
     private HolderAnswer() {}
 
@@ -32,15 +36,9 @@ public final class HolderAnswer {
                         Draft.row(
                                 "smallest_m3", result.smallestM3(),
                                 "unmet_share", result.smallest().unmetShare(),
-                                "curve",
-                                        result.curve().stream()
-                                                .map(HolderAnswer::row)
-                                                .toList()))
-                .table(table(result))
-                .csv(
-                        "curve.csv",
-                        Csv.ofRows(
-                                result.curve().stream().map(HolderAnswer::row).toList()))
+                                "curve", CURVE.rows(result.curve())))
+                .table(CURVE.table("Unmet use and surplus by the holder's useful volume", result.curve()))
+                .csv("curve.csv", CURVE.csv(result.curve()))
                 .pictures(() -> List.of(picture(result)))
                 .warn(result.smallest().warnings())
                 .assume(
@@ -79,24 +77,6 @@ public final class HolderAnswer {
                     + " still find no room: surplus goes to a flare, never to open air.");
         }
         return but;
-    }
-
-    private static Table table(HolderResult result) {
-        return new Table(
-                "Unmet use and surplus by the holder's useful volume",
-                List.of("useful, m³", "unmet, share", "unmet, kWh", "surplus, Nm³"),
-                result.curve().stream()
-                        .map(year -> List.of(
-                                Words.number(year.usefulM3()),
-                                Words.percentCell(year.unmetShare()),
-                                Words.number(year.unmetKWh()),
-                                Words.number(year.surplusNm3())))
-                        .toList());
-    }
-
-    private static Map<String, Object> row(HolderResult.Year year) {
-        return Draft.row(
-                "useful_m3", year.usefulM3(), "unmet_share", year.unmetShare(), "surplus_nm3", year.surplusNm3());
     }
 
     private static Drawing picture(HolderResult result) {

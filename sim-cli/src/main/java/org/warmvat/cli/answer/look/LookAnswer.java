@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
-import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.words.Numerals;
 import org.warmvat.cli.words.Words;
 import org.warmvat.weather.MonthSummary;
@@ -19,6 +19,26 @@ import org.warmvat.weather.doubt.Doubts;
 public final class LookAnswer {
 
     private static final int BAR_LETTERS_PER_KWH = 3;
+
+    private static final Columns<MonthSummary> MONTHS = new Columns<MonthSummary>()
+            .text("month", "month", month -> month.month().toString())
+            .number("mean_air_c", "mean air, °C", month -> month.airC().mean(), Words::tenth)
+            .number("least_air_c", "lowest", month -> month.airC().least(), Words::tenth)
+            .number("most_air_c", "highest", month -> month.airC().most(), Words::tenth)
+            .number(
+                    "global_kwh_m2_day",
+                    "sun, kWh/m² a day",
+                    MonthSummary::globalKWhPerM2Day,
+                    sun -> Words.fixed(sun, 2))
+            .number("wind_m_s", "wind, m/s", MonthSummary::windMPerS, Words::tenth)
+            .number(
+                    "relative_humidity",
+                    "humidity, %",
+                    MonthSummary::relativeHumidityFraction,
+                    share -> Words.whole(100 * share))
+            .value("hours", month -> month.hours().present())
+            .number("hours_missing", "hours missing", month -> month.hours().filled(), Words::whole)
+            .cell("sun", LookAnswer::bar);
 
     private LookAnswer() {}
 
@@ -40,7 +60,7 @@ public final class LookAnswer {
                                 : "The file is suspicious: look at it before you trust an answer made from it.",
                         List.of())
                 .paragraph("Site and hours", List.of(place(weather), hours(weather)))
-                .table(table(months))
+                .table(MONTHS.table("Month by month", months))
                 .figure(
                         "site",
                         Draft.row(
@@ -53,7 +73,7 @@ public final class LookAnswer {
                 .figure("from", weather.start())
                 .figure("to", weather.end())
                 .figure("whole_years", weather.isWholeYear())
-                .figure("months", months.stream().map(LookAnswer::month).toList())
+                .figure("months", MONTHS.rows(months))
                 .figure("suspicions", doubts.stream().map(LookAnswer::suspicion).toList())
                 .pictures(() -> drawn ? List.of(WeatherPicture.of(weather)) : List.of())
                 .done();
@@ -77,48 +97,8 @@ public final class LookAnswer {
                 + ", mean wind " + Words.number(weather.meanWindMPerS()) + " m/s.";
     }
 
-    private static Table table(List<MonthSummary> months) {
-        return new Table(
-                "Month by month",
-                List.of(
-                        "month",
-                        "mean air, °C",
-                        "lowest",
-                        "highest",
-                        "sun, kWh/m² a day",
-                        "wind, m/s",
-                        "humidity, %",
-                        "hours missing",
-                        "sun"),
-                months.stream()
-                        .map(month -> List.of(
-                                month.month().toString(),
-                                Words.fixed(month.airC().mean(), 1),
-                                Words.fixed(month.airC().least(), 1),
-                                Words.fixed(month.airC().most(), 1),
-                                Words.fixed(month.globalKWhPerM2Day(), 2),
-                                Words.fixed(month.windMPerS(), 1),
-                                Words.fixed(100 * month.relativeHumidityFraction(), 0),
-                                Numerals.exact(month.hours().filled()),
-                                bar(month)))
-                        .toList());
-    }
-
     private static String bar(MonthSummary month) {
         return "#".repeat((int) Math.max(0, Math.round(BAR_LETTERS_PER_KWH * month.globalKWhPerM2Day())));
-    }
-
-    private static Map<String, Object> month(MonthSummary month) {
-        return Draft.row(
-                "month", month.month().toString(),
-                "mean_air_c", month.airC().mean(),
-                "least_air_c", month.airC().least(),
-                "most_air_c", month.airC().most(),
-                "global_kwh_m2_day", month.globalKWhPerM2Day(),
-                "wind_m_s", month.windMPerS(),
-                "relative_humidity", month.relativeHumidityFraction(),
-                "hours", month.hours().present(),
-                "hours_missing", month.hours().filled());
     }
 
     private static Map<String, Object> suspicion(Doubt doubt) {

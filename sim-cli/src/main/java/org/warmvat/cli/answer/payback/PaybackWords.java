@@ -1,10 +1,9 @@
 package org.warmvat.cli.answer.payback;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.words.Numerals;
@@ -106,31 +105,25 @@ public final class PaybackWords {
 
     /** The steps as a table. */
     public Table table() {
-        List<List<String>> rows = new ArrayList<>();
-        for (Payback.Step step : payback.steps()) {
-            rows.add(List.of(
-                    Numerals.exact(step.from()) + " to " + Numerals.exact(step.to()),
-                    Words.number(step.costs()),
-                    Words.number(step.savesAYear()),
-                    Double.isInfinite(step.years()) ? "never" : Words.number(step.years())));
-        }
-        return new Table(
-                "Simple payback, step by step",
-                List.of(amounts.of(), "costs more, " + currency, "saves a year, " + currency, "payback, years"),
-                rows,
-                "Steps that save little scatter: pumps and heater switch at other moments, and the limit is good to a step or two.",
-                new Table.Setting(false, false));
+        return columns()
+                .table("Simple payback, step by step", payback.steps())
+                .noted(
+                        "Steps that save little scatter: pumps and heater switch at other moments, and the limit is good to a step or two.");
+    }
+
+    private Columns<Payback.Step> columns() {
+        return new Columns<Payback.Step>()
+                .value("from", Payback.Step::from)
+                .value("to", Payback.Step::to)
+                .cell(amounts.of(), step -> Numerals.exact(step.from()) + " to " + Numerals.exact(step.to()))
+                .number("costs_more", "costs more, " + currency, Payback.Step::costs, Words::number)
+                .number("saves_a_year", "saves a year, " + currency, Payback.Step::savesAYear, Words::number)
+                .value("payback_years", Payback.Step::years)
+                .cell("payback, years", step -> Double.isInfinite(step.years()) ? "never" : Words.number(step.years()));
     }
 
     /** The steps as figures; a payback that never comes is null. */
     public List<Map<String, Object>> figures() {
-        return payback.steps().stream()
-                .map(step -> Draft.row(
-                        "from", step.from(),
-                        "to", step.to(),
-                        "costs_more", step.costs(),
-                        "saves_a_year", step.savesAYear(),
-                        "payback_years", step.years()))
-                .toList();
+        return columns().rows(payback.steps());
     }
 }

@@ -12,7 +12,6 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.spread.SpreadResult;
 import org.warmvat.question.spread.SpreadResult.Draw;
-import org.warmvat.question.spread.SpreadResult.Influence;
 import org.warmvat.question.spread.Uncertain;
 import org.warmvat.sampling.Quantiles;
 import org.warmvat.sampling.Share;
@@ -45,7 +44,7 @@ public final class SpreadAnswer {
         SpreadTables.years(result).ifPresent(draft::table);
         figures(result, words, draft);
         draft.csv("draws.csv", draws(result))
-                .csv("influence.csv", influence(result))
+                .csv("influence.csv", SpreadTables.INFLUENCES.csv(result.influences()))
                 .csv("temperature.csv", days(result));
         for (Uncertain input : result.inputs()) {
             draft.assume(SpreadWords.assumed(input, proposed));
@@ -61,7 +60,7 @@ public final class SpreadAnswer {
                 "years", result.years(),
                 "figures", bands,
                 "chances", chances(result),
-                "influence", result.influences().stream().map(SpreadAnswer::row).toList(),
+                "influence", SpreadTables.INFLUENCES.rows(result.influences()),
                 "method", String.join(" ", words.method()),
                 "runs", result.runs(),
                 "influence_on", result.leading(),
@@ -93,14 +92,6 @@ public final class SpreadAnswer {
 
     private static Map<String, Object> share(Share share) {
         return Draft.row("value", share.value(), "error", share.error());
-    }
-
-    private static Map<String, Object> row(Influence influence) {
-        return Draft.row(
-                "key", influence.key(),
-                "first_order", influence.indices().firstOrder(),
-                "total", influence.indices().total(),
-                "error", influence.indices().error());
     }
 
     private static Map<String, Object> held(SpreadResult result) {
@@ -136,10 +127,6 @@ public final class SpreadAnswer {
             csv.numbers(row);
         }
         return csv;
-    }
-
-    private static Csv influence(SpreadResult result) {
-        return Csv.ofRows(result.influences().stream().map(SpreadAnswer::row).toList());
     }
 
     private static Csv days(SpreadResult result) {

@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.words.Numerals;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.spread.SpreadResult;
+import org.warmvat.question.spread.SpreadResult.Influence;
 import org.warmvat.question.spread.Uncertain;
 import org.warmvat.sampling.Quantiles;
 import org.warmvat.sampling.Spread;
@@ -34,6 +36,14 @@ final class SpreadTables {
             "slurry_most_c", "highest slurry temperature, °C",
             "stagnation_hours", "hours of stagnation");
 
+    /** What each input has to do with the spread. */
+    static final Columns<Influence> INFLUENCES = new Columns<Influence>()
+            .value("key", Influence::key)
+            .cell("input", one -> InputNames.of(one.key()))
+            .number("first_order", "alone", one -> one.indices().firstOrder(), SpreadWords::percent)
+            .number("total", "with others", one -> one.indices().total(), SpreadWords::percent)
+            .number("error", "error", one -> one.indices().error(), SpreadWords::percent);
+
     private SpreadTables() {}
 
     private static Map<String, String> shown(String... keysAndNames) {
@@ -46,15 +56,16 @@ final class SpreadTables {
 
     static Table figures(SpreadResult result) {
         return new Table(
-                "Figures of the year",
-                List.of("figure", "5 %", "middle", "95 %"),
-                SHOWN.entrySet().stream()
-                        .filter(shown -> result.figures().containsKey(shown.getKey()))
-                        .map(shown -> figure(shown.getValue(), result.figures().get(shown.getKey())))
-                        .toList(),
-                "5 in 100 draws lie below the first number, half below the second, 5 in 100 above the third. summary.json has all"
-                        + " figures.",
-                new Table.Setting(false, false));
+                        "Figures of the year",
+                        List.of("figure", "5 %", "middle", "95 %"),
+                        SHOWN.entrySet().stream()
+                                .filter(shown -> result.figures().containsKey(shown.getKey()))
+                                .map(shown -> figure(
+                                        shown.getValue(), result.figures().get(shown.getKey())))
+                                .toList())
+                .noted(
+                        "5 in 100 draws lie below the first number, half below the second, 5 in 100 above the third. summary.json has all"
+                                + " figures.");
     }
 
     private static List<String> figure(String name, Quantiles band) {
@@ -62,19 +73,11 @@ final class SpreadTables {
     }
 
     static Table influences(SpreadResult result) {
-        return new Table(
-                "Influence on the net energy",
-                List.of("input", "alone", "with others", "error"),
-                result.influences().stream()
-                        .map(influence -> List.of(
-                                InputNames.of(influence.key()),
-                                SpreadWords.percent(influence.indices().firstOrder()),
-                                SpreadWords.percent(influence.indices().total()),
-                                SpreadWords.percent(influence.indices().error())))
-                        .toList(),
-                "Shares of the variance: what the input explains alone, and what it explains with all it acts together with (Sobol'"
-                        + " indices); the error is one standard error. An estimate may lie a little below zero or above 100 %.",
-                new Table.Setting(false, false));
+        return INFLUENCES
+                .table("Influence on the net energy", result.influences())
+                .noted(
+                        "Shares of the variance: what the input explains alone, and what it explains with all it acts together with (Sobol'"
+                                + " indices); the error is one standard error. An estimate may lie a little below zero or above 100 %.");
     }
 
     static Table inputs(SpreadResult result) {

@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Asked;
-import org.warmvat.cli.answer.Csv;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.SteadyWords;
-import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
@@ -38,23 +38,16 @@ public final class SpringAnswer {
     public static Document of(SpringResult result, Optional<Steadiness> steadiness, Asked asked) {
         boolean useful =
                 asked.design().gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
+        Columns<SpringResult.Start> columns = columns(useful);
         Draft draft = Draft.of(asked, "when to start it cold?")
                 .verdict(verdict(result, useful), but(result, asked.design()))
                 .figure(
                         "spring",
                         Draft.row(
-                                "starts",
-                                result.starts().stream()
-                                        .map(SpringAnswer::figures)
-                                        .toList(),
-                                "earliest_that_pays",
-                                result.earliestThatPays().map(start -> text(start.date()))))
-                .table(table(result, useful))
-                .csv(
-                        "starts.csv",
-                        Csv.ofRows(result.starts().stream()
-                                .map(SpringAnswer::figures)
-                                .toList()))
+                                "starts", columns.rows(result.starts()),
+                                "earliest_that_pays", result.earliestThatPays().map(start -> text(start.date()))))
+                .table(columns.table("Starts of a cold tank", result.starts()))
+                .csv("starts.csv", columns.csv(result.starts()))
                 .assume(
                         "On each date slurry and insulation are as cold as the ground, and no biodegradable solids are in the tank:"
                                 + " gas comes only as fast as the feed brings them. The weather file is taken round.",
@@ -118,48 +111,39 @@ public final class SpringAnswer {
         return design.season().setpointC(SeasonTable.dayOf(start.date().atYear(NO_LEAP_YEAR)));
     }
 
-    private static Table table(SpringResult result, boolean useful) {
-        return new Table(
-                "Starts of a cold tank",
-                List.of(
-                        "start",
-                        "days, sun alone",
-                        "days, with backup",
-                        "heat to the set-point, kWh",
-                        "bought for it, kWh",
+    private static Columns<SpringResult.Start> columns(boolean useful) {
+        return new Columns<SpringResult.Start>()
+                .value("date", start -> text(start.date()))
+                .cell("start", start -> said(start.date()))
+                .value("days_to_setpoint_sun", SpringResult.Start::daysSun)
+                .cell("days, sun alone", start -> cell(start.daysSun(), Words::tenth))
+                .value("days_to_setpoint_backup", SpringResult.Start::daysBackup)
+                .cell("days, with backup", start -> cell(start.daysBackup(), Words::tenth))
+                .value("heat_kwh", SpringResult.Start::heatKWh)
+                .cell("heat to the set-point, kWh", start -> cell(start.heatKWh(), Words::number))
+                .value("bought_kwh", SpringResult.Start::boughtKWh)
+                .cell("bought for it, kWh", start -> cell(start.boughtKWh(), Words::number))
+                .cell(
                         useful ? "useful net of a year, kWh" : "net of a year, kWh",
+                        start -> Words.number(start.netKWh()))
+                .cell(
                         "the same with low and high gas, kWh",
-                        "pays back"),
-                result.starts().stream()
-                        .map(start -> List.of(
-                                said(start.date()),
-                                cell(start.daysSun(), days -> Words.fixed(days, 1)),
-                                cell(start.daysBackup(), days -> Words.fixed(days, 1)),
-                                cell(start.heatKWh(), Words::number),
-                                cell(start.boughtKWh(), Words::number),
-                                Words.number(start.netKWh()),
-                                start.gas()
-                                        .map(ends -> Words.number(ends.low().leadingKWh()) + " and "
-                                                + Words.number(ends.high().leadingKWh()))
-                                        .orElse("–"),
-                                start.gas().isEmpty() ? "–" : start.paysBack() ? "yes" : "no"))
-                        .toList());
+                        start -> start.gas()
+                                .map(ends -> Words.number(ends.low().leadingKWh()) + " and "
+                                        + Words.number(ends.high().leadingKWh()))
+                                .orElse("–"))
+                .value("pays_back", start -> start.gas().map(gas -> start.paysBack()))
+                .cell("pays back", start -> start.gas().isEmpty() ? "–" : start.paysBack() ? "yes" : "no")
+                .value(
+                        "net_energy_low_gas_kwh",
+                        start -> start.gas().map(gas -> gas.low().netKWh()))
+                .value(
+                        "net_energy_high_gas_kwh",
+                        start -> start.gas().map(gas -> gas.high().netKWh()));
     }
 
-    private static String cell(OptionalDouble value, Function<Double, String> words) {
+    private static String cell(OptionalDouble value, DoubleFunction<String> words) {
         return value.isPresent() ? words.apply(value.getAsDouble()) : "not within a year";
-    }
-
-    private static java.util.Map<String, Object> figures(SpringResult.Start start) {
-        return Draft.row(
-                "date", text(start.date()),
-                "days_to_setpoint_sun", start.daysSun(),
-                "days_to_setpoint_backup", start.daysBackup(),
-                "heat_kwh", start.heatKWh(),
-                "bought_kwh", start.boughtKWh(),
-                "pays_back", start.gas().map(gas -> start.paysBack()),
-                "net_energy_low_gas_kwh", start.gas().map(gas -> gas.low().netKWh()),
-                "net_energy_high_gas_kwh", start.gas().map(gas -> gas.high().netKWh()));
     }
 
     private static Drawing picture(SpringResult result) {
