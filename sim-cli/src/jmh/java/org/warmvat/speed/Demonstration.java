@@ -53,9 +53,9 @@ final class Demonstration {
 
     /** The design with its foam cut into sub-nodes until the network has so many nodes. */
     static Design design(int nodes) {
-        DesignDocument document =
-                cut(DesignDocument.demonstration().with("envelope.wall[pir_foam].sub_nodes", 1), new int[] {1, 1});
-        int least = nodes(document.design());
+        Design uncut = cut(
+                DesignDocument.demonstration().design().with("envelope.wall[pir_foam].sub_nodes", 1), new int[] {1, 1});
+        int least = nodes(uncut);
         if (nodes < least) {
             throw new IllegalArgumentException(nodes + " nodes, expected " + least + " or more");
         }
@@ -64,7 +64,7 @@ final class Demonstration {
         for (int i = 0; i < CUT.length; i++) {
             subNodes[i] = 1 + (more + i) / CUT.length;
         }
-        Design design = cut(document, subNodes).design();
+        Design design = cut(uncut, subNodes);
         int reached = nodes(design);
         if (reached != nodes) {
             throw new IllegalStateException(reached + " nodes, expected " + nodes);
@@ -72,8 +72,8 @@ final class Demonstration {
         return design;
     }
 
-    private static DesignDocument cut(DesignDocument document, int[] subNodes) {
-        DesignDocument cut = document;
+    private static Design cut(Design document, int[] subNodes) {
+        Design cut = document;
         for (int i = 0; i < CUT.length; i++) {
             cut = cut.with("envelope." + CUT[i] + "[pir_foam].sub_nodes", subNodes[i]);
         }

@@ -41,7 +41,7 @@ final class Questions {
     private OptionalDouble optional(String question, Optional<Double> usual, double least, double most) {
         String shown = usual.map(Numerals::exact).orElse("by rule");
         for (int tries = 0; tries < MOST_TRIES; tries++) {
-            String line = line(question, shown);
+            String line = text(question, shown);
             if (line.isEmpty()) {
                 return usual.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
             }
@@ -63,7 +63,7 @@ final class Questions {
     <E extends Enum<E>> E word(String question, E[] all, E usual) {
         String words = String.join(", ", Word.all(all));
         for (int tries = 0; tries < MOST_TRIES; tries++) {
-            String line = line(question + " (" + words + ")", Word.of(usual));
+            String line = text(question + " (" + words + ")", Word.of(usual));
             Optional<E> meant = Stream.of(all)
                     .filter(one -> line.equals(Word.of(one)) || (line.isEmpty() && one == usual))
                     .findFirst();
@@ -77,10 +77,6 @@ final class Questions {
 
     /** Any text; empty for none. */
     String text(String question, String usual) {
-        return line(question, usual);
-    }
-
-    private String line(String question, String usual) {
         out.print(question + " [" + usual + "]: ");
         out.flush();
         try {

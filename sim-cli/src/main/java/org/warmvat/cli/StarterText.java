@@ -34,12 +34,8 @@ final class StarterText {
      * @param litres volume of slurry
      * @param setpointC set-point
      * @param weather the climate
+     * @param atHand what is at hand in place of some of the rules
      */
-    static String of(double litres, double setpointC, Weather weather) {
-        return of(litres, setpointC, weather, Starter.AtHand.NOTHING);
-    }
-
-    /** The same with what is at hand in place of some of the rules. */
     static String of(double litres, double setpointC, Weather weather, Starter.AtHand atHand) {
         String site = weather.site().name().replaceAll("\\p{Cntrl}", " ");
         Starter starter = Starter.of(litres, setpointC, weather, atHand);

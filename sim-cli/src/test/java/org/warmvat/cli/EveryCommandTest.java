@@ -17,6 +17,7 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.TerminalText;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.option.Answering;
+import org.warmvat.cli.option.Inputs;
 import org.warmvat.network.Warning;
 import picocli.CommandLine;
 
@@ -180,7 +181,10 @@ class EveryCommandTest {
         Map<?, ?> without = (Map<?, ?>)
                 document("year", design().toString(), weather).data().figures().get("year");
         double separator = (Double) ((Map<?, ?>) with.get("electricity_kwh")).get("separator");
-        double kgPerDay = DesignDocument.read(pressed).design().feed().totalKgPerDay();
+        double kgPerDay = DesignDocument.read(pressed.toString(), Inputs.bytes(pressed))
+                .design()
+                .feed()
+                .totalKgPerDay();
         assertEquals(DAYS * kgPerDay * 0.050, separator, 1e-6 * separator);
         assertEquals((Double) without.get("net_energy_kwh") - separator, (Double) with.get("net_energy_kwh"), 1e-6);
     }

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.option.Inputs;
 
 /** {@code fit} as it is called: logs of a body of one temperature, odd ones among them, and what is said of each. */
 class FitCommandTest {
@@ -157,7 +158,10 @@ class FitCommandTest {
     void theDesignThatIsWrittenIsReadAndItsFactorsAreShown() throws IOException {
         JsonNode fit = fit(design, log("log.csv", rows(72, true, START))).path("fit");
         Path written = folder.resolve("out/design_fitted.yaml");
-        double envelope = DesignDocument.read(written).design().adjust().envelope();
+        double envelope = DesignDocument.read(written.toString(), Inputs.bytes(written))
+                .design()
+                .adjust()
+                .envelope();
         assertEquals(fit.path("factors").path("envelope").path("value").asDouble(), envelope, 1e-3 * envelope);
         assertEquals(0, program.run("check", written.toString(), "--quiet"), program.err());
         assertTrue(program.out().contains("Factors of adjust multiply what is drawn: envelope 1."), program.out());

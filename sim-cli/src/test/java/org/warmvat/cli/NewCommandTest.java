@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.option.Inputs;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupSource;
 import org.warmvat.question.starter.Starter;
@@ -51,14 +52,16 @@ class NewCommandTest {
     }
 
     private Design written() {
-        return DesignDocument.read(mine()).design();
+        return DesignDocument.read(mine().toString(), Inputs.bytes(mine())).design();
     }
 
     @Test
     void emptyLinesTakeTheDefaults() throws IOException {
         assertEquals(0, asked("\n\n\n\n\n\n\n\n\n" + mine() + "\n"), err.toString());
         assertEquals(
-                DesignDocument.parse("starter", StarterText.of(900, 36, WeatherFiles.demonstration()))
+                DesignDocument.parse(
+                                "starter",
+                                StarterText.of(900, 36, WeatherFiles.demonstration(), Starter.AtHand.NOTHING))
                         .design(),
                 written());
         assertTrue(out.toString().contains("Litres of slurry [900]: "), out.toString());

@@ -86,10 +86,11 @@ class SlipsTest {
         "tank.liquid_depth_m, -1"
     })
     void whatCannotBeIsRefused(String key, double slip) {
-        DesignDocument document = DesignDocument.parse("starter", StarterText.of(650, 36, WEATHER));
+        DesignDocument document =
+                DesignDocument.parse("starter", StarterText.of(650, 36, WEATHER, Starter.AtHand.NOTHING));
         String fault = "";
         try {
-            document.with(key, slip);
+            document.judge(tank -> tank.with(key, slip));
         } catch (InputRefused refused) {
             fault = refused.faults().toString();
         }

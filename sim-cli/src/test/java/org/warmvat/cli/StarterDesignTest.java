@@ -27,7 +27,7 @@ class StarterDesignTest {
     }
 
     private static DesignDocument starter(double litres, Weather weather) {
-        return DesignDocument.parse("starter.yaml", StarterText.of(litres, 36, weather));
+        return DesignDocument.parse("starter.yaml", StarterText.of(litres, 36, weather, Starter.AtHand.NOTHING));
     }
 
     @ParameterizedTest
@@ -55,21 +55,21 @@ class StarterDesignTest {
             DesignDocument there = starter(litres, cold);
             DesignDocument here = starter(litres, mild);
             for (String key : List.of("envelope.insulation_mm", "backup.rated_w")) {
-                assertTrue(there.number(key) > here.number(key), key + " at " + litres);
+                assertTrue(there.design().number(key) > here.design().number(key), key + " at " + litres);
             }
         }
     }
 
     @Test
     void everyWordOfTheTemplateIsFilledIn() throws Exception {
-        String text = StarterText.of(900, 36, climate("cool-maritime-hills"));
+        String text = StarterText.of(900, 36, climate("cool-maritime-hills"), Starter.AtHand.NOTHING);
         assertTrue(text.lines().noneMatch(line -> line.matches(".*\\{[a-z_]+}.*")), text);
     }
 
     /** A first fill passes through mixtures that explode: air is dosed only by who writes it in. */
     @Test
     void aStarterDosesNoAirAndSaysWhy() throws Exception {
-        String text = StarterText.of(900, 36, climate("cool-maritime-hills"));
+        String text = StarterText.of(900, 36, climate("cool-maritime-hills"), Starter.AtHand.NOTHING);
         assertTrue(text.lines().anyMatch(line -> line.strip().startsWith("# air_dosing:")), text);
         assertTrue(text.lines().noneMatch(line -> line.strip().startsWith("air_dosing:")), text);
         assertTrue(text.contains("legs") && text.contains("outlet") && text.contains("cladding: "), text);

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.file.DesignDocument;
+import org.warmvat.cli.option.Inputs;
 import org.warmvat.weather.file.WeatherFiles;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -413,6 +414,7 @@ class SweepCommandsTest {
         assertEquals(0, run("new", json.toString(), "--litres", "300", "--json"), err.toString());
         assertEquals(Files.readString(json), out.toString());
         assertEquals(
-                DesignDocument.read(yaml).design(), DesignDocument.read(json).design());
+                DesignDocument.read(yaml.toString(), Inputs.bytes(yaml)).design(),
+                DesignDocument.read(json.toString(), Inputs.bytes(json)).design());
     }
 }

@@ -165,12 +165,6 @@ public final class Draft {
         return row;
     }
 
-    /** Figures of {@code summary.json}. */
-    public Draft figures(Map<String, ?> several) {
-        several.forEach(this::figure);
-        return this;
-    }
-
     /** A table for other programs. */
     public Draft csv(String file, Csv table) {
         csv.put(file, table);

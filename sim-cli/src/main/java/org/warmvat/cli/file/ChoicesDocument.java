@@ -255,9 +255,4 @@ public final class ChoicesDocument {
             faults.add(path, which + ": " + all);
         }
     }
-
-    /** The JSON Schema of the file of choices. */
-    public static String schema() {
-        return SCHEMA.text();
-    }
 }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -13,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import org.warmvat.design.Design;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.keys.Findings;
@@ -46,16 +44,6 @@ public final class DesignDocument {
         this.design = design;
         this.assumed = List.copyOf(assumed);
         this.cautions = List.copyOf(cautions);
-    }
-
-    /**
-     * Reads a design file, YAML or JSON.
-     *
-     * @param file the file
-     * @throws InputRefused with every fault of the file, up to twenty
-     */
-    public static DesignDocument read(Path file) {
-        return parse(file.toString(), SourceText.read(file));
     }
 
     /**
@@ -144,7 +132,6 @@ public final class DesignDocument {
         }
     }
 
-    /** A use that a full holder could not serve for a minute is a slip. */
     /** Of a default that hangs on another key what was taken. */
     private static List<String> taken(List<String> assumed, Design design) {
         return assumed.stream()
@@ -156,6 +143,7 @@ public final class DesignDocument {
                 .toList();
     }
 
+    /** A use that a full holder could not serve for a minute is a slip. */
     private static void checkUses(Design design, Faults faults) {
         Gas gas = design.gas().filter(some -> some.holder().isPresent()).orElse(null);
         for (int i = 0; gas != null && i < gas.uses().size(); i++) {
@@ -199,11 +187,6 @@ public final class DesignDocument {
         return PlainTree.pretty(FileTree.read(name, text).keys());
     }
 
-    /** The file's name, with the exchanged numbers where there are any. */
-    public String name() {
-        return name;
-    }
-
     /** Every default that is used, one sentence each. */
     public List<String> assumed() {
         return assumed;
@@ -212,40 +195,6 @@ public final class DesignDocument {
     /** What is allowed but deserves a word, one sentence each. */
     public List<String> cautions() {
         return cautions;
-    }
-
-    /**
-     * The number a key has, by default or as written.
-     *
-     * @param path the key's path, such as {@code solar.area_m2}, {@code envelope.wall[1].thickness_mm} (counted from 0) or
-     *     {@code envelope.wall[pir_foam].thickness_mm}, also {@code envelope.wall.pir_foam.thickness_mm} (by material or name)
-     * @throws InputRefused when the design has no such number
-     */
-    public double number(String path) {
-        return told(name, name, () -> design.number(path));
-    }
-
-    /**
-     * The same design with one number exchanged and everything that follows from it.
-     *
-     * @param path the key's path as for {@link #number}; it need not stand in the file, but its block must
-     * @param value the number
-     * @throws InputRefused when there is no such number, or the design is not allowed with it
-     */
-    public DesignDocument with(String path, double value) {
-        return with(Map.of(path, value));
-    }
-
-    /**
-     * The same design with some numbers exchanged at once, so that only the whole must be allowed.
-     *
-     * @param numbers numbers by the paths of their keys, in the order in which messages name them
-     * @throws InputRefused when there is no such number, or the design is not allowed with them
-     */
-    public DesignDocument with(Map<String, Double> numbers) {
-        List<String> changes = new ArrayList<>();
-        numbers.forEach((path, value) -> changes.add(path + "=" + Shown.number(value)));
-        return with(numbers, name + " with " + String.join(", ", changes));
     }
 
     /**
@@ -268,22 +217,6 @@ public final class DesignDocument {
         return numbers.isEmpty() ? base : base.with(numbers);
     }
 
-    /** The same under a name for messages. */
-    DesignDocument with(Map<String, Double> numbers, String changedName) {
-        return new DesignDocument(
-                changedName, tree, told(name, changedName, () -> design.with(numbers)), assumed, cautions);
-    }
-
-    private static <T> T told(String name, String changedName, Supplier<T> asked) {
-        try {
-            return asked.get();
-        } catch (Refused refused) {
-            String of = refused instanceof Refused.NoNumber ? name : changedName;
-            throw new InputRefused(
-                    refused.faults().stream().map(fault -> of + ": " + fault).toList());
-        }
-    }
-
     /**
      * Asks about the design.
      *
@@ -291,7 +224,12 @@ public final class DesignDocument {
      * @throws InputRefused with what was refused, under the file's name
      */
     public <T> T ask(Function<Design, T> question) {
-        return told(name, name, () -> question.apply(design));
+        try {
+            return question.apply(design);
+        } catch (Refused refused) {
+            throw new InputRefused(
+                    refused.faults().stream().map(fault -> name + ": " + fault).toList());
+        }
     }
 
     /** The same where nothing but the refusal matters. */
@@ -300,10 +238,5 @@ public final class DesignDocument {
             check.accept(asked);
             return asked;
         });
-    }
-
-    /** Paths of all numbers this design has, defaults included, in the order of the file's schema. */
-    public List<String> numbers() {
-        return List.copyOf(design.numbers().keySet());
     }
 }

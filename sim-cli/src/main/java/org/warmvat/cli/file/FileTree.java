@@ -12,6 +12,9 @@ import java.util.Map;
  */
 record FileTree(ObjectNode keys, Faults faults) {
 
+    /** Blocks inside blocks a file may have; more than any design needs. */
+    static final int DEEPEST = 20;
+
     /**
      * Reads a text.
      *

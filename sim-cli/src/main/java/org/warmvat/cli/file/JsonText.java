@@ -117,8 +117,8 @@ final class JsonText {
     }
 
     private void refuseTooDeep(int depth) {
-        if (depth > LocatedTree.DEEPEST) {
-            faults.addAtLine(line(), "blocks more than " + LocatedTree.DEEPEST + " deep, expected fewer");
+        if (depth > FileTree.DEEPEST) {
+            faults.addAtLine(line(), "blocks more than " + FileTree.DEEPEST + " deep, expected fewer");
             faults.refuseIfAny();
         }
     }

@@ -3,7 +3,6 @@ package org.warmvat.cli.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -56,13 +55,14 @@ public final class LayoutDocument {
     }
 
     /**
-     * Reads a layout file.
+     * Reads the bytes of a layout file.
      *
-     * @param file the file
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param bytes UTF-8 text
      * @throws InputRefused with every fault of the file, up to twenty
      */
-    public static Layout read(Path file) {
-        return parse(file.toString(), SourceText.read(file));
+    public static Layout read(String name, byte[] bytes) {
+        return parse(name, SourceText.decode(name, bytes));
     }
 
     /**

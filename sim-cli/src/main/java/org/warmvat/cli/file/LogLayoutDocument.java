@@ -1,7 +1,6 @@
 package org.warmvat.cli.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -33,12 +32,14 @@ public final class LogLayoutDocument {
     }
 
     /**
-     * Reads a layout file.
+     * Reads the bytes of a layout file.
      *
+     * @param name name for messages; one that ends in {@code .json} is read as JSON
+     * @param bytes UTF-8 text
      * @throws InputRefused with every fault of the file, up to twenty
      */
-    public static LogLayout read(Path file) {
-        return parse(file.toString(), SourceText.read(file));
+    public static LogLayout read(String name, byte[] bytes) {
+        return parse(name, SourceText.decode(name, bytes));
     }
 
     /**

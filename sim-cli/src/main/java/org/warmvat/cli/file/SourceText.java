@@ -7,9 +7,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
@@ -21,31 +18,11 @@ final class SourceText {
 
     private SourceText() {}
 
-    /**
-     * Reads a file.
-     *
-     * @throws InputRefused when there is no such file, or it is empty, too large or not UTF-8
-     */
-    static String read(Path file) {
-        String name = file.toString();
-        try {
-            if (Files.isDirectory(file)) {
-                throw refused(name, "is a folder, expected a file");
-            }
-            long bytes = Files.size(file);
-            if (bytes > LARGEST_BYTES) {
-                throw refused(name, bytes + " bytes, expected up to " + LARGEST_BYTES);
-            }
-            return decode(name, Files.readAllBytes(file));
-        } catch (NoSuchFileException e) {
-            throw refused(name, "no such file");
-        } catch (IOException e) {
-            throw refused(name, "cannot be read (" + e.getMessage() + ")");
-        }
-    }
-
     /** Decodes UTF-8, leaving out a byte order mark. */
     static String decode(String name, byte[] bytes) {
+        if (bytes.length > LARGEST_BYTES) {
+            throw refused(name, bytes.length + " bytes, expected up to " + LARGEST_BYTES);
+        }
         if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
             throw refused(name, "is UTF-16 text, expected UTF-8");
         }

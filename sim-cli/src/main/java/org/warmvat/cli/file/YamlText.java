@@ -40,7 +40,7 @@ final class YamlText {
 
     private YamlText(String text, Map<String, Integer> lines, Faults faults) {
         LoaderOptions options = new LoaderOptions();
-        options.setNestingDepthLimit(LocatedTree.DEEPEST * 2);
+        options.setNestingDepthLimit(FileTree.DEEPEST * 2);
         options.setCodePointLimit(SourceText.LARGEST_BYTES + 1);
         this.events = new ParserImpl(new StreamReader(text), options);
         this.lines = lines;
@@ -186,8 +186,8 @@ final class YamlText {
     }
 
     private void refuseTooDeep(Event start, int depth) {
-        if (depth > LocatedTree.DEEPEST) {
-            faults.addAtLine(line(start), "blocks more than " + LocatedTree.DEEPEST + " deep, expected fewer");
+        if (depth > FileTree.DEEPEST) {
+            faults.addAtLine(line(start), "blocks more than " + FileTree.DEEPEST + " deep, expected fewer");
             faults.refuseIfAny();
         }
     }

@@ -65,8 +65,9 @@ public record FitInputs(Inputs all, Log log, String designText) {
     }
 
     private static LogLayout layout(Path file, List<InputFile> files) {
-        files.add(InputFile.of("log_layout", file.getFileName().toString(), Inputs.bytes(file)));
-        return LogLayoutDocument.read(file);
+        byte[] bytes = Inputs.bytes(file);
+        files.add(InputFile.of("log_layout", file.getFileName().toString(), bytes));
+        return LogLayoutDocument.read(file.toString(), bytes);
     }
 
     private static LogFiles.Source source(Path path, List<InputFile> files) {

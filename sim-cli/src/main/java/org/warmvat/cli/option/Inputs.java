@@ -188,7 +188,8 @@ public record Inputs(
             faults.add(layoutFile.get() + ": a layout was given but no weather file, expected both");
             return List.of();
         }
-        Optional<Layout> layout = layoutFile.flatMap(file -> tried(() -> LayoutDocument.read(file), faults));
+        Optional<Layout> layout =
+                layoutFile.flatMap(file -> tried(() -> LayoutDocument.read(file.toString(), bytes(file)), faults));
         List<Optional<Path>> all = weatherFiles.isEmpty()
                 ? List.of(Optional.empty())
                 : weatherFiles.stream().map(Optional::of).toList();

@@ -86,8 +86,7 @@ final class Weathers {
         }
 
         private Reading reading() {
-            Optional<Layout> read =
-                    layout.map(file -> LayoutDocument.parse("layout file", new String(file, StandardCharsets.UTF_8)));
+            Optional<Layout> read = layout.map(file -> LayoutDocument.read("layout file", file));
             return new Reading(read, fillHolesH, Reading.USUAL.beside());
         }
     }

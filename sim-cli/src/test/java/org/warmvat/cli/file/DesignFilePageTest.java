@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.warmvat.cli.option.Inputs;
 
 /**
  * The page about the design file says what the schema says, and its examples run. To make its tables anew after a change of the records:
@@ -67,7 +68,11 @@ class DesignFilePageTest {
                     .toList();
             assertTrue(designs.size() >= 3, "designs: " + designs);
             for (Path design : designs) {
-                assertEquals(List.of(), DesignDocument.read(design).cautions(), design.toString());
+                assertEquals(
+                        List.of(),
+                        DesignDocument.read(design.toString(), Inputs.bytes(design))
+                                .cautions(),
+                        design.toString());
                 assertTrue(Files.readString(design, StandardCharsets.UTF_8).contains("nvented"), design.toString());
             }
         }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.warmvat.cli.option.Inputs;
 
 /** Files that are no UTF-8 text, or no files at all. */
 class SourceTextTest {
@@ -23,7 +24,8 @@ class SourceTextTest {
     }
 
     private static void assertRefused(Path file, String fact) {
-        InputRefused refused = assertThrows(InputRefused.class, () -> DesignDocument.read(file));
+        InputRefused refused =
+                assertThrows(InputRefused.class, () -> DesignDocument.read(file.toString(), Inputs.bytes(file)));
         assertEquals(file + fact, refused.getMessage());
     }
 
@@ -77,7 +79,7 @@ class SourceTextTest {
         bytes.writeBytes(Designs.SMALL.getBytes(StandardCharsets.UTF_8));
         assertEquals(
                 Designs.yaml(Designs.SMALL).design(),
-                DesignDocument.read(file(bytes.toByteArray())).design());
+                DesignDocument.read("d.yaml", bytes.toByteArray()).design());
     }
 
     @Test
@@ -85,6 +87,6 @@ class SourceTextTest {
         byte[] text = Designs.SMALL.replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8);
         assertEquals(
                 Designs.yaml(Designs.SMALL).design(),
-                DesignDocument.read(file(text)).design());
+                DesignDocument.read("d.yaml", text).design());
     }
 }

@@ -184,19 +184,7 @@ public final class ResultsFolder {
         return names;
     }
 
-    /**
-     * Writes files and puts the folder in place, as {@link #write(Document)}.
-     *
-     * @param files contents by name
-     * @throws IOException if the disk will not have it
-     */
-    public void write(Map<String, byte[]> files) throws IOException {
-        Map<String, Content> contents = new LinkedHashMap<>();
-        files.forEach((name, bytes) -> contents.put(name, out -> out.write(bytes)));
-        writeAll(contents);
-    }
-
-    private void writeAll(Map<String, Content> files) throws IOException {
+    void writeAll(Map<String, Content> files) throws IOException {
         UnfinishedFolder unfinished = UnfinishedFolder.beside(target);
         Thread stopped = new Thread(unfinished::discard, "discard unfinished results");
         Runtime.getRuntime().addShutdownHook(stopped);

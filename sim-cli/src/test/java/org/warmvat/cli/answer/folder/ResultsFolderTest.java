@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -27,10 +28,16 @@ class ResultsFolderTest {
     @TempDir
     private Path parent;
 
+    private static void write(ResultsFolder folder, Map<String, byte[]> files) throws IOException {
+        Map<String, ResultsFolder.Content> contents = new LinkedHashMap<>();
+        files.forEach((name, bytes) -> contents.put(name, out -> out.write(bytes)));
+        folder.writeAll(contents);
+    }
+
     @Test
     void aNewFolderAppearsWithItsFilesAndNothingBesideIt() throws Exception {
         Path target = parent.resolve("out");
-        ResultsFolder.at(target, false, told::add).write(OLD);
+        write(ResultsFolder.at(target, false, told::add), OLD);
         assertEquals(List.of("report.html", "summary.json"), names(target));
         assertEquals(LIST, Files.readString(target.resolve("summary.json")));
         assertEquals(List.of("out"), names(parent));
@@ -45,9 +52,9 @@ class ResultsFolderTest {
     @Test
     void resultsAreReplacedOnlyWhenToldSo() throws Exception {
         Path target = parent.resolve("out");
-        ResultsFolder.at(target, false, told::add).write(OLD);
+        write(ResultsFolder.at(target, false, told::add), OLD);
         assertRefused("%s: holds results already, expected --replace or another folder", target, false);
-        ResultsFolder.at(target, true, told::add).write(NEW);
+        write(ResultsFolder.at(target, true, told::add), NEW);
         assertEquals(List.of("report.html"), names(target));
         assertArrayEquals(new byte[] {3}, Files.readAllBytes(target.resolve("report.html")));
         assertEquals(List.of("out"), names(parent));
@@ -56,7 +63,7 @@ class ResultsFolderTest {
     @Test
     void anEmptyFolderIsFilled() throws Exception {
         Path target = Files.createDirectory(parent.resolve("out"));
-        ResultsFolder.at(target, false, told::add).write(NEW);
+        write(ResultsFolder.at(target, false, told::add), NEW);
         assertEquals(List.of("report.html"), names(target));
     }
 
@@ -93,7 +100,7 @@ class ResultsFolderTest {
         Path target = parent.resolve("runs").resolve("first");
         ResultsFolder folder = ResultsFolder.at(target, false, told::add);
         assertEquals(List.of(), names(parent));
-        folder.write(NEW);
+        write(folder, NEW);
         assertEquals(List.of("report.html"), names(target));
         assertEquals(List.of("first"), names(parent.resolve("runs")));
     }
@@ -127,7 +134,7 @@ class ResultsFolderTest {
     void aFolderOfAnotherProcessWithTheSameNumberIsNoHindrance() throws Exception {
         Path target = parent.resolve("out");
         Files.createDirectory(parent.resolve(".out." + ProcessHandle.current().pid() + ".unfinished"));
-        ResultsFolder.at(target, false, told::add).write(NEW);
+        write(ResultsFolder.at(target, false, told::add), NEW);
         assertEquals(List.of("report.html"), names(target));
     }
 
@@ -151,10 +158,10 @@ class ResultsFolderTest {
     @Test
     void aFailureLeavesWhatWasThereAndNothingElse() throws Exception {
         Path target = parent.resolve("out");
-        ResultsFolder.at(target, false, told::add).write(OLD);
+        write(ResultsFolder.at(target, false, told::add), OLD);
         Map<String, byte[]> unwritable = Map.of("no-such-folder/report.html", new byte[] {9});
         ResultsFolder again = ResultsFolder.at(target, true, told::add);
-        assertThrows(IOException.class, () -> again.write(unwritable));
+        assertThrows(IOException.class, () -> write(again, unwritable));
         assertEquals(List.of("report.html", "summary.json"), names(target));
         assertArrayEquals(new byte[] {1}, Files.readAllBytes(target.resolve("report.html")));
         assertEquals(List.of("out"), names(parent));
@@ -165,7 +172,7 @@ class ResultsFolderTest {
         Path target = parent.resolve("out");
         ResultsFolder folder = ResultsFolder.at(target, true, told::add);
         Files.createDirectory(target);
-        IOException refused = assertThrows(IOException.class, () -> folder.write(NEW));
+        IOException refused = assertThrows(IOException.class, () -> write(folder, NEW));
         assertEquals(target + " has appeared during the run", refused.getMessage());
         assertEquals(List.of("out"), names(parent));
     }
