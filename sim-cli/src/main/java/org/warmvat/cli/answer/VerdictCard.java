@@ -25,7 +25,7 @@ import org.warmvat.weather.Weather;
 public record VerdictCard(String warm, String netEnergy, String solarFraction, String money, String mendFirst) {
 
     /** What hurts before what leaves the tank cold; the first that a run warns of is mended first. */
-    private static final Map<String, String> REMEDIES = Map.ofEntries(
+    private static final List<Map.Entry<String, String>> REMEDIES = List.of(
             Map.entry("not_plausible", "the design: a number of it is not credible"),
             Map.entry("weather", "the weather file: it is doubted"),
             Map.entry(Housekeeping.BOILING, "the heat: the slurry boils"),
@@ -37,19 +37,6 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
             Map.entry("own_gas_short", "the burner, which runs short of own gas"),
             Map.entry("below_floor", "the heating: the tank is below its minimum"),
             Map.entry("too_cold_to_digest", "the heating: the slurry is too cold to digest"));
-
-    private static final List<String> ORDER = List.of(
-            "not_plausible",
-            "weather",
-            Housekeeping.BOILING,
-            Housekeeping.FREEZING,
-            "air_share",
-            "cold_pipe_end",
-            "loop_frozen",
-            "too_hot_to_digest",
-            "own_gas_short",
-            "below_floor",
-            "too_cold_to_digest");
 
     /**
      * The card of a run through a weather file.
@@ -101,10 +88,10 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
     }
 
     private static String mend(List<Warning> warnings, Design design, Weather weather) {
-        return ORDER.stream()
-                .filter(key ->
-                        warnings.stream().anyMatch(warning -> warning.key().equals(key)))
-                .map(REMEDIES::get)
+        return REMEDIES.stream()
+                .filter(remedy ->
+                        warnings.stream().anyMatch(warning -> warning.key().equals(remedy.getKey())))
+                .map(Map.Entry::getValue)
                 .findFirst()
                 .orElseGet(() -> largest(PartLoss.of(design, weather.meanWindMPerS(), weather.meanAirC())));
     }

@@ -49,7 +49,7 @@ public final class LayoutDocument {
     private final JsonNode tree;
     private final Faults faults;
 
-    private LayoutDocument(FileTree file) {
+    LayoutDocument(FileTree file) {
         tree = file.keys();
         faults = file.faults();
     }
@@ -168,11 +168,12 @@ public final class LayoutDocument {
                 beside);
     }
 
-    private Layout.Text text(String path, JsonNode text) {
+    /** How the text is cut into rows and cells. */
+    Layout.Text text(String path, JsonNode text) {
         return new Layout.Text(
                 text.path("skip_lines").asInt(0),
                 text.path("headings").asBoolean(true),
-                DELIMITERS.get(text.path("delimiter").asText(",")),
+                DELIMITERS.getOrDefault(text.path("delimiter").asText(","), ','),
                 Set.of(",", "comma").contains(text.path("decimal_mark").asText(".")) ? ',' : '.',
                 text.has("until")
                         ? Optional.of(until(
@@ -227,7 +228,7 @@ public final class LayoutDocument {
         }
     }
 
-    private static List<Layout.Place> places(JsonNode node) {
+    static List<Layout.Place> places(JsonNode node) {
         List<Layout.Place> places = new ArrayList<>();
         if (node.isArray()) {
             node.forEach(one -> places.add(place(one)));
@@ -237,7 +238,7 @@ public final class LayoutDocument {
         return places;
     }
 
-    private static Layout.Place place(JsonNode node) {
+    static Layout.Place place(JsonNode node) {
         if (node.isNumber()) {
             return new Layout.ByNumber(node.asInt());
         }
@@ -269,7 +270,7 @@ public final class LayoutDocument {
                 codes(node.path("missing")));
     }
 
-    private static Set<String> codes(JsonNode missing) {
+    static Set<String> codes(JsonNode missing) {
         Set<String> codes = new LinkedHashSet<>();
         missing.forEach(code -> codes.add(code.asText()));
         return codes;

@@ -3,11 +3,9 @@ package org.warmvat.cli.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.warmvat.design.keys.Shown;
 import org.warmvat.log.LogColumn;
 import org.warmvat.log.LogFiles;
@@ -20,13 +18,12 @@ import org.warmvat.weather.layout.TimeForm;
 public final class LogLayoutDocument {
 
     private static final FileSchema SCHEMA = FileSchema.shipped("log-layout.schema.json");
-    private static final Map<String, Character> DELIMITERS =
-            Map.of(",", ',', "comma", ',', ";", ';', "semicolon", ';', "tab", '\t', "|", '|', "bar", '|');
-
+    private final FileTree file;
     private final JsonNode tree;
     private final Faults faults;
 
     private LogLayoutDocument(FileTree file) {
+        this.file = file;
         tree = file.keys();
         faults = file.faults();
     }
@@ -59,38 +56,14 @@ public final class LogLayoutDocument {
     private LogLayout layout() {
         JsonNode time = tree.path("time");
         return new LogLayout(
-                text(tree.path("text")),
-                places(time.path("columns")),
+                new LayoutDocument(file).text("text", tree.path("text")),
+                LayoutDocument.places(time.path("columns")),
                 forms(time.path("form")),
                 time.has("utc_offset_h")
                         ? OptionalDouble.of(time.path("utc_offset_h").asDouble())
                         : OptionalDouble.empty(),
                 columns(),
-                missing());
-    }
-
-    private static Layout.Text text(JsonNode text) {
-        return new Layout.Text(
-                text.path("skip_lines").asInt(0),
-                text.path("headings").asBoolean(true),
-                DELIMITERS.getOrDefault(text.path("delimiter").asText(","), ','),
-                Set.of(",", "comma").contains(text.path("decimal_mark").asText(".")) ? ',' : '.');
-    }
-
-    private static Layout.Place place(JsonNode node) {
-        return node.isInt()
-                ? new Layout.ByNumber(node.asInt())
-                : new Layout.ByHeading(node.asText().strip());
-    }
-
-    private static List<Layout.Place> places(JsonNode node) {
-        List<Layout.Place> places = new ArrayList<>();
-        if (node.isArray()) {
-            node.forEach(one -> places.add(place(one)));
-        } else {
-            places.add(place(node));
-        }
-        return places;
+                LayoutDocument.codes(tree.path("missing")));
     }
 
     private List<TimeForm> forms(JsonNode node) {
@@ -139,7 +112,7 @@ public final class LogLayoutDocument {
 
     private LogLayout.Column column(String name, JsonNode node) {
         if (!node.isObject()) {
-            return LogLayout.Column.of(new Layout.Column(place(node), 1, 0));
+            return LogLayout.Column.of(new Layout.Column(LayoutDocument.place(node), 1, 0));
         }
         Map<String, ColumnUnit> units = units(name);
         String word = node.path("unit").asText(units.keySet().iterator().next());
@@ -153,7 +126,9 @@ public final class LogLayoutDocument {
         double offset = node.path("offset").asDouble(0);
         return new LogLayout.Column(
                 new Layout.Column(
-                        place(node.path("column")), unit.factor() * factor, unit.factor() * offset + unit.offset()),
+                        LayoutDocument.place(node.path("column")),
+                        unit.factor() * factor,
+                        unit.factor() * offset + unit.offset()),
                 node.path("least").asDouble(Double.NEGATIVE_INFINITY),
                 node.path("most").asDouble(Double.POSITIVE_INFINITY));
     }
@@ -186,11 +161,5 @@ public final class LogLayoutDocument {
     /** The schema, for editors that complete and check keys. */
     public static String schema() {
         return SCHEMA.text();
-    }
-
-    private Set<String> missing() {
-        Set<String> codes = new LinkedHashSet<>();
-        tree.path("missing").forEach(code -> codes.add(code.asText()));
-        return codes;
     }
 }

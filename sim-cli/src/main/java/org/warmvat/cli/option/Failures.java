@@ -8,6 +8,7 @@ import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.warmvat.account.LedgerOpen;
 import org.warmvat.cli.answer.TerminalText;
@@ -17,6 +18,7 @@ import org.warmvat.design.keys.Refused;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.regression.FitFailure;
 import org.warmvat.tank.StudyRefused;
+import org.warmvat.weather.WeatherRefused;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -31,15 +33,9 @@ public final class Failures {
 
     /** Tells in a line what ended the command, and gives its exit code. */
     public static int handle(Exception failure, CommandLine line, ParseResult parsed) {
-        if (failure instanceof InputRefused refused) {
-            return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
-        }
-        if (failure instanceof Refused refused) {
-            return told(
-                    line, refused.faults().stream().map(Refused.Fault::toString).toList(), ExitCode.INPUT_REFUSED);
-        }
-        if (failure instanceof StudyRefused refused) {
-            return told(line, refused.faults(), ExitCode.INPUT_REFUSED);
+        Optional<List<String>> refused = refused(failure);
+        if (refused.isPresent()) {
+            return told(line, refused.get(), ExitCode.INPUT_REFUSED);
         }
         if (failure instanceof ResultsRefused) {
             return told(line, List.of(failure.getMessage()), ExitCode.WRONG_USE);
@@ -59,6 +55,21 @@ public final class Failures {
             return told(line, List.of(fact), ExitCode.RUN_NOT_COMPLETED);
         }
         return ourFault(failure, line, parsed);
+    }
+
+    /** Faults of an input that was refused, one sentence each; empty where the failure is another. */
+    public static Optional<List<String>> refused(Throwable failure) {
+        if (failure instanceof InputRefused refused) {
+            return Optional.of(refused.faults());
+        }
+        if (failure instanceof Refused refused) {
+            return Optional.of(
+                    refused.faults().stream().map(Refused.Fault::toString).toList());
+        }
+        if (failure instanceof StudyRefused refused) {
+            return Optional.of(refused.faults());
+        }
+        return failure instanceof WeatherRefused refused ? Optional.of(refused.faults()) : Optional.empty();
     }
 
     /** The message of an I/O failure is often a bare path; its type then says what is wrong with it. */

@@ -170,7 +170,7 @@ public final class PageServer implements AutoCloseable {
                     ? ofQuestion(exchange, Integer.parseInt(asked.group(1)), asked.group(2))
                     : isGet(exchange) ? got(path) : posted(exchange, path);
         } catch (Exception failure) {
-            reply = Reply.refused(Sentences.isRefusal(failure) ? 422 : 500, Sentences.of(failure));
+            reply = Reply.refused(Sentences.refusal(failure).isPresent() ? 422 : 500, Sentences.of(failure));
         }
         reply.send(exchange);
         if (path.equals("stop") && reply.code() == 200) {

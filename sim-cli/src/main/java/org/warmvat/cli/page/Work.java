@@ -75,7 +75,7 @@ final class Work {
         } catch (CancellationException | InterruptedException overtaken) {
             return Reply.empty(204);
         } catch (Exception failure) {
-            if (!Sentences.isRefusal(failure)) {
+            if (Sentences.refusal(failure).isEmpty()) {
                 throw failure;
             }
             return faulty(design.text(), new RawValue(design.tree()), Sentences.of(failure));

@@ -9,13 +9,13 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.surroundings.Place;
+import org.warmvat.gas.GasEnergy;
+import org.warmvat.network.meter.Unit;
 import org.warmvat.tank.Conductances;
 import org.warmvat.tank.DerivedFigures;
 
 /** The answer to {@code check}: what can be said of a design without running it. */
 public final class CheckAnswer {
-
-    private static final double METHANE_KWH_PER_NM3 = 35.8 / 3.6;
 
     private final Design design;
     private final double windMPerS;
@@ -116,7 +116,7 @@ public final class CheckAnswer {
                 design.gas().isPresent()
                         ? "At steady state and set-point it makes about " + Words.number(figures.methaneNm3PerDay())
                                 + " Nm³ of methane a day, which holds about "
-                                + Words.kWh(figures.methaneNm3PerDay() * METHANE_KWH_PER_NM3) + "."
+                                + Words.kWh(Unit.KWH.of(figures.methaneNm3PerDay() * GasEnergy.METHANE_J_PER_NM3)) + "."
                         : "No gas is computed for this design.");
     }
 

@@ -1,7 +1,6 @@
 package org.warmvat.cli.answer.spring;
 
 import java.time.MonthDay;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -181,6 +180,6 @@ public final class SpringAnswer {
     }
 
     private static String said(MonthDay date) {
-        return date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return date.getDayOfMonth() + " " + Words.month(date.getMonth());
     }
 }

@@ -31,7 +31,7 @@ record Findings(
     static Findings of(YearResult run) {
         List<Period> days = run.days();
         return new Findings(
-                Seasons.of(run),
+                Season.of(run),
                 WorstWeek.of(run),
                 date(days.stream().min(Comparator.comparingDouble(day -> day.of(Housekeeping.LEAST_C)))),
                 date(days.stream().max(Comparator.comparingDouble(day -> day.of(Housekeeping.MOST_C)))),

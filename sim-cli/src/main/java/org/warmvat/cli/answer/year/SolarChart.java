@@ -2,13 +2,13 @@ package org.warmvat.cli.answer.year;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.cli.words.Words;
 import org.warmvat.design.surroundings.Shading;
 import org.warmvat.heating.ShadingLoss;
 import org.warmvat.sun.SunPath;
@@ -69,12 +69,8 @@ final class SolarChart {
     /** Months on either side of the solstice have nearly the same path. */
     private static String label(Month month) {
         int other = 12 - month.getValue();
-        String first = DAY + " " + name(month);
-        return month == Month.JUNE || month == Month.DECEMBER ? first : first + ", " + name(Month.of(other));
-    }
-
-    private static String name(Month month) {
-        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        String first = DAY + " " + Words.month(month);
+        return month == Month.JUNE || month == Month.DECEMBER ? first : first + ", " + Words.month(Month.of(other));
     }
 
     private Points points(List<SunPath.Point> path) {
@@ -116,7 +112,7 @@ final class SolarChart {
                         + " of the light on the collector's plane: ");
         for (int month = 1; month <= 12; month++) {
             if (loss.openKWhPerM2()[month - 1] > 0) {
-                text.append(name(Month.of(month)))
+                text.append(Words.month(Month.of(month)))
                         .append(String.format(Locale.ROOT, " %.0f %%, ", 100 * loss.lostShare(month)));
             }
         }

@@ -17,7 +17,7 @@ class FindingsTest {
 
     @Test
     void seasonsAreWholeMonthsFromDecember() {
-        List<Season> seasons = Seasons.of(SyntheticRun.usual());
+        List<Season> seasons = Season.of(SyntheticRun.usual());
         assertEquals(
                 List.of(
                         "winter (December, January and February)",
@@ -31,7 +31,7 @@ class FindingsTest {
     void southOfTheEquatorTheyAreTurnedRound() {
         YearResult south = SyntheticRun.of(
                 new SyntheticRun.Case("South", SyntheticRun.at(2025, 1), 8760, -38, true, Optional.of("fuel")));
-        List<Season> seasons = Seasons.of(south);
+        List<Season> seasons = Season.of(south);
         assertEquals("winter (June, July and August)", seasons.get(0).when());
         assertEquals("summer (December, January and February)", seasons.get(2).when());
         assertTrue(seasons.get(0).backupKWh() > seasons.get(2).backupKWh(), "winter needs more");
@@ -43,7 +43,7 @@ class FindingsTest {
                 new SyntheticRun.Case("Part", SyntheticRun.at(2025, 3), 61 * 24, 53, true, Optional.empty()));
         assertEquals(
                 List.of("March 2025", "April 2025"),
-                Seasons.of(part).stream().map(Season::when).toList());
+                Season.of(part).stream().map(Season::when).toList());
     }
 
     @Test
