@@ -11,12 +11,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.warmvat.design.keys.KeyPath;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
@@ -194,18 +195,12 @@ public final class DesignText {
     /** One line of YAML. */
     private static String written(JsonNode value) {
         if (value.isObject()) {
-            StringBuilder block = new StringBuilder();
-            value.properties()
-                    .forEach(entry -> block.append(block.isEmpty() ? "" : ", ")
-                            .append(word(entry.getKey()))
-                            .append(": ")
-                            .append(written(entry.getValue())));
-            return "{" + block + "}";
+            return value.properties().stream()
+                    .map(entry -> word(entry.getKey()) + ": " + written(entry.getValue()))
+                    .collect(Collectors.joining(", ", "{", "}"));
         }
         if (value.isArray()) {
-            StringBuilder list = new StringBuilder();
-            value.forEach(entry -> list.append(list.isEmpty() ? "" : ", ").append(written(entry)));
-            return "[" + list + "]";
+            return value.valueStream().map(DesignText::written).collect(Collectors.joining(", ", "[", "]"));
         }
         if (value.isNumber()) {
             return value.decimalValue().stripTrailingZeros().toPlainString();
@@ -221,9 +216,11 @@ public final class DesignText {
 
     /** A change of one text. */
     private static final class Edit {
-
         private final String text;
         private final int[] at;
+
+        /** A key with its value, or an entry of a list; {@code from} is where it begins. */
+        private record Part(Node from, Node value) {}
 
         Edit(String text) {
             this.text = text;
@@ -240,13 +237,14 @@ public final class DesignText {
             Node node = new Yaml(new LoaderOptions()).compose(new StringReader(text));
             for (int i = 0; i < steps.size(); i++) {
                 boolean last = i == steps.size() - 1;
-                Node next = next(node, steps.get(i));
+                int place = place(node, steps.get(i));
+                Node next = place < 0 ? null : parts(node).get(place).value();
                 if (last && next != null && value != null) {
                     boolean remarked = !(next instanceof ScalarNode) && hasRemark(start(next), end(next));
                     return remarked ? text : cut(start(next), end(next), space(start(next)) + written(value));
                 }
                 if (last && next != null) {
-                    return without(node, steps.get(i), next);
+                    return without(node, place);
                 }
                 if (next == null || next instanceof ScalarNode) {
                     return value == null ? text : added(node, next, steps.subList(i, steps.size()), value);
@@ -270,17 +268,10 @@ public final class DesignText {
 
         /** The end of what is written; the parser's end of a block lies behind the comments that follow it. */
         private int end(Node node) {
-            if (node instanceof MappingNode map
-                    && !isFlow(map)
-                    && !map.getValue().isEmpty()) {
-                return end(map.getValue().get(map.getValue().size() - 1).getValueNode());
-            }
-            if (node instanceof SequenceNode list
-                    && !isFlow(list)
-                    && !list.getValue().isEmpty()) {
-                return end(list.getValue().get(list.getValue().size() - 1));
-            }
-            return at[node.getEndMark().getIndex()];
+            List<Part> parts = parts(node);
+            return parts.isEmpty() || isFlow(node)
+                    ? at[node.getEndMark().getIndex()]
+                    : end(parts.get(parts.size() - 1).value());
         }
 
         private boolean isFlow(Node node) {
@@ -288,49 +279,47 @@ public final class DesignText {
             return first == '{' || first == '[';
         }
 
-        private Node next(Node node, String step) {
-            if (node instanceof SequenceNode list && step.startsWith("[")) {
-                return index(step) >= 0 && index(step) < list.getValue().size()
-                        ? list.getValue().get(index(step))
-                        : null;
+        /** What stands in a block or list; nothing in a word. */
+        private static List<Part> parts(Node node) {
+            if (node instanceof MappingNode map) {
+                return map.getValue().stream()
+                        .map(tuple -> new Part(tuple.getKeyNode(), tuple.getValueNode()))
+                        .toList();
             }
-            return node instanceof MappingNode map ? valueOf(map, step) : null;
+            return node instanceof SequenceNode list
+                    ? list.getValue().stream()
+                            .map(entry -> new Part(entry, entry))
+                            .toList()
+                    : List.of();
         }
 
-        private static Node valueOf(MappingNode map, String key) {
-            NodeTuple tuple = tuple(map, key);
-            return tuple == null ? null : tuple.getValueNode();
-        }
-
-        private static NodeTuple tuple(MappingNode map, String key) {
-            return map.getValue().stream()
-                    .filter(tuple -> tuple.getKeyNode() instanceof ScalarNode name
-                            && name.getValue().equals(key))
+        /** Where a step leads among the parts; negative where there is no such. */
+        private static int place(Node node, String step) {
+            List<Part> parts = parts(node);
+            if (node instanceof SequenceNode) {
+                return index(step) < parts.size() ? index(step) : -1;
+            }
+            return IntStream.range(0, parts.size())
+                    .filter(i -> parts.get(i).from() instanceof ScalarNode name
+                            && name.getValue().equals(step))
                     .findFirst()
-                    .orElse(null);
+                    .orElse(-1);
         }
 
         /** Puts a key or entry that is not there, with all that it stands in. */
         private String added(Node into, Node word, List<String> steps, JsonNode value) {
-            ObjectNode holder = NODES.objectNode();
+            JsonNode put = value;
             if (steps.size() > 1) {
-                JsonNode root = steps.get(1).startsWith("[") ? NODES.arrayNode() : NODES.objectNode();
-                changed(root, steps.subList(1, steps.size()), value);
-                holder.set("value", root);
-            } else {
-                holder.set("value", value);
+                put = steps.get(1).startsWith("[") ? NODES.arrayNode() : NODES.objectNode();
+                changed(put, steps.subList(1, steps.size()), value);
             }
-            String line = written(holder.get("value"));
             if (word != null) {
-                return cut(start(word), end(word), space(start(word)) + line);
+                return cut(start(word), end(word), space(start(word)) + written(put));
             }
-            String entry = into instanceof SequenceNode ? line : word(steps.get(0)) + ": " + line;
-            boolean empty = into instanceof MappingNode map
-                    ? map.getValue().isEmpty()
-                    : ((SequenceNode) into).getValue().isEmpty();
+            String entry = (into instanceof SequenceNode ? "" : word(steps.get(0)) + ": ") + written(put);
             if (isFlow(into)) {
                 int end = at[into.getEndMark().getIndex()] - 1;
-                return cut(end, end, (empty ? "" : ", ") + entry);
+                return cut(end, end, (parts(into).isEmpty() ? "" : ", ") + entry);
             }
             String lead = " ".repeat(into.getStartMark().getColumn()) + (into instanceof SequenceNode ? "- " : "");
             int end = endOfLine(end(into));
@@ -343,26 +332,24 @@ public final class DesignText {
         }
 
         /** Takes a key or entry out with its lines; the last one leaves an empty block or list. */
-        private String without(Node from, String step, Node value) {
-            List<? extends Node> entries = from instanceof SequenceNode list ? list.getValue() : List.of();
-            MappingNode map = from instanceof MappingNode some ? some : null;
-            int count = map == null ? entries.size() : map.getValue().size();
-            if (count == 1) {
-                return cut(start(from), end(from), space(start(from)) + (map == null ? "[]" : "{}"));
+        private String without(Node node, int place) {
+            List<Part> parts = parts(node);
+            boolean isMap = node instanceof MappingNode;
+            if (parts.size() == 1) {
+                return cut(start(node), end(node), space(start(node)) + (isMap ? "{}" : "[]"));
             }
-            int place = map == null ? index(step) : map.getValue().indexOf(tuple(map, step));
-            int begin = map == null ? start(value) : start(tuple(map, step).getKeyNode());
-            if (isFlow(from)) {
-                int cutFrom = place == 0 ? begin : lastBefore(from, place);
-                int cutTo = place == 0 ? first(from, 1) : end(value);
-                return hasRemark(cutFrom, cutTo) ? text : cut(cutFrom, cutTo, "");
+            int begin = start(parts.get(place).from());
+            int end = end(parts.get(place).value());
+            if (isFlow(node)) {
+                int from = place == 0 ? begin : end(parts.get(place - 1).value());
+                int to = place == 0 ? start(parts.get(1).from()) : end;
+                return hasRemark(from, to) ? text : cut(from, to, "");
             }
-            if (map != null && place == 0 && begin == start(from) && !isFirstOfLine(begin)) {
-                return cut(begin, first(from, 1), "");
+            if (isMap && place == 0 && begin == start(node) && !isFirstOfLine(begin)) {
+                return cut(begin, start(parts.get(1).from()), "");
             }
             int lineBegin = text.lastIndexOf('\n', begin - 1) + 1;
-            int lineEnd = endOfLine(end(value));
-            return cut(lineBegin, Math.min(text.length(), lineEnd + 1), "");
+            return cut(lineBegin, Math.min(text.length(), endOfLine(end) + 1), "");
         }
 
         private boolean hasRemark(int from, int to) {
@@ -372,18 +359,6 @@ public final class DesignText {
         private boolean isFirstOfLine(int offset) {
             return text.substring(text.lastIndexOf('\n', offset - 1) + 1, offset)
                     .isBlank();
-        }
-
-        private int first(Node of, int place) {
-            return of instanceof MappingNode map
-                    ? start(map.getValue().get(place).getKeyNode())
-                    : start(((SequenceNode) of).getValue().get(place));
-        }
-
-        private int lastBefore(Node of, int place) {
-            return of instanceof MappingNode map
-                    ? end(map.getValue().get(place - 1).getValueNode())
-                    : end(((SequenceNode) of).getValue().get(place - 1));
         }
     }
 }
