@@ -6,7 +6,6 @@ import org.warmvat.cli.answer.holder.HolderAnswer;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
-import org.warmvat.question.holder.HolderResult;
 import org.warmvat.question.holder.HolderStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -40,7 +39,7 @@ final class HolderCommand extends RunningCommand {
     }
 
     private Judged ofYear(Inputs inputs) throws Exception {
-        HolderResult result = run().parallel(
+        HolderStudy.Result result = run().parallel(
                         "holders",
                         parallel -> HolderStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), unmet, parallel));

@@ -9,7 +9,6 @@ import org.warmvat.cli.answer.spring.SpringAnswer;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
-import org.warmvat.question.spring.SpringResult;
 import org.warmvat.question.spring.SpringStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,7 +48,7 @@ final class SpringCommand extends RunningCommand {
     }
 
     private Judged ofYear(Inputs inputs, List<MonthDay> dates) throws Exception {
-        SpringResult result = run().parallel(
+        SpringStudy.Result result = run().parallel(
                         "starts",
                         parallel -> SpringStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), dates, parallel));

@@ -68,7 +68,7 @@ class HolderVolumeWernerStoehrHees1989Test implements Published {
         return result.smallestM3().orElseThrow() / result.daysGasM3();
     }
 
-    private static org.warmvat.question.holder.HolderResult answer(Design design) {
+    private static HolderStudy.Result answer(Design design) {
         try (Parallel parallel = new Parallel(1, Parallel.Progress.SILENT)) {
             return HolderStudy.run(design, InventedWeather.steady(36, 24 * 30), new ExponentialEngine(), 0, parallel);
         } catch (StudyRefused refused) {

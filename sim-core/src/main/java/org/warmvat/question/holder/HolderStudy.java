@@ -13,6 +13,7 @@ import org.warmvat.engine.Engine;
 import org.warmvat.gas.GasHolderPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.gas.GasUsePart;
+import org.warmvat.network.Warning;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.Threshold;
 import org.warmvat.tank.Runner;
@@ -40,6 +41,55 @@ public final class HolderStudy {
     private final Runner runner;
     private final double share;
 
+    /**
+     * A run through the file with one holder.
+     *
+     * @param usefulM3 its useful volume
+     * @param metKWh what the uses got
+     * @param unmetKWh what they wanted and did not get
+     * @param surplusNm3 gas that found no room
+     * @param madeNm3PerDay dry biogas made a day, on the mean
+     * @param warnings what the user must know of the run
+     */
+    public record Year(
+            double usefulM3,
+            double metKWh,
+            double unmetKWh,
+            double surplusNm3,
+            double madeNm3PerDay,
+            List<Warning> warnings) {
+
+        /** Share of what is wanted that stays unmet; 0 where nothing is wanted. */
+        public double unmetShare() {
+            double wanted = metKWh + unmetKWh;
+            return wanted == 0 ? 0 : unmetKWh / wanted;
+        }
+    }
+
+    /**
+     * Which gas holder serves the uses.
+     *
+     * @param allowedShare share of what is wanted that may stay unmet
+     * @param smallestM3 the smallest that does, to one per cent; empty where 20 days' gas would not do
+     * @param smallest the run with it, or with the largest tried
+     * @param asDesigned the run with the design's own
+     * @param daysGasM3 a day's gas, m3 in the holder
+     * @param curve runs with holders around the smallest
+     */
+    public record Result(
+            double allowedShare,
+            OptionalDouble smallestM3,
+            Year smallest,
+            Year asDesigned,
+            double daysGasM3,
+            List<Year> curve) {
+
+        /** Takes the list as it is. */
+        public Result {
+            curve = List.copyOf(curve);
+        }
+    }
+
     private HolderStudy(Design design, Weather file, Engine engine, double share) {
         this.design = design;
         this.share = share;
@@ -56,7 +106,7 @@ public final class HolderStudy {
      * @param parallel the threads
      * @throws StudyRefused when the design has no uses or does not go with the weather
      */
-    public static HolderResult run(Design design, Weather file, Engine engine, double share, Parallel parallel)
+    public static Result run(Design design, Weather file, Engine engine, double share, Parallel parallel)
             throws StudyRefused {
         StudyRefused.check(design, file);
         if (design.gas().filter(Gas::isUsed).isEmpty()) {
@@ -66,9 +116,9 @@ public final class HolderStudy {
         return new HolderStudy(design, file, engine, share).result(parallel);
     }
 
-    private HolderResult result(Parallel parallel) {
+    private Result result(Parallel parallel) {
         GasHolder own = holder();
-        HolderResult.Year asDesigned = year(own.usefulM3());
+        Year asDesigned = year(own.usefulM3());
         double daysGasM3 = asDesigned.madeNm3PerDay() / own.normalPerM3();
         double mostM3 = daysGasM3 > 0 ? ALLOWED.nearest(MOST_DAYS_OF_GAS * daysGasM3) : 0;
         OptionalDouble smallest = mostM3 > 0 ? smallest(mostM3) : OptionalDouble.empty();
@@ -77,9 +127,9 @@ public final class HolderStudy {
         for (int i = 0; i < CURVE; i++) {
             volumes.add(ALLOWED.nearest(around * (CURVE_FROM + i * (CURVE_TO - CURVE_FROM) / (CURVE - 1))));
         }
-        HolderResult.Year at =
+        Year at =
                 smallest.isPresent() ? year(smallest.getAsDouble()) : year(Math.max(mostM3, own.usefulM3()));
-        return new HolderResult(share, smallest, at, asDesigned, daysGasM3, parallel.map(volumes, this::year));
+        return new Result(share, smallest, at, asDesigned, daysGasM3, parallel.map(volumes, this::year));
     }
 
     /**
@@ -108,7 +158,7 @@ public final class HolderStudy {
         return design.gas().flatMap(Gas::holder).orElseThrow();
     }
 
-    private HolderResult.Year year(double usefulM3) {
+    private Year year(double usefulM3) {
         Design sized = design.with("gas.holder.useful_m3", usefulM3);
         Account account = runner.year(sized, Account.Keep.SUMS);
         Period whole = account.whole();
@@ -118,7 +168,7 @@ public final class HolderStudy {
             metKWh += whole.of(GasUsePart.met(use));
             unmetKWh += whole.of(GasUsePart.unmet(use));
         }
-        return new HolderResult.Year(
+        return new Year(
                 usefulM3,
                 metKWh,
                 unmetKWh,

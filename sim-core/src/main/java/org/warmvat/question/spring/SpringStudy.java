@@ -16,6 +16,7 @@ import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
+import org.warmvat.network.Warning;
 import org.warmvat.question.GasFollowed;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;
@@ -40,6 +41,52 @@ public final class SpringStudy {
     private final Runner runner;
     private final Weather file;
     private final SeasonTable season;
+
+    /**
+     * A start.
+     *
+     * @param date when
+     * @param daysSun days until the set-point is reached by the sun alone; empty where it is not within 365 days
+     * @param daysBackup the same with everything the design has
+     * @param heatKWh heat of sun and backup until then; empty where it is not reached
+     * @param boughtKWh energy bought for the backup until then
+     * @param netKWh net energy of the 365 days from the start, useful net energy where uses of gas are given
+     * @param gas the same with low and high gas; empty where no gas is computed
+     * @param warnings of the year with everything
+     */
+    public record Start(
+            MonthDay date,
+            OptionalDouble daysSun,
+            OptionalDouble daysBackup,
+            OptionalDouble heatKWh,
+            OptionalDouble boughtKWh,
+            double netKWh,
+            Optional<GasRange.Ends> gas,
+            List<Warning> warnings) {
+
+        /** Whether the year gives more than it takes, the heat to start included. */
+        public boolean paysBack() {
+            return netKWh > 0;
+        }
+    }
+
+    /**
+     * What becomes of a cold tank by the date of its start.
+     *
+     * @param starts in the order asked
+     */
+    public record Result(List<Start> starts) {
+
+        /** Takes the list as it is. */
+        public Result {
+            starts = List.copyOf(starts);
+        }
+
+        /** The first start of the list that pays back within its year. */
+        public Optional<Start> earliestThatPays() {
+            return starts.stream().filter(Start::paysBack).findFirst();
+        }
+    }
 
     private SpringStudy(Design design, Weather file, Engine engine) {
         this.design = Prolonged.design(design, file);
@@ -68,7 +115,7 @@ public final class SpringStudy {
      * @param parallel the threads
      * @throws StudyRefused when the file is shorter than a year or the design does not go with it
      */
-    public static SpringResult run(Design design, Weather file, Engine engine, List<MonthDay> dates, Parallel parallel)
+    public static Result run(Design design, Weather file, Engine engine, List<MonthDay> dates, Parallel parallel)
             throws StudyRefused {
         StudyRefused.check(design, file);
         if (!file.isWholeYear()) {
@@ -76,10 +123,10 @@ public final class SpringStudy {
                     + ", expected a whole year: a tank is followed for 365 days from its start"));
         }
         SpringStudy study = new SpringStudy(design, file, engine);
-        return new SpringResult(parallel.map(dates, study::start));
+        return new Result(parallel.map(dates, study::start));
     }
 
-    private SpringResult.Start start(MonthDay date) {
+    private Start start(MonthDay date) {
         int first = hourOf(date);
         Reached alone = new Reached(first);
         run(runner.startCold(Variations.withoutBackup(design), first), first, alone, false, Optional.empty());
@@ -89,7 +136,7 @@ public final class SpringStudy {
                 GasFollowed.of(design, cold, file.start()).map(GasFollowed::fromEmpty);
         Account account = run(cold, first, heated, true, followed);
         Period year = account.whole();
-        return new SpringResult.Start(
+        return new Start(
                 date,
                 alone.days(),
                 heated.days(),

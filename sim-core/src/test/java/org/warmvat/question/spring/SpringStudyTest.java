@@ -23,7 +23,7 @@ class SpringStudyTest {
 
     private static final List<MonthDay> DATES = List.of(MonthDay.of(1, 1), MonthDay.of(5, 15), MonthDay.of(11, 1));
 
-    private static SpringResult run(TankPlan plan, Weather weather, List<MonthDay> dates) throws StudyRefused {
+    private static SpringStudy.Result run(TankPlan plan, Weather weather, List<MonthDay> dates) throws StudyRefused {
         try (Parallel parallel = new Parallel(1, Parallel.Progress.SILENT)) {
             return SpringStudy.run(plan.build(), weather, new ExponentialEngine(), dates, parallel);
         }
@@ -39,7 +39,7 @@ class SpringStudyTest {
         plan.floor = TankPlan.insulated(1.9);
         plan.backup = Optional.of(TankPlan.immersed(2000, org.warmvat.design.season.DailySchedule.continuous()));
         plan.ground = new Ground(Optional.of(new GroundWave(9, 0, 30)), 0.05, 0.5, 0.2);
-        SpringResult.Start start =
+        SpringStudy.Start start =
                 run(plan, year(), List.of(MonthDay.of(4, 1))).starts().get(0);
         double capacity = plan.build().contentsHeatCapacityJPerK();
         assertEquals(capacity * 27 / 2000 / 86_400, start.daysBackup().orElseThrow(), 0.03);
@@ -56,10 +56,10 @@ class SpringStudyTest {
     /** Spring needs less bought heat than winter, and the sun alone does it in May and not in November. */
     @Test
     void mayIsBetterThanJanuary() throws Exception {
-        SpringResult result = run(new TankPlan(), WeatherFiles.demonstration(), DATES);
-        SpringResult.Start january = result.starts().get(0);
-        SpringResult.Start may = result.starts().get(1);
-        SpringResult.Start november = result.starts().get(2);
+        SpringStudy.Result result = run(new TankPlan(), WeatherFiles.demonstration(), DATES);
+        SpringStudy.Start january = result.starts().get(0);
+        SpringStudy.Start may = result.starts().get(1);
+        SpringStudy.Start november = result.starts().get(2);
         assertTrue(may.boughtKWh().orElseThrow() < 0.8 * january.boughtKWh().orElseThrow());
         assertTrue(may.daysSun().orElse(999) < november.daysSun().orElse(999));
         assertTrue(may.daysBackup().orElseThrow() < january.daysBackup().orElseThrow());

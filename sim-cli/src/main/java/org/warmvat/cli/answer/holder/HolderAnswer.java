@@ -13,22 +13,21 @@ import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
 import org.warmvat.cli.words.Words;
-import org.warmvat.question.holder.HolderResult;
 import org.warmvat.question.holder.HolderStudy;
 
 /** The answer to {@code holder}. */
 public final class HolderAnswer {
 
-    private static final Columns<HolderResult.Year> CURVE = new Columns<HolderResult.Year>()
-            .number("useful_m3", "useful, m³", HolderResult.Year::usefulM3, Words::number)
-            .number("unmet_share", "unmet, share", HolderResult.Year::unmetShare, Words::percentCell)
+    private static final Columns<HolderStudy.Year> CURVE = new Columns<HolderStudy.Year>()
+            .number("useful_m3", "useful, m³", HolderStudy.Year::usefulM3, Words::number)
+            .number("unmet_share", "unmet, share", HolderStudy.Year::unmetShare, Words::percentCell)
             .cell("unmet, kWh", year -> Words.number(year.unmetKWh()))
-            .number("surplus_nm3", "surplus, Nm³", HolderResult.Year::surplusNm3, Words::number);
+            .number("surplus_nm3", "surplus, Nm³", HolderStudy.Year::surplusNm3, Words::number);
 
     private HolderAnswer() {}
 
     /** Tells what was found. */
-    public static Document of(HolderResult result, Asked asked) {
+    public static Document of(HolderStudy.Result result, Asked asked) {
         return Draft.of(asked, "which gas holder?")
                 .verdict(verdict(result), but(result))
                 .figure(
@@ -49,7 +48,7 @@ public final class HolderAnswer {
                 .done();
     }
 
-    private static String verdict(HolderResult result) {
+    private static String verdict(HolderStudy.Result result) {
         if (result.smallestM3().isEmpty()) {
             return "No holder serves the uses: with " + HolderStudy.MOST_DAYS_OF_GAS + " days' gas, "
                     + m3(result.smallest().usefulM3()) + ", "
@@ -66,9 +65,9 @@ public final class HolderAnswer {
                 + Words.fixed(m3 / result.daysGasM3(), 2) + " of a day's gas.";
     }
 
-    private static List<String> but(HolderResult result) {
+    private static List<String> but(HolderStudy.Result result) {
         List<String> but = new ArrayList<>();
-        HolderResult.Year own = result.asDesigned();
+        HolderStudy.Year own = result.asDesigned();
         but.add("The design's own " + m3(own.usefulM3()) + " leave " + Words.percent(own.unmetShare()) + " unmet and "
                 + nm3(own.surplusNm3()) + " of surplus.");
         if (result.smallest().surplusNm3() > 0) {
@@ -79,7 +78,7 @@ public final class HolderAnswer {
         return but;
     }
 
-    private static Drawing picture(HolderResult result) {
+    private static Drawing picture(HolderStudy.Result result) {
         double most = result.curve().get(result.curve().size() - 1).usefulM3();
         LineChart chart = LineChart.over("holder", "Unmet use and surplus by size", "useful volume, m³", 0, most)
                 .caption(
@@ -88,14 +87,14 @@ public final class HolderAnswer {
                 .dotted("unmet", Look.NEED, points(result, year -> 100 * year.unmetShare()))
                 .level("allowed", Look.MINIMUM, 100 * result.allowedShare())
                 .stripWithZero("surplus, Nm³", 1)
-                .dotted("surplus", Look.GAS, points(result, HolderResult.Year::surplusNm3));
+                .dotted("surplus", Look.GAS, points(result, HolderStudy.Year::surplusNm3));
         result.smallestM3().ifPresent(m3 -> chart.upright("smallest", m3));
         return chart;
     }
 
-    private static Points points(HolderResult result, ToDoubleFunction<HolderResult.Year> value) {
+    private static Points points(HolderStudy.Result result, ToDoubleFunction<HolderStudy.Year> value) {
         return new Points(
-                result.curve().stream().mapToDouble(HolderResult.Year::usefulM3).toArray(),
+                result.curve().stream().mapToDouble(HolderStudy.Year::usefulM3).toArray(),
                 result.curve().stream().mapToDouble(value).toArray());
     }
 

@@ -23,7 +23,7 @@ import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.season.SeasonTable;
 import org.warmvat.question.Steadiness;
-import org.warmvat.question.spring.SpringResult;
+import org.warmvat.question.spring.SpringStudy;
 
 /** The answer to {@code spring}. */
 public final class SpringAnswer {
@@ -34,10 +34,10 @@ public final class SpringAnswer {
     private SpringAnswer() {}
 
     /** Tells what was found. */
-    public static Document of(SpringResult result, Optional<Steadiness> steadiness, Asked asked) {
+    public static Document of(SpringStudy.Result result, Optional<Steadiness> steadiness, Asked asked) {
         boolean useful =
                 asked.design().gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
-        Columns<SpringResult.Start> columns = columns(useful);
+        Columns<SpringStudy.Start> columns = columns(useful);
         Draft draft = Draft.of(asked, "when to start it cold?")
                 .verdict(verdict(result, useful), but(result, asked.design()))
                 .figure(
@@ -53,7 +53,7 @@ public final class SpringAnswer {
                         "How long the digestion itself takes to start, its microbes to grow, is not part of the model: common"
                                 + " practice allows some weeks after the set-point is reached.");
         draft.warn(Warnings.worst(
-                result.starts().stream().map(SpringResult.Start::warnings).toList()));
+                result.starts().stream().map(SpringStudy.Start::warnings).toList()));
         if (result.starts().size() > 1) {
             draft.pictures(() -> List.of(picture(result)));
         }
@@ -61,7 +61,7 @@ public final class SpringAnswer {
         return draft.done();
     }
 
-    private static String verdict(SpringResult result, boolean useful) {
+    private static String verdict(SpringStudy.Result result, boolean useful) {
         if (result.starts().stream().anyMatch(start -> start.gas().isEmpty())) {
             return "No gas is computed for this design, so that no start can be said to pay back its heat.";
         }
@@ -86,9 +86,9 @@ public final class SpringAnswer {
                         + " within a year than it takes, the heat to start it included.");
     }
 
-    private static List<String> but(SpringResult result, Design design) {
+    private static List<String> but(SpringStudy.Result result, Design design) {
         List<String> but = new ArrayList<>();
-        Optional<SpringResult.Start> sun = result.starts().stream()
+        Optional<SpringStudy.Start> sun = result.starts().stream()
                 .filter(start -> start.daysSun().isPresent())
                 .min((one, other) -> Double.compare(
                         one.daysSun().getAsDouble(), other.daysSun().getAsDouble()));
@@ -106,21 +106,21 @@ public final class SpringAnswer {
         return but;
     }
 
-    private static double setpointC(Design design, SpringResult.Start start) {
+    private static double setpointC(Design design, SpringStudy.Start start) {
         return design.season().setpointC(SeasonTable.dayOf(start.date().atYear(NO_LEAP_YEAR)));
     }
 
-    private static Columns<SpringResult.Start> columns(boolean useful) {
-        return new Columns<SpringResult.Start>()
+    private static Columns<SpringStudy.Start> columns(boolean useful) {
+        return new Columns<SpringStudy.Start>()
                 .value("date", start -> text(start.date()))
                 .cell("start", start -> said(start.date()))
-                .value("days_to_setpoint_sun", SpringResult.Start::daysSun)
+                .value("days_to_setpoint_sun", SpringStudy.Start::daysSun)
                 .cell("days, sun alone", start -> cell(start.daysSun(), Words::tenth))
-                .value("days_to_setpoint_backup", SpringResult.Start::daysBackup)
+                .value("days_to_setpoint_backup", SpringStudy.Start::daysBackup)
                 .cell("days, with backup", start -> cell(start.daysBackup(), Words::tenth))
-                .value("heat_kwh", SpringResult.Start::heatKWh)
+                .value("heat_kwh", SpringStudy.Start::heatKWh)
                 .cell("heat to the set-point, kWh", start -> cell(start.heatKWh(), Words::number))
-                .value("bought_kwh", SpringResult.Start::boughtKWh)
+                .value("bought_kwh", SpringStudy.Start::boughtKWh)
                 .cell("bought for it, kWh", start -> cell(start.boughtKWh(), Words::number))
                 .cell(
                         useful ? "useful net of a year, kWh" : "net of a year, kWh",
@@ -145,20 +145,20 @@ public final class SpringAnswer {
         return value.isPresent() ? words.apply(value.getAsDouble()) : "not within a year";
     }
 
-    private static Drawing picture(SpringResult result) {
+    private static Drawing picture(SpringStudy.Result result) {
         return LineChart.over("starts", "Cold starts through the year", "day of the year", 0, DAYS)
                 .caption(
                         "Top: days until the set-point is reached, with the backup heater and by the sun alone, where it is at all"
                                 + " within a year. Bottom: what is bought for it.")
                 .stripWithZero("days", 10)
-                .dotted("with the backup", Look.BACKUP, points(result, SpringResult.Start::daysBackup))
-                .dotted("the sun alone", Look.SUN, points(result, SpringResult.Start::daysSun))
+                .dotted("with the backup", Look.BACKUP, points(result, SpringStudy.Start::daysBackup))
+                .dotted("the sun alone", Look.SUN, points(result, SpringStudy.Start::daysSun))
                 .stripWithZero("bought, kWh", 10)
-                .dotted("bought for the start", Look.NEED, points(result, SpringResult.Start::boughtKWh));
+                .dotted("bought for the start", Look.NEED, points(result, SpringStudy.Start::boughtKWh));
     }
 
-    private static Points points(SpringResult result, Function<SpringResult.Start, OptionalDouble> value) {
-        List<SpringResult.Start> told = result.starts().stream()
+    private static Points points(SpringStudy.Result result, Function<SpringStudy.Start, OptionalDouble> value) {
+        List<SpringStudy.Start> told = result.starts().stream()
                 .filter(start -> value.apply(start).isPresent())
                 .sorted((one, other) -> one.date().compareTo(other.date()))
                 .toList();
