@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,89 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.option.Inputs;
 
 /** {@code fit} as it is called: logs of a body of one temperature, odd ones among them, and what is said of each. */
-class FitCommandTest {
-
-    private static final LocalDateTime START = LocalDateTime.of(2025, 1, 3, 18, 0);
-    private static final Path EXAMPLES = Path.of("..", "docs", "examples");
-
-    @TempDir
-    private Path folder;
-
-    private final Program program = new Program();
-    private Path design;
-
-    @BeforeEach
-    void write() throws IOException {
-        design = Files.copy(EXAMPLES.resolve("smallest.yaml"), folder.resolve("tank.yaml"));
-    }
-
-    /** Rows every half hour: 3.4 W/K, 3.8 MJ/K, 300 W from hour 24 to 44 where it is heated, errors that remember. */
-    private static List<String> rows(int hours, boolean heated, LocalDateTime start) {
-        List<String> rows = new ArrayList<>();
-        Random random = new Random(5);
-        double slurryC = 36;
-        double error = 0;
-        for (int row = 0; row <= 2 * hours; row++) {
-            double airC = airC(start.plusMinutes(30L * row));
-            error = 0.9 * error + 0.01 * random.nextGaussian();
-            double watts = heated && row > 48 && row <= 88 ? 300 : 0;
-            rows.add(String.format(
-                    Locale.ROOT, "%s,%.3f,%.2f,%.0f,0", start.plusMinutes(30L * row), slurryC + error, airC, watts));
-            double next = heated && row >= 48 && row < 88 ? 300 : 0;
-            slurryC += 1800 * (next - 3.4 * (slurryC - airC)) / 3.8e6;
-        }
-        return rows;
-    }
-
-    private static double airC(LocalDateTime time) {
-        return 3 + 3 * Math.sin(2 * Math.PI * (time.getHour() * 60 + time.getMinute() - 540) / 1440.0);
-    }
-
-    private Path log(String name, List<String> rows) throws IOException {
-        return log(name, "time,slurry_c,air_c,backup_electric_w,feed_kg", rows);
-    }
-
-    private Path log(String name, String heading, List<String> rows) throws IOException {
-        return Files.writeString(folder.resolve(name), heading + "\n" + String.join("\n", rows) + "\n");
-    }
-
-    private JsonNode fit(Object... words) throws IOException {
-        assertEquals(0, run(words), program.err());
-        return new ObjectMapper().readTree(program.out());
-    }
-
-    private int run(Object... words) {
-        List<String> args = new ArrayList<>(List.of("fit"));
-        for (Object word : words) {
-            args.add(word.toString());
-        }
-        args.addAll(List.of("--out", folder.resolve("out").toString(), "--replace", "--json", "--quiet"));
-        return program.run(args.toArray(String[]::new));
-    }
-
-    /** What is said of inputs that are refused; nothing is written. */
-    private List<String> refused(Object... words) {
-        assertEquals(3, run(words), program.err());
-        assertFalse(Files.exists(folder.resolve("out")));
-        return program.err().lines().toList();
-    }
-
-    private static List<String> keys(JsonNode node) {
-        List<String> keys = new ArrayList<>();
-        node.fieldNames().forEachRemaining(keys::add);
-        return keys;
-    }
-
-    private static String but(JsonNode answer) {
-        return answer.path("verdict").path("but").toString();
-    }
+class FitCommandTest extends FitRuns {
 
     @Test
     void theKeysAreThoseThatArePromised() throws IOException {
@@ -221,10 +143,6 @@ class FitCommandTest {
                 refusedAfterwards(bare, headed));
     }
 
-    private static double uaWPerK(JsonNode answer) {
-        return answer.path("fit").path("ua_w_k").path("value").asDouble();
-    }
-
     private List<String> refusedAfterwards(Path one, Path other) throws IOException {
         assertEquals(3, run(design, one, other), program.err());
         return program.err()
@@ -322,113 +240,5 @@ class FitCommandTest {
         assertTrue(
                 filled.path("assumed").toString().contains("10 missing values of air_c were filled"),
                 filled.path("assumed").toString());
-    }
-
-    @Test
-    void logsThatCannotTellAreRefusedWithWhatTheyWouldNeed() throws IOException {
-        Path day = log("day.csv", rows(20, false, START));
-        assertEquals(
-                List.of(
-                        "the log is too short: 41 readings over 20.0 h, expected at least 12 over 27 h (a twentieth of the time"
-                                + " constant of 535 h as drawn, and 3 h); let the tank cool for longer, better for several days"),
-                refused(design, day));
-        List<String> flat = rows(72, false, START).stream()
-                .map(row -> row.substring(0, 16) + ",5.0,4.5,0,0")
-                .toList();
-        List<String> said = refused(design, log("flat.csv", flat));
-        assertEquals(2, said.size(), said.toString());
-        assertTrue(
-                said.get(0).startsWith("the log is flat: the slurry moves by 0.00 K, expected 0.2 K or more"),
-                said.get(0));
-        assertTrue(said.get(1).startsWith("the slurry is as warm as its surroundings (0.5 K apart"), said.get(1));
-        Path airless = log(
-                "airless.csv",
-                "time,slurry_c",
-                rows(72, false, START).stream().map(row -> row.substring(0, 23)).toList());
-        assertEquals(
-                List.of("nothing tells the air around the tank, expected a column air_c in the log or --weather"),
-                refused(design, airless));
-    }
-
-    @Test
-    void whatIsLeftOutOfALogIsSaidWhereTooLittleIsLeft() throws IOException {
-        assertEquals(
-                List.of("the log is too short: 1 reading over 0.0 h, expected at least 12 over 3 h and more"),
-                refused(design, log("one.csv", rows(72, true, START).subList(0, 1))));
-        List<String> blank = rows(72, true, START).stream()
-                .map(row -> row.endsWith(",0,0") ? row.substring(0, row.length() - 3) + ",0" : row)
-                .toList();
-        List<String> said = refused(design, log("blank.csv", blank));
-        assertEquals(1, said.size(), said.toString());
-        assertTrue(
-                said.get(0)
-                        .endsWith(
-                                "; 52.0 h of the log are left out, where rows are missing or a heat has no value: write 0"
-                                        + " where nothing went in"),
-                said.get(0));
-    }
-
-    @Test
-    void faultsOfAllFilesAreToldAtOnce() throws IOException {
-        Path layout = Files.writeString(
-                folder.resolve("layout.yaml"),
-                "text: {delimiter: \"::\"}\ntime: {columns: Zeit, form: DD.MM}\ncolumns: {slurry_c: {column: 2, unit: x}, air: 3}\n");
-        assertEquals(
-                List.of(
-                        "layout.yaml line 1: text.delimiter \"::\"",
-                        "layout.yaml line 2: time.form \"DD.MM\"",
-                        "layout.yaml line 3: columns.slurry_c.unit \"x\"",
-                        "layout.yaml line 3: columns.air is not a known key",
-                        "a.csv: no such file",
-                        "b.csv: no such file",
-                        "c.csv: no such file"),
-                refused(design, "a.csv", "b.csv", "--log-layout", layout, "--weather", "c.csv").stream()
-                        .map(line -> line.replace(folder + java.io.File.separator, "")
-                                .replaceAll(", (expected|known).*", ""))
-                        .toList());
-    }
-
-    @Test
-    void textsThatAreNoLogsAreRefusedInOneLine() throws IOException {
-        List<String> rows = rows(30, false, START);
-        assertOneLine("is empty", Files.writeString(folder.resolve("log.csv"), ""));
-        assertOneLine("no rows, expected readings of the slurry", log("log.csv", List.of()));
-        assertOneLine(
-                "line 1: a row of values, expected a line of column names before it, such as time,slurry_c,air_c",
-                log("log.csv", rows.get(0), rows.subList(1, 9)));
-        assertOneLine(
-                "line 1: semicolons between the names, expected commas, and points in the numbers; any other text is read"
-                        + " with --log-layout",
-                log("log.csv", "time;slurry_c", rows));
-        assertOneLine(
-                "line 1: \"# warmvat weather 1\", expected \"# warmvat log 1\" or a line of column names; any other text is read"
-                        + " with --log-layout",
-                Files.writeString(folder.resolve("log.csv"), YearCommandTest.weatherText(3)));
-        assertOneLine(
-                "line 1: no column slurry_c (or slurry_NAME_c for several sensors), which is required; any other text is read"
-                        + " with --log-layout",
-                log(
-                        "log.csv",
-                        "time,air_c",
-                        rows.stream().map(row -> row.substring(0, 19)).toList()));
-        assertEquals(List.of("none.csv: no such file"), refused(design, "none.csv"));
-        assertEquals(
-                List.of("--sensor top: the log has no such sensor, expected one of slurry_c"),
-                refused(design, log("log.csv", rows), "--sensor", "top"));
-    }
-
-    private void assertOneLine(String said, Path log) {
-        List<String> lines = refused(design, log);
-        assertEquals(List.of(log + (said.startsWith("line") ? " " : ": ") + said), lines);
-    }
-
-    @Test
-    void aFactorThatIsNoneIsAWrongOption() throws IOException {
-        assertEquals(2, run(design, log("log.csv", rows(30, false, START)), "--factors", "envelope,foam"));
-        assertTrue(
-                program.err()
-                        .startsWith(
-                                "--factors foam, expected envelope, fittings, capacity, solar_coil, backup_coil or"),
-                program.err());
     }
 }

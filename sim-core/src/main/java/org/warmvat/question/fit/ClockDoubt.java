@@ -2,6 +2,7 @@ package org.warmvat.question.fit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.warmvat.log.Log;
 import org.warmvat.log.LogColumn;
@@ -12,7 +13,6 @@ import org.warmvat.regression.FitFailure;
 import org.warmvat.regression.Fitted;
 import org.warmvat.regression.Observations;
 import org.warmvat.regression.Parameter;
-import org.warmvat.regression.Range95;
 import org.warmvat.weather.Weather;
 
 /**
@@ -22,23 +22,21 @@ import org.warmvat.weather.Weather;
  * @param bySun whether the sun shows it, else the air
  * @param aheadAtStartS what the log's clock is ahead at its beginning, s
  * @param aheadAtEndS what it is ahead at its end, s
+ * @param drifts whether it runs apart rather than being set wrong
  */
-public record ClockDoubt(boolean bySun, double aheadAtStartS, double aheadAtEndS) {
+public record ClockDoubt(boolean bySun, double aheadAtStartS, double aheadAtEndS, boolean drifts) {
 
     private static final double HOUR_S = LogHours.HOUR_S;
     private static final int LEAST_HOURS = 48;
     private static final double MOST_S = 6 * HOUR_S;
 
-    /** Two stations' air differs by so much without any clock being wrong. */
     private static final double LEAST_S = 1200;
+
+    /** The air of two places is warmest at times that differ by so much without any clock being wrong. */
+    private static final double LEAST_BY_AIR_S = 3000;
 
     /** Below this share of the file's swing the log does not follow it at all. */
     private static final double LEAST_SHARE = 0.3;
-
-    /** Whether it runs apart rather than being set wrong. */
-    public boolean drifts() {
-        return Math.abs(aheadAtEndS - aheadAtStartS) > LEAST_S;
-    }
 
     static Optional<ClockDoubt> of(Log log, FileAlong file) {
         Optional<Steps> sun = log.steps(LogColumn.GLOBAL);
@@ -106,9 +104,15 @@ public record ClockDoubt(boolean bySun, double aheadAtStartS, double aheadAtEndS
                             .toArray(),
                     parameters);
             boolean follows = !fitted.isSingular() && fitted.values()[1] > LEAST_SHARE;
-            boolean wrong = follows && (isWrong(fitted, 2) || isWrong(fitted, 3));
+            double leastS = bySun ? LEAST_S : LEAST_BY_AIR_S;
+            boolean wrong =
+                    follows && (isSure(fitted, point -> point[2], leastS) || isSure(fitted, point -> point[3], leastS));
             return wrong
-                    ? Optional.of(new ClockDoubt(bySun, fitted.values()[2], fitted.values()[3]))
+                    ? Optional.of(new ClockDoubt(
+                            bySun,
+                            fitted.values()[2],
+                            fitted.values()[3],
+                            isSure(fitted, point -> point[3] - point[2], leastS)))
                     : Optional.empty();
         } catch (FitFailure unlike) {
             // the log's course has nothing of the file's: another place's weather, and no clock to be seen by it
@@ -116,8 +120,8 @@ public record ClockDoubt(boolean bySun, double aheadAtStartS, double aheadAtEndS
         }
     }
 
-    private static boolean isWrong(Fitted fitted, int index) {
-        Range95 range = fitted.range(index);
-        return Math.abs(fitted.values()[index]) > LEAST_S && !range.holds(0);
+    private static boolean isSure(Fitted fitted, ToDoubleFunction<double[]> seconds, double leastS) {
+        return Math.abs(seconds.applyAsDouble(fitted.values())) > leastS
+                && !fitted.range(seconds).holds(0);
     }
 }

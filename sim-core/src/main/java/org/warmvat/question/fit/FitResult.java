@@ -16,8 +16,9 @@ import org.warmvat.question.GasRange;
  * @param factors the factors sought
  * @param derived what follows from them
  * @param residuals what is left between log and model
- * @param toldApart whether the log tells the factors apart
- * @param fitted the design with the factors that were found; empty where none was
+ * @param alike factors that the log cannot tell apart; none where it can
+ * @param atTheEnd factors that stand at the end of what is tried, 0.1 to 10: log and design then do not go together
+ * @param fitted the design with the factors that were found; empty where none was, or where log and design do not go together
  * @param course log and model
  * @param pieces what the log's pieces say by themselves
  * @param suspects parts that alone could explain the difference, the least strained first
@@ -30,7 +31,8 @@ public record FitResult(
         Map<Factor, Found> factors,
         Derived derived,
         Residuals residuals,
-        boolean toldApart,
+        List<Factor> alike,
+        List<Factor> atTheEnd,
         Optional<Design> fitted,
         FitCourse course,
         Pieces pieces,
@@ -40,12 +42,11 @@ public record FitResult(
         UnitDoubt units,
         List<String> notes) {
 
-    private static final double NEAR_LEAST = 1.01 * FitModel.LEAST;
-    private static final double NEAR_MOST = 0.99 * FitModel.MOST;
-
     /** Copies. */
     public FitResult {
         factors = Collections.unmodifiableSortedMap(new TreeMap<>(factors));
+        alike = List.copyOf(alike);
+        atTheEnd = List.copyOf(atTheEnd);
         suspects = List.copyOf(suspects);
         notes = List.copyOf(notes);
         years = List.copyOf(years);
@@ -57,14 +58,7 @@ public record FitResult(
      * @param estimate its value
      * @param held whether it was held as the design has it, since the log cannot tell it
      */
-    public record Found(FittedFigure estimate, boolean held) {
-
-        /** Whether it stands at the end of what is tried, 0.1 to 10: the log then does not go with the design. */
-        public boolean isAtTheEnd() {
-            double value = estimate.value();
-            return !held && (value <= NEAR_LEAST || value >= NEAR_MOST);
-        }
-    }
+    public record Found(FittedFigure estimate, boolean held) {}
 
     /**
      * What follows from the factors.
@@ -75,7 +69,23 @@ public record FitResult(
      * @param ratio loss over heat capacity, as a multiple of the drawn, where both were asked for and cannot be told apart
      */
     public record Derived(
-            FittedFigure uaWPerK, FittedFigure timeConstantH, double capacityJPerK, Optional<FittedFigure> ratio) {}
+            FittedFigure uaWPerK, FittedFigure timeConstantH, double capacityJPerK, Optional<FittedFigure> ratio) {
+
+        /** The same where log and design do not go together: no interval says how wrong that is. */
+        Derived withoutRanges() {
+            return new Derived(uaWPerK.withoutRange(), timeConstantH.withoutRange(), capacityJPerK, Optional.empty());
+        }
+    }
+
+    /** Whether the log tells the factors apart. */
+    public boolean toldApart() {
+        return alike.isEmpty();
+    }
+
+    /** Whether log and design go together: no factor stands at the end of what is tried. */
+    public boolean goesTogether() {
+        return atTheEnd.isEmpty();
+    }
 
     /**
      * What is left between log and model.

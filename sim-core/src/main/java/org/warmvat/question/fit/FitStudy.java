@@ -2,11 +2,15 @@ package org.warmvat.question.fit;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.log.Log;
@@ -26,6 +30,9 @@ public final class FitStudy {
     private static final double DAY_S = 86_400;
     private static final double HOUR_S = 3600;
     private static final double BLOCKS_OF_A_LOG = 8;
+
+    private static final double NEAR_LEAST = 1.01 * FitModel.LEAST;
+    private static final double NEAR_MOST = 0.99 * FitModel.MOST;
 
     private final FitModel model;
     private final Fitted fitted;
@@ -74,17 +81,24 @@ public final class FitStudy {
                 .filter(file -> FileAlong.hasDates(file, log))
                 .findFirst()
                 .or(() -> files.stream().findFirst());
+        refuseWhatIsNotThere(design, log, question);
         LoggedTanks tanks = heatedAsItWas(LoggedTanks.of(design, log, along, engine));
         FitStudy whole = new FitStudy(tanks.model(question.factors()));
-        boolean toldApart = whole.isToldApart();
+        List<Factor> alike = whole.alike();
+        boolean toldApart = alike.isEmpty();
         FitStudy sure = toldApart ? whole : new FitStudy(whole.model.withFactors(whole.surest()));
-        boolean found = toldApart || !question.asked();
+        List<Factor> atTheEnd = sure.atTheEnd();
+        boolean goesTogether = atTheEnd.isEmpty();
+        boolean found = goesTogether && (toldApart || !question.asked());
         FitYears each = new FitYears(years, engine, parallel);
         return new FitResult(
                 sure.factors(question, whole, toldApart),
-                sure.derived(tanks, question, found),
+                goesTogether
+                        ? sure.derived(tanks, question, found)
+                        : sure.derived(tanks, question, true).withoutRanges(),
                 sure.residuals(),
-                toldApart,
+                alike,
+                atTheEnd,
                 found ? Optional.of(sure.model.adjusted(sure.fitted.values())) : Optional.empty(),
                 sure.course(),
                 sure.pieces,
@@ -93,6 +107,19 @@ public final class FitStudy {
                 tanks.clock(),
                 tanks.units(),
                 tanks.notes());
+    }
+
+    /** A factor on nothing cannot be found. */
+    private static void refuseWhatIsNotThere(Design design, Log log, FitQuestion question) throws StudyRefused {
+        List<String> faults = new ArrayList<>();
+        for (Factor factor : question.factors()) {
+            factor.lackedBy(design, log)
+                    .ifPresent(why -> faults.add("the factor " + factor.key() + " cannot be found: " + why
+                            + "; expected --factors without it"));
+        }
+        if (!faults.isEmpty()) {
+            throw new StudyRefused(faults);
+        }
     }
 
     /**
@@ -131,7 +158,8 @@ public final class FitStudy {
                 FittedFigure estimate = own >= 0
                         ? factor(own)
                         : FittedFigure.held(model.design().number("adjust." + factor.key()));
-                factors.put(factor, new FitResult.Found(estimate, own < 0));
+                boolean atTheEnd = own >= 0 && atTheEnd().contains(factor);
+                factors.put(factor, new FitResult.Found(atTheEnd ? estimate.withoutRange() : estimate, own < 0));
             }
         }
         return factors;
@@ -141,7 +169,7 @@ public final class FitStudy {
         Design drawn = model.drawn();
         FittedFigure ua = estimate(point -> tanks.uaWPerK(model.adjusted(point)), tanks.uaWPerK(drawn));
         FittedFigure hours = estimate(point -> tanks.timeConstantH(model.adjusted(point)), tanks.timeConstantH(drawn));
-        boolean ratioOnly = !found && question.factors().containsAll(List.of(Factor.ENVELOPE, Factor.CAPACITY));
+        boolean ratioOnly = !found && Set.copyOf(question.factors()).equals(Set.copyOf(FitQuestion.USUAL.factors()));
         double drawnH = tanks.timeConstantH(drawn);
         Optional<FittedFigure> ratio = ratioOnly
                 ? Optional.of(estimate(point -> drawnH / tanks.timeConstantH(model.adjusted(point)), 1))
@@ -187,22 +215,42 @@ public final class FitStudy {
         return estimate(point -> point[index], 1);
     }
 
-    /** Neither correlated beyond telling nor known worse than by a factor of two. */
-    private boolean isToldApart() {
+    /** Factors that stand at the end of what is tried. */
+    private List<Factor> atTheEnd() {
+        double[] values = fitted.values();
+        return IntStream.range(0, model.factors().size())
+                .filter(i -> values[i] <= NEAR_LEAST || values[i] >= NEAR_MOST)
+                .mapToObj(model.factors()::get)
+                .toList();
+    }
+
+    /** Factors that are correlated beyond telling; of several one known worse than by a factor of two, with the one most like it. */
+    private List<Factor> alike() {
+        List<Factor> factors = model.factors();
         if (fitted.isSingular()) {
-            return false;
+            return factors;
         }
-        int count = model.factors().size();
-        for (int one = 0; one < count; one++) {
-            for (int other = 0; other < one; other++) {
-                if (Math.abs(fitted.correlation(one, other)) > TOO_ALIKE) {
-                    return false;
-                }
-            }
-            if (count > 1 && factor(one).wider().orElseThrow().isWiderThanAFactorOfTwo()) {
-                return false;
+        Set<Factor> alike = EnumSet.noneOf(Factor.class);
+        for (int one = 0; one < factors.size() && factors.size() > 1; one++) {
+            int nearest = mostLike(one);
+            if (likeness(one, nearest) > TOO_ALIKE
+                    || factor(one).wider().orElseThrow().isWiderThanAFactorOfTwo()) {
+                alike.add(factors.get(one));
+                alike.add(factors.get(nearest));
             }
         }
-        return true;
+        return List.copyOf(alike);
+    }
+
+    private double likeness(int one, int other) {
+        return Math.abs(fitted.correlation(one, other));
+    }
+
+    private int mostLike(int one) {
+        return IntStream.range(0, model.factors().size())
+                .filter(other -> other != one)
+                .boxed()
+                .max(Comparator.comparingDouble(other -> likeness(one, other)))
+                .orElseThrow();
     }
 }

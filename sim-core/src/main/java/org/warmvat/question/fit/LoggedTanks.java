@@ -76,8 +76,8 @@ final class LoggedTanks {
     }
 
     private static List<String> notes(Design design, List<LoggedTank> tanks, Log log) {
-        List<String> notes = new ArrayList<>(
-                tanks.isEmpty() ? log.notes() : tanks.get(0).weather().assumptions());
+        List<String> notes = new ArrayList<>(tanks.get(0).weather().assumptions());
+        notes.replaceAll(note -> note.replaceFirst("^The weather file has ", "The weather along the log has "));
         List<String> goOn = new ArrayList<>();
         if (design.feed().totalKgPerDay() > 0 && log.steps(LogColumn.FEED).isEmpty()) {
             goOn.add("feed");

@@ -123,17 +123,27 @@ public final class FitAnswer {
         List<List<String>> rows = new ArrayList<>();
         result.factors()
                 .forEach((factor, found) -> rows.add(FitWords.row(
-                        "factor " + factor.key() + (found.held() ? " (held)" : ""), found.estimate(), "")));
-        rows.add(FitWords.row("loss of the tank", result.derived().uaWPerK(), "W/K"));
-        rows.add(FitWords.row("time constant", result.derived().timeConstantH(), "h"));
-        result.derived().ratio().ifPresent(ratio -> rows.add(FitWords.row("envelope over capacity", ratio, "")));
+                        "factor " + factor.key() + (found.held() ? " (held)" : ""),
+                        found.estimate(),
+                        "",
+                        found.held() || isTold(found.estimate()))));
+        FittedFigure ua = result.derived().uaWPerK();
+        FittedFigure hours = result.derived().timeConstantH();
+        rows.add(FitWords.row("loss of the tank", ua, "W/K", isTold(ua)));
+        rows.add(FitWords.row("time constant", hours, "h", isTold(hours)));
+        result.derived().ratio().ifPresent(ratio -> rows.add(FitWords.row("envelope over capacity", ratio, "", true)));
         result.year().ifPresent(year -> {
-            rows.add(FitWords.row("backup heater, bought in a year", year.backupBoughtKWh(), "kWh"));
-            year.gas().ifPresent(gas -> rows.add(FitWords.row("net energy of a year", year.netEnergyKWh(), "kWh")));
+            rows.add(FitWords.row("backup heater, bought in a year", year.backupBoughtKWh(), "kWh", true));
+            year.gas()
+                    .ifPresent(gas -> rows.add(FitWords.row("net energy of a year", year.netEnergyKWh(), "kWh", true)));
         });
         return new Table(
                 "The tank as drawn and as fitted, with 95 % intervals",
                 List.of("", "as drawn", "as fitted", "errors that remember", "moving blocks"), rows);
+    }
+
+    private static boolean isTold(FittedFigure estimate) {
+        return estimate.wider().isPresent();
     }
 
     private static List<Table> pieces(FitResult result) {

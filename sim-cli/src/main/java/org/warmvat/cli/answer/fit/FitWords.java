@@ -2,6 +2,7 @@ package org.warmvat.cli.answer.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
@@ -13,57 +14,69 @@ import org.warmvat.question.fit.Factor;
 import org.warmvat.question.fit.FitResult;
 import org.warmvat.question.fit.FittedFigure;
 import org.warmvat.question.fit.Pieces;
-import org.warmvat.question.fit.Suspect;
 import org.warmvat.regression.Range95;
 
 /** The answer to {@code fit} in sentences. */
 final class FitWords {
 
-    private static final int MOST_SUSPECTS = 4;
     private static final double HARDLY_DIFFERENT = 0.02;
     private static final double LARGE_RESIDUAL_K = 1;
     private static final double STRONG_MEMORY = 0.9;
-    private static final double RISE_K = 3;
-    private static final double HOURS_OF_HEAT = 6;
-    private static final double J_PER_WH = 3600;
 
     private final FitResult result;
     private final YearRows years;
     private final boolean written;
+    private final FitHints hints;
 
     FitWords(FitResult result, YearRows years, boolean written) {
         this.result = result;
         this.years = years;
         this.written = written;
+        hints = new FitHints(result);
     }
 
     void tell(Draft draft) {
         FittedFigure ua = result.derived().uaWPerK();
         FittedFigure hours = result.derived().timeConstantH();
         draft.verdict(verdict(), but())
-                .key("Loss, fitted", with(ua, "W/K"))
+                .key("Loss, fitted", seeksLoss() ? with(ua, "W/K") : "as drawn, not sought")
                 .key("Loss, drawn", Numerals.three(ua.drawn()) + " W/K")
                 .key("Time constant, fitted", with(hours, "h"))
                 .key("Left over", Numerals.three(result.residuals().sdK()) + " K")
                 .paragraph("What is the tank?", found())
                 .paragraph("How well is it known?", known())
                 .paragraph("What does it mean for a year?", year())
-                .paragraph("What may be the reason? Questions to look at, not findings", suspects())
-                .paragraph("What would tell more?", more());
+                .paragraph("What may be the reason? Questions to look at, not findings", hints.suspects())
+                .paragraph("What would tell more?", hints.more());
     }
 
     private String verdict() {
         FittedFigure ua = result.derived().uaWPerK();
+        if (!result.goesTogether()) {
+            return "This log does not go with this design: nothing is found, and no design is written.";
+        }
         if (!result.toldApart() && result.fitted().isEmpty()) {
             return result.derived()
                     .ratio()
                     .map(ratio -> "This log cannot tell loss and heat capacity apart: only their ratio is known, "
                             + Numerals.three(ratio.value()) + " times the drawn one" + interval(ratio, "") + ".")
-                    .orElse("This log cannot tell apart what was asked for.");
+                    .orElseGet(() -> "This log cannot tell apart what was asked for: "
+                            + Words.list(
+                                    result.alike().stream().map(Factor::key).toList()) + ".");
+        }
+        if (!seeksLoss()) {
+            Map.Entry<Factor, FitResult.Found> first =
+                    result.factors().entrySet().iterator().next();
+            return "With the loss as drawn (" + Numerals.three(ua.drawn()) + " W/K): "
+                    + sentence(first.getKey(), first.getValue());
         }
         String condition = result.toldApart() ? "The tank loses " : "With the heat capacity as drawn, the tank loses ";
         return condition + Numerals.three(ua.value()) + " W/K" + interval(ua, " W/K") + ", "
                 + beside(ua.value(), ua.drawn()) + ".";
+    }
+
+    private boolean seeksLoss() {
+        return result.factors().containsKey(Factor.ENVELOPE) || result.factors().containsKey(Factor.FITTINGS);
     }
 
     private static String beside(double value, double drawn) {
@@ -77,15 +90,21 @@ final class FitWords {
 
     private static String interval(FittedFigure estimate, String unit) {
         return estimate.wider()
-                .map(range ->
-                        " (95 %: " + Numerals.three(range.low()) + " to " + Numerals.three(range.high()) + unit + ")")
+                .map(range -> " (95 %: " + ends(range) + unit + ")")
                 .orElse("");
     }
 
     private static String with(FittedFigure estimate, String unit) {
-        return estimate.wider()
-                .map(range -> Numerals.three(range.low()) + " to " + Numerals.three(range.high()) + " " + unit)
-                .orElse("not told");
+        return estimate.wider().map(range -> ends(range) + " " + unit).orElse("not told");
+    }
+
+    /** Of what cannot be 0 or less. */
+    private static String ends(Range95 range) {
+        return range.low() > 0 ? plain(range) : "up to " + Numerals.three(range.high());
+    }
+
+    private static String plain(Range95 range) {
+        return Numerals.three(range.low()) + " to " + Numerals.three(range.high());
     }
 
     private List<String> but() {
@@ -93,16 +112,25 @@ final class FitWords {
         if (result.units().any()) {
             but.add(units());
         }
-        result.factors().forEach((factor, found) -> {
-            if (found.isAtTheEnd()) {
-                but.add("The factor " + factor.key()
-                        + " stands at the end of what is tried, 0.1 to 10: log and design do not go"
-                        + " together. Look for a wrong unit, a heat that was not logged, a design of another tank.");
-            }
-        });
-        if (!result.toldApart()) {
+        result.atTheEnd()
+                .forEach(factor -> but.add("The factor " + factor.key()
+                        + " stands at the end of what is tried, 0.1 to 10. Look for a wrong unit, sensors taken for one"
+                        + " another, a heat that was not logged, a design of another tank."));
+        if (result.fitted().isPresent()
+                && result.derived()
+                        .uaWPerK()
+                        .wider()
+                        .filter(Range95::isWiderThanAFactorOfTwo)
+                        .isPresent()) {
             but.add(
-                    "This log cannot tell them apart: a tank that only cools shows how fast it does, not how much heat that is.");
+                    "The loss is hardly known, its interval is wider than a factor 2: a longer log, a warmer tank in colder weather"
+                            + " and every heat written down would tell more.");
+        }
+        if (!result.toldApart() && result.goesTogether()) {
+            but.add("This log cannot tell them apart"
+                    + (hints.areAlike(Factor.ENVELOPE, Factor.CAPACITY)
+                            ? ": a tank that only cools shows how fast it does, not how much heat that is."
+                            : "."));
         }
         if (!result.pieces().isOneValue()) {
             but.add(oneValue());
@@ -153,6 +181,9 @@ final class FitWords {
     }
 
     private List<String> found() {
+        if (!result.goesTogether()) {
+            return List.of();
+        }
         List<String> sentences = new ArrayList<>();
         result.factors().forEach((factor, found) -> sentences.add(sentence(factor, found)));
         FittedFigure hours = result.derived().timeConstantH();
@@ -194,6 +225,9 @@ final class FitWords {
                 "Of " + left.readings() + " readings over " + Numerals.three(left.hours()) + " h the model leaves "
                         + Numerals.three(left.sdK()) + " K (standard deviation); neighbouring residuals correlate by "
                         + Numerals.fixed(left.lag1(), 2) + ".");
+        if (!result.goesTogether()) {
+            return sentences;
+        }
         if (left.lag1() > STRONG_MEMORY) {
             sentences.add(
                     "Errors that remember like this tell far less than so many readings by themselves would; the intervals"
@@ -209,7 +243,7 @@ final class FitWords {
         List<String> sentences = new ArrayList<>(years.sentences());
         result.year()
                 .map(year -> List.of(
-                        "The backup heater buys " + both(year.backupBoughtKWh())
+                        bought(year.backupBoughtKWh())
                                 + (sentences.isEmpty() ? " in the year of the weather file." : " in the worst year."),
                         year.gas()
                                 .map(ends -> "The net energy of that year is " + both(year.netEnergyKWh())
@@ -224,89 +258,36 @@ final class FitWords {
         return sentences;
     }
 
+    private static String bought(FittedFigure backup) {
+        return backup.drawn() == 0 && backup.value() == 0
+                ? "Nothing is bought for a backup heater, neither as drawn nor as fitted,"
+                : "The backup heater buys " + both(backup);
+    }
+
     private static String both(FittedFigure estimate) {
-        return Words.kWh(estimate.value()) + interval(estimate, " kWh") + ", as drawn " + Words.kWh(estimate.drawn());
-    }
-
-    /** Questions only where the log says that something differs. */
-    private List<String> suspects() {
-        FittedFigure ua = result.derived().uaWPerK();
-        boolean asDrawn = ua.wider().map(range -> range.holds(ua.drawn())).orElse(true);
-        if (asDrawn || result.fitted().isEmpty()) {
-            return List.of();
-        }
-        boolean more = ua.value() > ua.drawn();
-        return result.suspects().stream()
-                .limit(MOST_SUSPECTS)
-                .map(suspect -> question(suspect, more))
-                .toList();
-    }
-
-    private static String question(Suspect suspect, boolean more) {
-        String part = part(suspect.part());
-        String what = more
-                ? switch (suspect.part()) {
-                    case WALL, DRY_WALL ->
-                        "Is the insulation of the " + part + " wet, thinner than drawn or open at its seams?";
-                    case LID -> "Does the lid close, and is its insulation dry and as thick as drawn?";
-                    case BASE ->
-                        "Is the insulation under the base wet or pressed flat, or does the base stand on more than is drawn?";
-                    case EDGES -> "Do metal sheets or frames bridge the insulation where wall, lid and base meet?";
-                    case FITTINGS ->
-                        "Are pipes, legs, shaft, hatches or straps missing from the fittings, or their insulation?";
-                }
-                : switch (suspect.part()) {
-                    case FITTINGS -> "Are fittings drawn that are not there, or better insulated?";
-                    case EDGES -> "Does the insulation run through where wall, lid and base meet?";
-                    default ->
-                        "Is the insulation of the " + part + " thicker or better than drawn, or the wind there weaker?";
-                };
-        String strain = suspect.drawnWPerK() > 0
-                ? "drawn " + Numerals.three(suspect.drawnWPerK()) + ", " + Numerals.three(suspect.factor()) + " times"
-                : "none drawn";
-        return what + " Alone, the " + part + " would have to lose " + Numerals.three(suspect.neededWPerK()) + " W/K ("
-                + strain + ").";
-    }
-
-    private static String part(Suspect.Part part) {
-        return switch (part) {
-            case WALL -> "wall beside the slurry";
-            case DRY_WALL -> "wall beside the gas space";
-            case LID -> "lid";
-            case BASE -> "base";
-            case EDGES -> "thermal bridges at the edges";
-            case FITTINGS -> "fittings";
-        };
-    }
-
-    private List<String> more() {
-        if (result.toldApart()) {
-            return List.of();
-        }
-        double watts = result.derived().capacityJPerK() * RISE_K / (HOURS_OF_HEAT * J_PER_WH);
-        return List.of(
-                "A known heat tells loss and capacity apart: " + Numerals.three(watts) + " W of electricity for "
-                        + Numerals.three(HOURS_OF_HEAT) + " h would raise this tank by " + Numerals.three(RISE_K)
-                        + " K; log it as backup_electric_w and let the tank cool for some days after.",
-                "Only a heater that is made for the tank will do, covered by slurry all the time and behind a residual-current"
-                        + " device; to fit one is an electrician's work.");
+        return Words.kWh(estimate.value())
+                + estimate.wider()
+                        .map(range -> " (95 %: " + plain(range) + " kWh)")
+                        .orElse("")
+                + ", as drawn " + Words.kWh(estimate.drawn());
     }
 
     /** What is worth a look, for other programs too. */
     List<String> hints() {
-        List<String> hints = new ArrayList<>(but());
-        hints.addAll(suspects());
-        hints.addAll(more());
-        return hints;
+        List<String> all = new ArrayList<>(but());
+        all.addAll(hints.suspects());
+        all.addAll(hints.more());
+        return all;
     }
 
-    static List<String> row(String name, FittedFigure estimate, String unit) {
+    /** A row of the table; what the log does not tell has no value in words, whatever the search ended at. */
+    static List<String> row(String name, FittedFigure estimate, String unit, boolean told) {
         return List.of(
                 unit.isEmpty() ? name : name + ", " + unit,
                 Numerals.three(estimate.drawn()),
-                Numerals.three(estimate.value()),
-                cell(estimate.remembered()),
-                cell(estimate.blocks()));
+                told ? Numerals.three(estimate.value()) : "not told",
+                cell(estimate.remembered(), unit),
+                cell(estimate.blocks(), unit));
     }
 
     static List<String> row(Pieces.Piece piece) {
@@ -317,8 +298,7 @@ final class FitWords {
                 piece.isApart() ? "far from the others" : "");
     }
 
-    private static String cell(Optional<Range95> range) {
-        return range.map(ends -> Numerals.three(ends.low()) + " to " + Numerals.three(ends.high()))
-                .orElse("");
+    private static String cell(Optional<Range95> range, String unit) {
+        return range.map(unit.equals("kWh") ? FitWords::plain : FitWords::ends).orElse("");
     }
 }
