@@ -23,8 +23,8 @@ record DayOfFeed(double kg, double totalSolidsKg) {
             boolean isHeated =
                     feed.hygienisation().filter(h -> h.heats(one.name())).isPresent();
             if (isHeated == heated) {
-                kg += one.kgPerDay() * season.feedstockFactor(i);
-                solidsKg += one.totalSolidsKgPerDay() * season.feedstockFactor(i);
+                kg += one.kgPerDay() * season.today().feedstockFactor(i);
+                solidsKg += one.totalSolidsKgPerDay() * season.today().feedstockFactor(i);
             }
         }
         return new DayOfFeed(kg, solidsKg);

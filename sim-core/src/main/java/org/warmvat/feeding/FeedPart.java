@@ -50,12 +50,6 @@ public final class FeedPart implements Part {
     /** Meter of the feed's heat, J. */
     public static final String FEED_HEAT = "feed_heat";
 
-    /** Meter of the auger's electricity, J. */
-    public static final String AUGER_ELECTRICITY = "auger_electricity";
-
-    /** Meter of the shredder's electricity, J. */
-    public static final String SHREDDER_ELECTRICITY = "shredder_electricity";
-
     private static final double DAY_S = 86_400;
     private static final double HOUR_S = 3600;
     private static final double J_PER_WH = 3600;
@@ -128,7 +122,7 @@ public final class FeedPart implements Part {
         /** What the exchanger gives back, W per kg/s and K. */
         double recoveredJPerKgK() {
             double effectiveness =
-                    season.isExchangerOn() ? design.feed().handling().exchangerEffectiveness() : 0;
+                    season.today().isExchangerOn() ? design.feed().handling().exchangerEffectiveness() : 0;
             return effectiveness * Math.min(properties.specificHeatJPerKgK(), contentsJPerKgK);
         }
 
@@ -247,7 +241,7 @@ public final class FeedPart implements Part {
         Feed feed = design.feed();
         DayOfFeed unheated = DayOfFeed.of(feed, season, false);
         fresh.carries(unheated.kg(), unheated.totalSolidsFraction());
-        water.carries(feed.waterKgPerDay() * season.waterFactor(), 0);
+        water.carries(feed.waterKgPerDay() * season.today().waterFactor(), 0);
         if (heated.isPresent()) {
             DayOfFeed batch = DayOfFeed.of(feed, season, true);
             heated.get().carries(batch.kg(), batch.totalSolidsFraction());

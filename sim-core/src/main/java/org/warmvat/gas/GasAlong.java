@@ -117,7 +117,7 @@ public final class GasAlong {
         double methane = 0;
         for (int i = 0; i < solids.length; i++) {
             Solids one = solids[i];
-            double gain = open ? perOpenDay * season.feedstockFactor(day, i) * one.gainPerDay : 0;
+            double gain = open ? perOpenDay * season.on(day).feedstockFactor(i) * one.gainPerDay : 0;
             double rate = one.ratePerDay * rateFactor;
             methane += one.methaneNm3PerKg * rate * solidDays(one, gain, rate + washout, days);
         }
@@ -143,9 +143,9 @@ public final class GasAlong {
     }
 
     private double kgOn(int day) {
-        double kg = waterKgPerDay * season.waterFactor(day);
+        double kg = waterKgPerDay * season.on(day).waterFactor();
         for (int i = 0; i < solids.length; i++) {
-            kg += solids[i].kgPerDay * season.feedstockFactor(day, i);
+            kg += solids[i].kgPerDay * season.on(day).feedstockFactor(i);
         }
         return kg;
     }

@@ -60,9 +60,6 @@ public final class GasPart implements Part {
     /** Meter of the heat of the reaction, J. */
     public static final String REACTION_HEAT = "reaction_heat";
 
-    /** Meter of the air pump's electricity, J. */
-    public static final String AIR_PUMP_ELECTRICITY = "air_pump_electricity";
-
     private static final double DAY_S = 86_400;
     private static final double HOUR_S = 3600;
     private static final double PA_PER_HPA = 100;
@@ -209,9 +206,9 @@ public final class GasPart implements Part {
         double kg = 0;
         List<Feedstock> feedstocks = design.feed().feedstocks();
         for (int i = 0; i < feedstocks.size(); i++) {
-            kg += feedstocks.get(i).kgPerDay() * season.feedstockFactor(i);
+            kg += feedstocks.get(i).kgPerDay() * season.today().feedstockFactor(i);
         }
-        return (kg + waterKgPerDay * season.waterFactor()) / openSecondsPerDay / contentsKg;
+        return (kg + waterKgPerDay * season.today().waterFactor()) / openSecondsPerDay / contentsKg;
     }
 
     /** Methane made at the state last asked about, Nm3/s. */
@@ -233,7 +230,7 @@ public final class GasPart implements Part {
             Solids one = solids.get(i);
             one.stock()
                     .set(
-                            open ? one.gainPerDay() * season.feedstockFactor(i) / openSecondsPerDay : 0,
+                            open ? one.gainPerDay() * season.today().feedstockFactor(i) / openSecondsPerDay : 0,
                             one.ratePerS() * rateFactor + (open ? dilutionPerSWhileOpen : 0),
                             one.ratePerS() * rateFactorPerK);
         }

@@ -72,9 +72,6 @@ public final class BackupPart implements Part {
     /** Meter of the heat received from around by the circuit, J: losses are negative. */
     public static final String BACKUP_AROUND = "backup_around";
 
-    /** Meter of the pump's electricity, J. */
-    public static final String BACKUP_PUMP_ELECTRICITY = "backup_pump_electricity";
-
     /** Switch of the thermostat. */
     public static final String DEMAND = "backup_demand";
 
@@ -269,10 +266,10 @@ public final class BackupPart implements Part {
             permitted = watts > 0;
         } else {
             permitted =
-                    season.isBackupOn() && backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
+                    season.today().isBackupOn() && backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
         }
-        double half = season.bandK() / 2;
-        below.setConstant(season.setpointC() - half);
-        above.setConstant(-(season.setpointC() + half));
+        double half = season.today().bandK() / 2;
+        below.setConstant(season.today().setpointC() - half);
+        above.setConstant(-(season.today().setpointC() + half));
     }
 }

@@ -67,9 +67,6 @@ public final class SolarPart implements Part {
     /** Meter of the heat received from the air by collector and pipes, J: losses are negative. */
     public static final String COLLECTOR_AIR = "collector_air";
 
-    /** Meter of the pump's electricity, J. */
-    public static final String SOLAR_PUMP_ELECTRICITY = "solar_pump_electricity";
-
     /** Meter of the sun on the collector's plane, J/m2. */
     public static final String PLANE_IRRADIATION = "plane_irradiation";
 
@@ -174,7 +171,7 @@ public final class SolarPart implements Part {
         return assembly.source(
                 Network.NOWHERE,
                 assembly.meter(Meter.of(NOT_USED).told(SUN_NOT_USED).hourly("sun_not_used_w")),
-                state -> held.isOpen(state) && season.isSolarOn() && !pumping.isOpen(state));
+                state -> held.isOpen(state) && season.today().isSolarOn() && !pumping.isOpen(state));
     }
 
     private static int heatMeter(Network.Assembly assembly) {
@@ -241,7 +238,7 @@ public final class SolarPart implements Part {
                         Margin.below(node, control.startBarC()))
                 .stopsWhen(
                         Gate.OPEN, Margin.below(node, control.stopDifferenceK()).plus(1, Network.SLURRY), aboveLimit)
-                .offWhile(state -> !season.isSolarOn());
+                .offWhile(state -> !season.today().isSolarOn());
     }
 
     /** Whether a start is barred by the high limit, once reached, or by a collector that is too hot. */
@@ -303,7 +300,7 @@ public final class SolarPart implements Part {
     public void enter(Interval interval) {
         loop.setCoil(mixing.getAsBoolean() ? mixedWPerK : stillWPerK);
         PumpControl control = circuit.pumpControl();
-        double limitC = control.highLimit().celsius(season.setpointC());
+        double limitC = control.highLimit().celsius(season.today().setpointC());
         belowLimit.setConstant(limitC - control.restartBelowLimitK());
         aboveLimit.setConstant(-limitC);
         hour = interval.hour();

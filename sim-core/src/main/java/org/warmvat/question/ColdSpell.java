@@ -62,8 +62,8 @@ public final class ColdSpell {
         return IntStream.range(0, days)
                 .map(day -> SeasonTable.dayOf(from.plusDays(day)))
                 .allMatch(day ->
-                        design.season().setpointC(day) >= design.control().setpointC()
-                                && design.season().isBackupOn(day));
+                        design.season().on(day).setpointC() >= design.control().setpointC()
+                                && design.season().on(day).isBackupOn());
     }
 
     private static int coldest(Weather weather, int length, int step, int endHour) {

@@ -45,24 +45,14 @@ public final class InForce implements Part {
         return changes;
     }
 
-    /** Set-point, °C. */
-    public double setpointC() {
-        return table.setpointC(day);
+    /** What is in force. */
+    public SeasonTable.Day today() {
+        return table.on(day);
     }
 
     /** Set-point at a time, °C. */
     public double setpointC(double timeS) {
-        return table.setpointC(dayAt(timeS));
-    }
-
-    /** Band of the thermostat, K. */
-    public double bandK() {
-        return table.bandK(day);
-    }
-
-    /** Temperature below which an hour is short, °C; negative infinity where none is. */
-    public double minimumC() {
-        return table.minimumC(day);
+        return table.on(dayAt(timeS)).setpointC();
     }
 
     /** Whether hours below the minimum are told apart as warming up. */
@@ -70,33 +60,8 @@ public final class InForce implements Part {
         return table.isGrace(day);
     }
 
-    /** Factor on the dilution water. */
-    public double waterFactor() {
-        return table.waterFactor(day);
-    }
-
-    /** Factor on a feedstock, by its place in the design. */
-    public double feedstockFactor(int feedstock) {
-        return table.feedstockFactor(day, feedstock);
-    }
-
     /** Seconds that the mixer runs from the start of each hour, at a time. */
     public double mixerSecondsPerHour(double timeS) {
-        return 60 * table.mixerMinutesPerHour(dayAt(timeS));
-    }
-
-    /** Whether the solar pump may run. */
-    public boolean isSolarOn() {
-        return table.isSolarOn(day);
-    }
-
-    /** Whether the backup heater may run. */
-    public boolean isBackupOn() {
-        return table.isBackupOn(day);
-    }
-
-    /** Whether the effluent exchanger works. */
-    public boolean isExchangerOn() {
-        return table.isExchangerOn(day);
+        return 60 * table.on(dayAt(timeS)).mixerMinutesPerHour();
     }
 }

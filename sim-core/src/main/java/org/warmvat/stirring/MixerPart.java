@@ -26,9 +26,6 @@ public final class MixerPart implements Part {
     /** Meter of the shaft's heat, J. */
     public static final String SHAFT_HEAT = "shaft_heat";
 
-    /** Meter of the mixer's electricity, J. */
-    public static final String MIXER_ELECTRICITY = "mixer_electricity";
-
     private static final double HOUR_S = 3600;
     private static final double SAME_S = 1e-6;
 

@@ -73,9 +73,6 @@ public final class Housekeeping implements Part {
     /** Meter of the shortfall below the minimum temperature, K s. */
     public static final String SHORTFALL = "shortfall";
 
-    /** Meter of the controls' electricity, J. */
-    public static final String ELECTRONICS_ELECTRICITY = "electronics_electricity";
-
     /** Watch: slurry below the minimum temperature. */
     public static final String BELOW_FLOOR = "below_floor";
 
@@ -286,13 +283,13 @@ public final class Housekeeping implements Part {
     }
 
     private boolean hasMinimum() {
-        return season.minimumC() != Double.NEGATIVE_INFINITY;
+        return season.today().minimumC() != Double.NEGATIVE_INFINITY;
     }
 
     @Override
     public void enter(Interval interval) {
         if (hasMinimum()) {
-            belowFloor.setConstant(season.minimumC());
+            belowFloor.setConstant(season.today().minimumC());
         }
     }
 

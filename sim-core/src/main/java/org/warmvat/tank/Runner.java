@@ -82,8 +82,8 @@ public final class Runner {
         return design.calendar().isNone()
                 ? design.control().setpointC()
                 : design.season()
-                        .setpointC(
-                                SeasonTable.dayOf(file.start().plusHours(hour).toLocalDate()));
+                        .on(SeasonTable.dayOf(file.start().plusHours(hour).toLocalDate()))
+                        .setpointC();
     }
 
     /**

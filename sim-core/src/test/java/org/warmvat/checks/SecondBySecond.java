@@ -166,7 +166,7 @@ final class SecondBySecond {
 
     private void start() {
         look(0);
-        ts = season.setpointC(day);
+        ts = season.on(day).setpointC();
         tc = weather.airC().at(0);
         tb = ts;
         te = weather.airC().at(0);
@@ -320,7 +320,7 @@ final class SecondBySecond {
         double around = aroundC();
         double secondOfHour = weather.start().getMinute() * 60 + t - 3600 * Math.floor(t / 3600);
         secondOfHour %= 3600;
-        boolean mixing = secondOfHour < 60 * season.mixerMinutesPerHour(day) - 1e-9;
+        boolean mixing = secondOfHour < 60 * season.on(day).mixerMinutesPerHour() - 1e-9;
         double dTs = 0;
         double toShelter = 0;
         if (mixing) {
@@ -362,7 +362,7 @@ final class SecondBySecond {
     }
 
     private void count() {
-        double minimum = season.minimumC(day);
+        double minimum = season.on(day).minimumC();
         if (ts < minimum) {
             add(season.isGrace(day) ? "warming_up_s" : "below_s", dtS);
         }
@@ -431,14 +431,14 @@ final class SecondBySecond {
         double[] cold = new double[2];
         for (int i = 0; i < d.feed().feedstocks().size(); i++) {
             Feedstock f = d.feed().feedstocks().get(i);
-            double kg = f.kgPerDay() * season.feedstockFactor(day, i);
+            double kg = f.kgPerDay() * season.on(day).feedstockFactor(i);
             double[] into =
                     d.feed().hygienisation().filter(h -> h.heats(f.name())).isPresent() ? hot : cold;
             into[0] += kg;
             into[1] += kg * f.totalSolidsFraction();
         }
         add("fed_kg", (hot[0] + cold[0]) / open * dtS);
-        double water = d.feed().waterKgPerDay() * season.waterFactor(day);
+        double water = d.feed().waterKgPerDay() * season.on(day).waterFactor();
         double tf = streamC(d.feed().temperature());
         double tw = d.feed().water().map(w -> streamC(w.temperature())).orElse(0.0);
         q += stream(cold[0] / open, cold[0] == 0 ? 0 : cold[1] / cold[0], tf, true);
@@ -472,7 +472,7 @@ final class SecondBySecond {
     private double stream(double kgPerS, double w, double c, boolean exchanger) {
         FeedStream s = new FeedStream(d.contents(), w, d.feed().handling().freezingRangeK());
         double cf = s.specificHeatJPerKgK();
-        double e = exchanger && season.isExchangerOn(day) ? d.feed().handling().exchangerEffectiveness() : 0;
+        double e = exchanger && season.on(day).isExchangerOn() ? d.feed().handling().exchangerEffectiveness() : 0;
         double back = e * Math.min(cf, d.contentsSpecificHeatJPerKgK()) * (ts - Math.max(c, 0));
         return -kgPerS * (cf * ts - s.enthalpyJPerKg(c) - back);
     }
@@ -491,16 +491,16 @@ final class SecondBySecond {
         boolean open = feedOpen();
         double openS = d.feed().schedule().openSecondsPerDay();
         double volume = d.tank().liquidVolumeM3();
-        double total = d.feed().waterKgPerDay() * season.waterFactor(day);
+        double total = d.feed().waterKgPerDay() * season.on(day).waterFactor();
         for (int i = 0; i < solids.length; i++) {
-            total += d.feed().feedstocks().get(i).kgPerDay() * season.feedstockFactor(day, i);
+            total += d.feed().feedstocks().get(i).kgPerDay() * season.on(day).feedstockFactor(i);
         }
         double dilution = open ? total / openS / d.contentsKg() : 0;
         for (int i = 0; i < solids.length; i++) {
             Feedstock f = d.feed().feedstocks().get(i);
             double k = f.ratePerDay() / 86_400 * factor;
             methane += f.methaneNm3PerKgVs() * k * solids[i] * volume;
-            double gain = open ? f.volatileSolidsKgPerDay() * season.feedstockFactor(day, i) / openS / volume : 0;
+            double gain = open ? f.volatileSolidsKgPerDay() * season.on(day).feedstockFactor(i) / openS / volume : 0;
             solids[i] += dt * (gain - (k + dilution) * solids[i]);
         }
         double biogas = methane / gas.methaneFraction();
@@ -532,8 +532,8 @@ final class SecondBySecond {
         }
         SolarCircuit s = d.solar().get();
         var pump = s.pumpControl();
-        double limit = pump.highLimit().celsius(season.setpointC(day));
-        boolean on = season.isSolarOn(day);
+        double limit = pump.highLimit().celsius(season.on(day).setpointC());
+        boolean on = season.on(day).isSolarOn();
         double diff = tc - ts;
         if (solarPump) {
             solarPump = on && diff > pump.stopDifferenceK() && ts < limit;
@@ -578,8 +578,8 @@ final class SecondBySecond {
             return new double[] {0, 0, 0};
         }
         BackupCircuit b = d.backup().get();
-        double set = season.setpointC(day);
-        double half = season.bandK(day) / 2;
+        double set = season.on(day).setpointC();
+        double half = season.on(day).bandK() / 2;
         if (demand) {
             demand = ts < set + half;
         } else {
@@ -587,7 +587,7 @@ final class SecondBySecond {
         }
         boolean own = b.source() == BackupSource.OWN_GAS
                 && d.gas().flatMap(Gas::holder).isPresent();
-        boolean permitted = b.allowedHours().isOpenAt(secondOfDay()) && season.isBackupOn(day);
+        boolean permitted = b.allowedHours().isOpenAt(secondOfDay()) && season.on(day).isBackupOn();
         boolean calling = demand && permitted && !(own && empty);
         if (own && demand && permitted && empty) {
             add("short_of_own_gas_s", dtS);

@@ -77,8 +77,8 @@ class FeedPartTest {
         plan.feedTimes = schedule;
         for (Engine engine : new Engine[] {new ReferenceEngine(), new ExponentialEngine()}) {
             OnePart run = run(plan.build(), InventedWeather.steady(10, 72), 4e6, engine);
-            assertEquals(3 * 40 * 3600.0, run.total(FeedPart.AUGER_ELECTRICITY), 1e-5);
-            assertEquals(3 * 100 * 3600.0, run.total(FeedPart.SHREDDER_ELECTRICITY), 1e-5);
+            assertEquals(3 * 40 * 3600.0, run.total("auger_electricity"), 1e-5);
+            assertEquals(3 * 100 * 3600.0, run.total("shredder_electricity"), 1e-5);
         }
     }
 

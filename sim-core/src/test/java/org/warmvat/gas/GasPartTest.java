@@ -138,7 +138,7 @@ class GasPartTest {
     void dosedAirAndItsPumpFollowTheDuty() {
         assertEquals(0.002, GasPart.dosedAirNm3PerH(new AirDosing(5, 0.4, 3, 0.06)), 1e-15);
         OnePart run = run(one(0), false, 36, 10, HELD_J_PER_K, new ReferenceEngine());
-        assertEquals(1.2 * 36_000, run.total(GasPart.AIR_PUMP_ELECTRICITY), 1e-6);
+        assertEquals(1.2 * 36_000, run.total("air_pump_electricity"), 1e-6);
     }
 
     /** Feedstocks add up: two halves of one are the same as the whole. */

@@ -106,7 +106,7 @@ class BackupPartTest {
         assertEquals(g * (water - 30) * 3600, run.byHour(BackupPart.BACKUP_HEAT)[20], 1);
         assertEquals(1000 * (50 - water) * 3600, run.byHour(BackupPart.BACKUP_POWER)[20], 1);
         assertEquals(-0.3 * (water - 10) * 3600, run.byHour(BackupPart.BACKUP_AROUND)[20], 0.1);
-        assertEquals(15 * 3600, run.byHour(BackupPart.BACKUP_PUMP_ELECTRICITY)[20], 1e-6);
+        assertEquals(15 * 3600, run.byHour("backup_pump_electricity")[20], 1e-6);
         OnePart weak = run(
                 with(TankPlan.circuit(BackupSource.FUEL, 0.8, 500, 8)),
                 24,
@@ -134,7 +134,7 @@ class BackupPartTest {
         double settles = -20 + 500 / 0.3;
         double warmingS = capacity / 0.3 * Math.log((settles - atNoon) / (settles - 34));
         assertTrue(warmingS < 3600 && warmingS > 600, "warming " + warmingS);
-        double pumpedS = run.byHour(BackupPart.BACKUP_PUMP_ELECTRICITY)[12] / 15;
+        double pumpedS = run.byHour("backup_pump_electricity")[12] / 15;
         assertEquals(3600 - warmingS, pumpedS, 1e-3);
         assertEquals(1, run.starts(BackupPart.BACKUP_PUMP));
     }
@@ -152,8 +152,8 @@ class BackupPartTest {
         double atEdge = 500 / (g + 0.3);
         double overrunS = capacity / (g + 0.3) * Math.log(atEdge / 2);
         assertTrue(overrunS < 3600, "overrun " + overrunS);
-        assertEquals(overrunS, run.byHour(BackupPart.BACKUP_PUMP_ELECTRICITY)[20] / 15, 0.01);
-        assertEquals(0, run.byHour(BackupPart.BACKUP_PUMP_ELECTRICITY)[21]);
+        assertEquals(overrunS, run.byHour("backup_pump_electricity")[20] / 15, 0.01);
+        assertEquals(0, run.byHour("backup_pump_electricity")[21]);
         assertEquals(0, run.byHour(BackupPart.BACKUP_POWER)[20]);
     }
 

@@ -65,7 +65,7 @@ class SolarPartTest {
         assertEquals(10 + x, run.circuitC(), 1e-5);
         assertEquals(0, run.starts(SolarPart.SOLAR_PUMP));
         assertEquals(0, run.total(SolarPart.SOLAR_HEAT));
-        assertEquals(0, run.total(SolarPart.SOLAR_PUMP_ELECTRICITY));
+        assertEquals(0, run.total("solar_pump_electricity"));
     }
 
     /** With the pump on the circuit settles where sun = losses + g (T_c - T_s); slurry held at 20 °C. */
@@ -81,7 +81,7 @@ class SolarPartTest {
         assertEquals(10 + x, run.circuitC(), 1e-5);
         assertEquals(g * (x - 10) * 3600, run.byHour(SolarPart.SOLAR_HEAT)[40], 0.1);
         assertEquals(1, run.starts(SolarPart.SOLAR_PUMP));
-        assertEquals(12 * 3600, run.byHour(SolarPart.SOLAR_PUMP_ELECTRICITY)[40], 1e-6);
+        assertEquals(12 * 3600, run.byHour("solar_pump_electricity")[40], 1e-6);
     }
 
     /** In minus out is what collector and loop (2 x 7000 + 9000 J/K) have stored since they stood at 0 °C. */

@@ -20,14 +20,14 @@ class SpellsInVariationsTest {
         Design drawn = plan.build();
         Design still = Variations.withoutMixing(drawn);
         assertTrue(IntStream.range(0, SeasonTable.DAYS)
-                        .mapToDouble(day -> drawn.season().mixerMinutesPerHour(day))
+                        .mapToDouble(day -> drawn.season().on(day).mixerMinutesPerHour())
                         .distinct()
                         .count()
                 > 1);
         assertEquals(
                 0,
                 IntStream.range(0, SeasonTable.DAYS)
-                        .mapToDouble(day -> still.season().mixerMinutesPerHour(day))
+                        .mapToDouble(day -> still.season().on(day).mixerMinutesPerHour())
                         .max()
                         .orElseThrow());
     }

@@ -50,7 +50,7 @@ class MixerPartTest {
         for (var engine : new Engine[] {new ReferenceEngine(), new ExponentialEngine()}) {
             OnePart run = OnePart.run(CAPACITY, weather, 20, maker, engine);
             double seconds = 30 * 60 * minutes;
-            assertEquals(seconds * mixer.electricW(), run.total(MixerPart.MIXER_ELECTRICITY), 1e-7);
+            assertEquals(seconds * mixer.electricW(), run.total("mixer_electricity"), 1e-7);
             assertEquals(seconds * mixer.shaftW(), run.total(MixerPart.SHAFT_HEAT), 1e-7);
             // only the shaft's power warms the slurry, not the drive's losses
             assertEquals(20 + seconds * mixer.shaftW() / CAPACITY, run.slurryC(), 1e-9);

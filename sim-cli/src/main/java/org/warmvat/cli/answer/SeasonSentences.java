@@ -28,8 +28,8 @@ public final class SeasonSentences {
             return design.spells().isEmpty()
                     ? new Apart(0, 0)
                     : new Apart(
-                            count(first, last, day -> Double.isInfinite(season.minimumC(day))),
-                            count(first, last, day -> Double.isFinite(season.minimumC(day)) && season.isGrace(day)));
+                            count(first, last, day -> Double.isInfinite(season.on(day).minimumC())),
+                            count(first, last, day -> Double.isFinite(season.on(day).minimumC()) && season.isGrace(day)));
         }
 
         /** The days of all weather files of a question. */
@@ -80,7 +80,7 @@ public final class SeasonSentences {
     public static List<String> ofWarmUp(Design design, LocalDate date) {
         double asked = design.spells().isEmpty()
                 ? design.control().setpointC()
-                : design.season().setpointC(SeasonTable.dayOf(date));
+                : design.season().on(SeasonTable.dayOf(date)).setpointC();
         return asked >= design.control().setpointC()
                 ? List.of()
                 : List.of("On " + Words.day(date, false) + " the calendar asks for " + Words.celsius(asked)

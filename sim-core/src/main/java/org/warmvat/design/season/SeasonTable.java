@@ -41,17 +41,36 @@ public final class SeasonTable {
             boolean hasSolar,
             boolean hasBackup) {}
 
-    /** The numbers in force on one day. */
-    private record Day(
+    /**
+     * The numbers in force on one day.
+     *
+     * @param setpointC set-point, °C
+     * @param bandK band of the thermostat, K
+     * @param minimumC temperature below which an hour is short, °C; negative infinity where none is
+     * @param waterFactor factor on the dilution water
+     * @param feedstockFactors factors on the feedstocks, by their places in the design; read only
+     * @param mixerMinutesPerHour minutes the mixer runs in each hour
+     * @param isSolarOn whether the solar pump may run
+     * @param isBackupOn whether the backup heater may run
+     * @param isExchangerOn whether the effluent exchanger works
+     */
+    @SuppressWarnings("ArrayRecordComponent") // read only; asked in every interval
+    public record Day(
             double setpointC,
             double bandK,
             double minimumC,
-            double feedFactor,
+            double waterFactor,
             double[] feedstockFactors,
             double mixerMinutesPerHour,
-            boolean solarOn,
-            boolean backupOn,
-            boolean exchangerOn) {}
+            boolean isSolarOn,
+            boolean isBackupOn,
+            boolean isExchangerOn) {
+
+        /** Factor on a feedstock, by its place in the design. */
+        public double feedstockFactor(int feedstock) {
+            return feedstockFactors[feedstock];
+        }
+    }
 
     /**
      * Works out a calendar.
@@ -122,8 +141,8 @@ public final class SeasonTable {
         for (int back = 1; back <= calendar.graceDays(); back++) {
             Day before = days[Math.floorMod(day - back, DAYS)];
             boolean rose = days[day].setpointC > before.setpointC + 1;
-            boolean sun = base.hasSolar() && days[day].solarOn && !before.solarOn;
-            boolean heater = base.hasBackup() && days[day].backupOn && !before.backupOn;
+            boolean sun = base.hasSolar() && days[day].isSolarOn && !before.isSolarOn;
+            boolean heater = base.hasBackup() && days[day].isBackupOn && !before.isBackupOn;
             if (rose || sun || heater) {
                 return true;
             }
@@ -142,49 +161,9 @@ public final class SeasonTable {
         return calendar;
     }
 
-    /** Set-point, °C. */
-    public double setpointC(int day) {
-        return days[day].setpointC;
-    }
-
-    /** Band of the thermostat, K. */
-    public double bandK(int day) {
-        return days[day].bandK;
-    }
-
-    /** Temperature below which an hour is short, °C; negative infinity where none is. */
-    public double minimumC(int day) {
-        return days[day].minimumC;
-    }
-
-    /** Factor on the dilution water. */
-    public double waterFactor(int day) {
-        return days[day].feedFactor;
-    }
-
-    /** Factor on a feedstock, by its place in the design. */
-    public double feedstockFactor(int day, int feedstock) {
-        return days[day].feedstockFactors[feedstock];
-    }
-
-    /** Minutes the mixer runs in each hour. */
-    public double mixerMinutesPerHour(int day) {
-        return days[day].mixerMinutesPerHour;
-    }
-
-    /** Whether the solar pump may run. */
-    public boolean isSolarOn(int day) {
-        return days[day].solarOn;
-    }
-
-    /** Whether the backup heater may run. */
-    public boolean isBackupOn(int day) {
-        return days[day].backupOn;
-    }
-
-    /** Whether the effluent exchanger works. */
-    public boolean isExchangerOn(int day) {
-        return days[day].exchangerOn;
+    /** The numbers in force on a day, 0 on 1 January. */
+    public Day on(int day) {
+        return days[day];
     }
 
     /** Whether hours below the minimum are told apart as warming up. */

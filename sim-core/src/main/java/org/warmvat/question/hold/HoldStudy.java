@@ -140,7 +140,7 @@ public final class HoldStudy {
     private boolean isHeldWarm(int hour) {
         int day = SeasonTable.dayOf(file.start().plusHours(hour).toLocalDate());
         return design.spells().isEmpty()
-                || (Double.isFinite(design.season().minimumC(day))
+                || (Double.isFinite(design.season().on(day).minimumC())
                         && !design.season().isGrace(day));
     }
 

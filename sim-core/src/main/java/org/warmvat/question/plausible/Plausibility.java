@@ -108,16 +108,16 @@ public final class Plausibility {
     private double solidsKg(int day) {
         double kg = 0;
         for (int i = 0; i < design.feed().feedstocks().size(); i++) {
-            kg += season.feedstockFactor(day, i)
+            kg += season.on(day).feedstockFactor(i)
                     * design.feed().feedstocks().get(i).volatileSolidsKgPerDay();
         }
         return kg;
     }
 
     private double fedKg(int day) {
-        double kg = season.waterFactor(day) * design.feed().waterKgPerDay();
+        double kg = season.on(day).waterFactor() * design.feed().waterKgPerDay();
         for (int i = 0; i < design.feed().feedstocks().size(); i++) {
-            kg += season.feedstockFactor(day, i)
+            kg += season.on(day).feedstockFactor(i)
                     * design.feed().feedstocks().get(i).kgPerDay();
         }
         return kg;
@@ -253,7 +253,7 @@ public final class Plausibility {
         double margin = bounds.windowMarginK();
         OptionalDouble near = OptionalDouble.empty();
         for (int day = 0; day < SeasonTable.DAYS; day++) {
-            double setpointC = season.setpointC(day);
+            double setpointC = season.on(day).setpointC();
             boolean outside = setpointC < ends.leastC() + margin || setpointC > ends.mostC() - margin;
             if (fedKg(day) > 0
                     && isStated(setpointC)

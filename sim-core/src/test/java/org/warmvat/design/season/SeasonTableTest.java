@@ -64,15 +64,15 @@ class SeasonTableTest {
     @Test
     void aSpellHoldsAcrossNewYearBothEndsIncluded() {
         SeasonTable rest = table(spell("11-16", "03-10", 0, at(15), at(0)));
-        assertEquals(36, rest.setpointC(day(11, 15)));
-        assertEquals(15, rest.setpointC(day(11, 16)));
-        assertEquals(15, rest.setpointC(day(1, 1)));
-        assertEquals(15, rest.setpointC(day(3, 10)));
-        assertEquals(36, rest.setpointC(day(3, 11)));
-        assertEquals(13, rest.minimumC(day(12, 24)));
-        assertEquals(0, rest.waterFactor(day(2, 28)));
-        assertEquals(0, rest.feedstockFactor(day(2, 28), 1));
-        assertEquals(1, rest.feedstockFactor(day(6, 1), 1));
+        assertEquals(36, rest.on(day(11, 15)).setpointC());
+        assertEquals(15, rest.on(day(11, 16)).setpointC());
+        assertEquals(15, rest.on(day(1, 1)).setpointC());
+        assertEquals(15, rest.on(day(3, 10)).setpointC());
+        assertEquals(36, rest.on(day(3, 11)).setpointC());
+        assertEquals(13, rest.on(day(12, 24)).minimumC());
+        assertEquals(0, rest.on(day(2, 28)).waterFactor());
+        assertEquals(0, rest.on(day(2, 28)).feedstockFactor(1));
+        assertEquals(1, rest.on(day(6, 1)).feedstockFactor(1));
         assertEquals(115, spell("11-16", "03-10", 0, NONE, NONE).lengthDays());
         assertEquals(1, spell("07-01", "07-01", 0, NONE, NONE).lengthDays());
     }
@@ -90,42 +90,42 @@ class SeasonTableTest {
                         at(0.5),
                         Map.of("greens", 3.0),
                         AS_BEFORE));
-        assertEquals(38, two.setpointC(day(7, 15)));
-        assertEquals(0.5, two.waterFactor(day(7, 15)));
-        assertEquals(1.5, two.feedstockFactor(day(7, 15), 1));
-        assertEquals(0.5, two.feedstockFactor(day(7, 15), 0));
-        assertEquals(30, two.minimumC(day(7, 15)));
-        assertEquals(36, two.minimumC(day(8, 15)));
-        assertEquals(2, two.largest(two::waterFactor));
+        assertEquals(38, two.on(day(7, 15)).setpointC());
+        assertEquals(0.5, two.on(day(7, 15)).waterFactor());
+        assertEquals(1.5, two.on(day(7, 15)).feedstockFactor(1));
+        assertEquals(0.5, two.on(day(7, 15)).feedstockFactor(0));
+        assertEquals(30, two.on(day(7, 15)).minimumC());
+        assertEquals(36, two.on(day(8, 15)).minimumC());
+        assertEquals(2, two.largest(day -> two.on(day).waterFactor()));
     }
 
     /** Day i of n is i/n of the way; at the end of the spell values jump. */
     @Test
     void aRampRunsInStepsAtMidnight() {
         SeasonTable ramp = table(spell("04-01", "04-10", 4, at(40), at(0)));
-        assertEquals(36, ramp.setpointC(day(3, 31)));
-        assertEquals(37, ramp.setpointC(day(4, 1)));
-        assertEquals(39, ramp.setpointC(day(4, 3)));
-        assertEquals(40, ramp.setpointC(day(4, 4)));
-        assertEquals(40, ramp.setpointC(day(4, 10)));
-        assertEquals(36, ramp.setpointC(day(4, 11)));
-        assertEquals(0.75, ramp.waterFactor(day(4, 1)));
-        assertEquals(1, ramp.waterFactor(day(4, 11)));
+        assertEquals(36, ramp.on(day(3, 31)).setpointC());
+        assertEquals(37, ramp.on(day(4, 1)).setpointC());
+        assertEquals(39, ramp.on(day(4, 3)).setpointC());
+        assertEquals(40, ramp.on(day(4, 4)).setpointC());
+        assertEquals(40, ramp.on(day(4, 10)).setpointC());
+        assertEquals(36, ramp.on(day(4, 11)).setpointC());
+        assertEquals(0.75, ramp.on(day(4, 1)).waterFactor());
+        assertEquals(1, ramp.on(day(4, 11)).waterFactor());
     }
 
     @Test
     void aRampStartsFromAnotherRamp() {
         SeasonTable two = table(spell("04-01", "04-20", 10, at(46), NONE), spell("04-06", "04-20", 5, at(31), NONE));
-        assertEquals(41, two.setpointC(day(4, 5)), 1e-12);
-        assertEquals(39, two.setpointC(day(4, 6)), 1e-12);
-        assertEquals(31, two.setpointC(day(4, 10)));
+        assertEquals(41, two.on(day(4, 5)).setpointC(), 1e-12);
+        assertEquals(39, two.on(day(4, 6)).setpointC(), 1e-12);
+        assertEquals(31, two.on(day(4, 10)).setpointC());
     }
 
     @Test
     void rampsThatLeanOnOneAnotherRoundTheYearAreRefused() {
         Spell summer = spell("04-01", "09-30", 183, at(38), NONE);
         Spell winter = spell("10-01", "03-31", 182, at(20), NONE);
-        assertEquals(38, table(summer, winter).setpointC(day(9, 30)));
+        assertEquals(38, table(summer, winter).on(day(9, 30)).setpointC());
         // each begins on a day on which the other is still on its way
         Spell first = spell("10-01", "06-30", 200, at(20), NONE);
         Spell second = spell("03-01", "11-30", 270, at(38), NONE);
@@ -149,8 +149,8 @@ class SeasonTableTest {
         assertTrue(restart.isGrace(day(1, 1)));
         assertTrue(restart.isGrace(day(1, 3)));
         assertFalse(restart.isGrace(day(1, 4)));
-        assertFalse(restart.isBackupOn(day(12, 31)));
-        assertTrue(restart.isSolarOn(day(12, 31)));
+        assertFalse(restart.on(day(12, 31)).isBackupOn());
+        assertTrue(restart.on(day(12, 31)).isSolarOn());
     }
 
     /** A rise of exactly 1 K gives no grace; a ramp of half a kelvin a day does from its third day on, for all its length. */

@@ -107,7 +107,7 @@ public final class SpringAnswer {
     }
 
     private static double setpointC(Design design, SpringStudy.Start start) {
-        return design.season().setpointC(SeasonTable.dayOf(start.date().atYear(NO_LEAP_YEAR)));
+        return design.season().on(SeasonTable.dayOf(start.date().atYear(NO_LEAP_YEAR))).setpointC();
     }
 
     private static Columns<SpringStudy.Start> columns(boolean useful) {

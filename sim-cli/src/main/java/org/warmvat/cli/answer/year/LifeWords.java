@@ -41,7 +41,7 @@ final class LifeWords {
         double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
         double warming = year.of(Housekeeping.WARMING_UP_HOURS);
         long without = IntStream.range(0, SeasonTable.DAYS)
-                .filter(day -> Double.isInfinite(design.season().minimumC(day)))
+                .filter(day -> Double.isInfinite(design.season().on(day).minimumC()))
                 .count();
         List<String> apart = new ArrayList<>();
         if (without > 0) {
