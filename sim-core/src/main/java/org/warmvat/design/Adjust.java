@@ -17,39 +17,31 @@ public record Adjust(
         @Key(
                 name = "envelope",
                 says = "Factor on every conductance through wall, lid, base and edges, films included",
-                least = 0.1,
-                most = 10,
+                range = "0.1 to 10",
                 usual = "1")
         double envelope,
 
-        @Key(name = "fittings", says = "Factor on the loss of fittings", least = 0.1, most = 10, usual = "1")
+        @Key(name = "fittings", says = "Factor on the loss of fittings", range = "0.1 to 10", usual = "1")
         double fittings,
 
-        @Key(
-                name = "capacity",
-                says = "Factor on the heat capacity of the contents",
-                least = 0.1,
-                most = 10,
-                usual = "1")
+        @Key(name = "capacity", says = "Factor on the heat capacity of the contents", range = "0.1 to 10", usual = "1")
         double capacity,
 
         @Key(
                 name = "solar_coil",
                 says = "Factor on the conductance of the solar coil",
-                least = 0.1,
-                most = 10,
+                range = "0.1 to 10",
                 usual = "1")
         double solarCoil,
 
         @Key(
                 name = "backup_coil",
                 says = "Factor on the conductance of the backup coil",
-                least = 0.1,
-                most = 10,
+                range = "0.1 to 10",
                 usual = "1")
         double backupCoil,
 
-        @Key(name = "collector", says = "Factor on eta0", least = 0.1, most = 10, usual = "1")
+        @Key(name = "collector", says = "Factor on eta0", range = "0.1 to 10", usual = "1")
         double collector) {
 
     /** As drawn. */

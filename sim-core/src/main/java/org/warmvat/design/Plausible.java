@@ -20,27 +20,21 @@ public record Plausible(
         @Key(
                 name = "loading_kg_vs_m3_d",
                 says = "Organic loading rate above which it is remarked on",
-                unit = "kg/m3 day",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 kg/m3 day",
                 usual = "3")
         double loadingKgVsPerM3Day,
 
         @Key(
                 name = "loading_not_credible_kg_vs_m3_d",
                 says = "Organic loading rate above which it is not credible",
-                unit = "kg/m3 day",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 kg/m3 day",
                 usual = "6")
         double loadingNotCredibleKgVsPerM3Day,
 
         @Key(
                 name = "retention_days",
                 says = "Shortest and longest hydraulic retention time without a remark",
-                unit = "days",
-                least = 0,
-                most = 10000,
+                range = "0 to 10000 days",
                 entries = 2,
                 usual = "[15, 200]")
         List<Double> retentionDays,
@@ -48,9 +42,7 @@ public record Plausible(
         @Key(
                 name = "litres",
                 says = "Smallest and largest contents this program is for",
-                unit = "L",
-                least = 0,
-                most = 10000000,
+                range = "0 to 10000000 L",
                 entries = 2,
                 usual = "[45, 20000]")
         List<Double> litres,
@@ -58,9 +50,7 @@ public record Plausible(
         @Key(
                 name = "insulation_mm",
                 says = "Thinnest main insulation without a remark",
-                unit = "mm",
-                least = 0,
-                most = 2000,
+                range = "0 to 2000 mm",
                 usual = "20",
                 per = 1000)
         double insulationM,
@@ -68,25 +58,21 @@ public record Plausible(
         @Key(
                 name = "heater_times",
                 says = "Heater's power over loss and feed above which it is remarked on",
-                least = 0,
-                most = 100000,
+                range = "0 to 100000",
                 usual = "20")
         double heaterTimes,
 
         @Key(
                 name = "collector_times",
                 says = "Collector's power in 1000 W/m2 of sun over loss and feed above which it is remarked on",
-                least = 0,
-                most = 100000,
+                range = "0 to 100000",
                 usual = "40")
         double collectorTimes,
 
         @Key(
                 name = "window_margin_k",
                 says = "Least distance of the set-point from minimum and maximum of digestion",
-                unit = "K",
-                least = 0,
-                most = 50,
+                range = "0 to 50 K",
                 usual = "2")
         double windowMarginK) {
 

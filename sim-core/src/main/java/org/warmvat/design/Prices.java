@@ -15,31 +15,13 @@ import org.warmvat.design.keys.Ranges;
  * @param outlay what more insulation or more collector costs to buy
  */
 public record Prices(
-        @Key(
-                name = "electricity_per_kwh",
-                says = "Price of electricity",
-                unit = "per kWh",
-                least = 0,
-                most = 1000,
-                usual = "0.30")
+        @Key(name = "electricity_per_kwh", says = "Price of electricity", range = "0 to 1000 per kWh", usual = "0.30")
         double electricityPerKwh,
 
-        @Key(
-                name = "fuel_per_kwh",
-                says = "Price of bought fuel",
-                unit = "per kWh",
-                least = 0,
-                most = 1000,
-                usual = "0.09")
+        @Key(name = "fuel_per_kwh", says = "Price of bought fuel", range = "0 to 1000 per kWh", usual = "0.09")
         double fuelPerKwh,
 
-        @Key(
-                name = "gas_worth_per_kwh",
-                says = "Worth of the gas made",
-                unit = "per kWh",
-                least = 0,
-                most = 1000,
-                usual = "0.09")
+        @Key(name = "gas_worth_per_kwh", says = "Worth of the gas made", range = "0 to 1000 per kWh", usual = "0.09")
         double gasWorthPerKwh,
 
         @Key(
@@ -55,8 +37,7 @@ public record Prices(
         @Key(
                 name = "primary_energy_factor",
                 says = "Weight of electricity in the weighted net energy",
-                least = 0,
-                most = 10,
+                range = "0 to 10",
                 usual = "2.5")
         double primaryEnergyFactor,
 
@@ -85,18 +66,14 @@ public record Prices(
             @Key(
                     name = "electricity_kg_co2_per_kwh",
                     says = "CO2 of electricity",
-                    unit = "kg/kWh",
-                    least = 0,
-                    most = 5,
+                    range = "0 to 5 kg/kWh",
                     usual = "0.25")
             double electricityKgPerKwh,
 
             @Key(
                     name = "fuel_kg_co2_per_kwh",
                     says = "CO2 of bought fuel; the default is natural gas, rounded, from memory",
-                    unit = "kg/kWh",
-                    least = 0,
-                    most = 5,
+                    range = "0 to 5 kg/kWh",
                     usual = "0.20")
             double fuelKgPerKwh) {
 
@@ -118,18 +95,14 @@ public record Prices(
             @Key(
                     name = "foam_per_m3",
                     says = "Price of insulation; the default is rigid foam board in Europe, rounded, from memory",
-                    unit = "per m3",
-                    least = 0,
-                    most = 1000000,
+                    range = "0 to 1000000 per m3",
                     usual = "250")
             double foamPerM3,
 
             @Key(
                     name = "collector_per_m2",
                     says = "Price of solar collector; the default is a flat plate in Europe, rounded, from memory",
-                    unit = "per m2",
-                    least = 0,
-                    most = 1000000,
+                    range = "0 to 1000000 per m2",
                     usual = "300")
             double collectorPerM2,
 
@@ -139,9 +112,7 @@ public record Prices(
                     name = "pays_within_years",
                     says =
                             "Simple payback beyond which more insulation or collector is told not to pay; a convention of ours",
-                    unit = "years",
-                    least = 0,
-                    most = 100,
+                    range = "0 to 100 years",
                     usual = "15")
             double paysWithinYears) {
 
@@ -162,27 +133,21 @@ public record Prices(
             @Key(
                     name = "coil_per_m2",
                     says = "Price of coil, solar and backup alike; the default is rounded, from memory",
-                    unit = "per m2",
-                    least = 0,
-                    most = 1000000,
+                    range = "0 to 1000000 per m2",
                     usual = "120")
             double coilPerM2,
 
             @Key(
                     name = "heater_per_kw",
                     says = "Price of the backup heater; the default is a small electric one, rounded, from memory",
-                    unit = "per kW",
-                    least = 0,
-                    most = 1000000,
+                    range = "0 to 1000000 per kW",
                     usual = "80")
             double heaterPerKw,
 
             @Key(
                     name = "tank_per_m3",
                     says = "Price of the bare tank; the default is rounded, from memory",
-                    unit = "per m3",
-                    least = 0,
-                    most = 1000000,
+                    range = "0 to 1000000 per m3",
                     usual = "1000")
             double tankPerM3) {
 

@@ -22,13 +22,13 @@ public sealed interface RunIn {
      * @param mostDays most days
      */
     record ByTimeConstants(
-            @Key(name = "least_days", says = "Least run-in", unit = "days", least = 0, most = 3660, usual = "10")
+            @Key(name = "least_days", says = "Least run-in", range = "0 to 3660 days", usual = "10")
             int leastDays,
 
-            @Key(name = "time_constants", says = "Thermal time constants to run in", least = 0, most = 20, usual = "3")
+            @Key(name = "time_constants", says = "Thermal time constants to run in", range = "0 to 20", usual = "3")
             double timeConstants,
 
-            @Key(name = "most_days", says = "Most run-in", unit = "days", least = 0, most = 3660, usual = "90")
+            @Key(name = "most_days", says = "Most run-in", range = "0 to 3660 days", usual = "90")
             int mostDays)
             implements RunIn {
 
@@ -57,9 +57,7 @@ public sealed interface RunIn {
             @Key(
                     name = "days",
                     says = "Days of run-in before the year, instead of by the tank's time constant",
-                    unit = "days",
-                    least = 0,
-                    most = 3660)
+                    range = "0 to 3660 days")
             int days)
             implements RunIn {
 

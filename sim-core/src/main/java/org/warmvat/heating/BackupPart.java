@@ -265,8 +265,8 @@ public final class BackupPart implements Part {
             measuredPower.orElseThrow().set(watts);
             permitted = watts > 0;
         } else {
-            permitted =
-                    season.today().isBackupOn() && backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
+            permitted = season.today().isBackupOn()
+                    && backup.allowedHours().isOpenAt(surroundings.secondOfDay(interval.middleS()));
         }
         double half = season.today().bandK() / 2;
         below.setConstant(season.today().setpointC() - half);

@@ -472,7 +472,9 @@ final class SecondBySecond {
     private double stream(double kgPerS, double w, double c, boolean exchanger) {
         FeedStream s = new FeedStream(d.contents(), w, d.feed().handling().freezingRangeK());
         double cf = s.specificHeatJPerKgK();
-        double e = exchanger && season.on(day).isExchangerOn() ? d.feed().handling().exchangerEffectiveness() : 0;
+        double e = exchanger && season.on(day).isExchangerOn()
+                ? d.feed().handling().exchangerEffectiveness()
+                : 0;
         double back = e * Math.min(cf, d.contentsSpecificHeatJPerKgK()) * (ts - Math.max(c, 0));
         return -kgPerS * (cf * ts - s.enthalpyJPerKg(c) - back);
     }
@@ -587,7 +589,8 @@ final class SecondBySecond {
         }
         boolean own = b.source() == BackupSource.OWN_GAS
                 && d.gas().flatMap(Gas::holder).isPresent();
-        boolean permitted = b.allowedHours().isOpenAt(secondOfDay()) && season.on(day).isBackupOn();
+        boolean permitted =
+                b.allowedHours().isOpenAt(secondOfDay()) && season.on(day).isBackupOn();
         boolean calling = demand && permitted && !(own && empty);
         if (own && demand && permitted && empty) {
             add("short_of_own_gas_s", dtS);

@@ -156,8 +156,7 @@ class SuppliedTest {
         // 20 W at the shaft at an efficiency of 0.4 and 5 W idling, for a quarter of the time
         assertEquals(
                 0.25 * (20 / 0.4 + 5) * 24 * HOUR_S,
-                Day.of(plan.build(), supplied, engine, "mixer_electricity")
-                        .sum(),
+                Day.of(plan.build(), supplied, engine, "mixer_electricity").sum(),
                 1e-3);
         assertEquals(
                 0.25 * 20 * 24 * HOUR_S,

@@ -28,8 +28,14 @@ public final class SeasonSentences {
             return design.spells().isEmpty()
                     ? new Apart(0, 0)
                     : new Apart(
-                            count(first, last, day -> Double.isInfinite(season.on(day).minimumC())),
-                            count(first, last, day -> Double.isFinite(season.on(day).minimumC()) && season.isGrace(day)));
+                            count(
+                                    first,
+                                    last,
+                                    day -> Double.isInfinite(season.on(day).minimumC())),
+                            count(
+                                    first,
+                                    last,
+                                    day -> Double.isFinite(season.on(day).minimumC()) && season.isGrace(day)));
         }
 
         /** The days of all weather files of a question. */

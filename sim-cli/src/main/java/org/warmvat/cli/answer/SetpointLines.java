@@ -17,7 +17,13 @@ public final class SetpointLines {
     /** Draws the set-point over so many hours from the left end of the chart. */
     public static LineChart setpoint(LineChart chart, Design design, LocalDateTime start, int hours) {
         SeasonTable season = design.season();
-        return inForce(chart, "set-point", Look.SETPOINT, start, hours, day -> season.on(day).setpointC());
+        return inForce(
+                chart,
+                "set-point",
+                Look.SETPOINT,
+                start,
+                hours,
+                day -> season.on(day).setpointC());
     }
 
     /** Draws the minimum; on days without one there is no line. */

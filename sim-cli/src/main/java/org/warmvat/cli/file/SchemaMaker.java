@@ -134,7 +134,7 @@ final class SchemaMaker {
         if (usual != null) {
             described.set("default", usual instanceof Map && !slot.choice() ? NODES.objectNode() : json(usual));
         }
-        put(described, "x-unit", key.unit());
+        put(described, "x-unit", slot.unit());
         put(described, "x-default-when", when);
         put(described, "x-otherwise", key.otherwise());
         return described;
@@ -174,8 +174,8 @@ final class SchemaMaker {
     private static ObjectNode value(Slot slot, Key key, Map<String, ?> usual, boolean inMap) {
         if (slot.real() || slot.whole()) {
             ObjectNode number = NODES.objectNode().put("type", slot.whole() ? "integer" : "number");
-            number.set("minimum", number(key.least()));
-            number.set("maximum", number(key.most()));
+            number.set("minimum", number(slot.bounds().least()));
+            number.set("maximum", number(slot.bounds().most()));
             return number;
         }
         if (slot.truth()) {
@@ -194,8 +194,8 @@ final class SchemaMaker {
         ObjectNode block = object(slot.variants(), usual);
         if (slot.aboutNumber()) {
             ObjectNode number = NODES.objectNode().put("type", "number");
-            number.set("minimum", number(key.least()));
-            number.set("maximum", number(key.most()));
+            number.set("minimum", number(slot.bounds().least()));
+            number.set("maximum", number(slot.bounds().most()));
             return either(number, block);
         }
         boolean named = slot.variants().get(0).slots().get(0).key().isEmpty();

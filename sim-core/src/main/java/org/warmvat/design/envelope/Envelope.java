@@ -96,14 +96,7 @@ public record Envelope(
             @Key(name = "shell", says = "Material of the shell, instead of the three lists", usual = "stainless_steel")
             Material shell,
 
-            @Key(
-                    name = "shell_mm",
-                    says = "Thickness of the shell",
-                    unit = "mm",
-                    least = 0.05,
-                    most = 500,
-                    usual = "2",
-                    per = 1000)
+            @Key(name = "shell_mm", says = "Thickness of the shell", range = "0.05 to 500 mm", usual = "2", per = 1000)
             double shellM,
 
             @Key(name = "insulation", says = "Material of the insulation outside the shell", usual = "pir_foam")
@@ -112,18 +105,14 @@ public record Envelope(
             @Key(
                     name = "insulation_mm",
                     says = "Thickness of the insulation, needed without the three lists; 0 for none",
-                    unit = "mm",
-                    least = 0,
-                    most = 2000,
+                    range = "0 to 2000 mm",
                     per = 1000)
             double insulationM,
 
             @Key(
                     name = "lid_insulation_mm",
                     says = "Thickness of the lid's insulation",
-                    unit = "mm",
-                    least = 0,
-                    most = 2000,
+                    range = "0 to 2000 mm",
                     per = 1000,
                     otherwise = "as insulation_mm")
             Optional<Double> lidInsulationM,
@@ -131,9 +120,7 @@ public record Envelope(
             @Key(
                     name = "floor_insulation_mm",
                     says = "Thickness of the base's insulation",
-                    unit = "mm",
-                    least = 0,
-                    most = 2000,
+                    range = "0 to 2000 mm",
                     per = 1000,
                     otherwise = "as insulation_mm")
             Optional<Double> floorInsulationM,
@@ -205,9 +192,7 @@ public record Envelope(
             @Key(
                     name = "cladding_mm",
                     says = "Thickness of that sheet",
-                    unit = "mm",
-                    least = 0.05,
-                    most = 50,
+                    range = "0.05 to 50 mm",
                     usual = "0.8",
                     per = 1000)
             double thicknessM) {

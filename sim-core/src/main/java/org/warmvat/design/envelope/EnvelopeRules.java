@@ -19,17 +19,14 @@ public record EnvelopeRules(
         @Key(
                 name = "insulation_below_w_mk",
                 says = "A layer of lower conductivity counts as insulation (sub-nodes, edges)",
-                unit = "W/mK",
-                least = 0.01,
-                most = 1,
+                range = "0.01 to 1 W/mK",
                 usual = "0.1")
         double insulationBelowWPerMK,
 
         @Key(
                 name = "insulation_sub_nodes",
                 says = "Sub-nodes of an insulation layer that does not say its own",
-                least = 1,
-                most = 50,
+                range = "1 to 50",
                 usual = "3")
         int insulationSubNodes,
 
@@ -37,8 +34,7 @@ public record EnvelopeRules(
                 name = "edge_shape_factor",
                 says =
                         "Loss of an edge per its length and the insulation's conductivity, two adjoining walls (Incropera, table 4.1); 0 for no edges",
-                least = 0,
-                most = 5,
+                range = "0 to 5",
                 usual = "0.54")
         double edgeShapeFactor,
 
@@ -51,9 +47,7 @@ public record EnvelopeRules(
         @Key(
                 name = "soil_resistance_m2k_w",
                 says = "Resistance between a base on the ground and the ground's temperature",
-                unit = "m2K/W",
-                least = 0,
-                most = 20,
+                range = "0 to 20 m2K/W",
                 usual = "0.5")
         double soilResistanceM2KPerW) {
 

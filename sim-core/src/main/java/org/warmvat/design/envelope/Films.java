@@ -15,66 +15,44 @@ import org.warmvat.design.keys.Ranges;
  * @param pipeOuterWPerM2K outer coefficient of a pipe that sticks out
  */
 public record Films(
-        @Key(
-                name = "wet_w_m2k",
-                says = "Slurry to wetted wall and base",
-                unit = "W/m2K",
-                least = 1,
-                most = 5000,
-                usual = "100")
+        @Key(name = "wet_w_m2k", says = "Slurry to wetted wall and base", range = "1 to 5000 W/m2K", usual = "100")
         double wetWPerM2K,
 
         @Key(
                 name = "surface_w_m2k",
                 says = "Free surface of the slurry to the headspace: convection, radiation and vapour together",
-                unit = "W/m2K",
-                least = 0.1,
-                most = 1000,
+                range = "0.1 to 1000 W/m2K",
                 usual = "10")
         double surfaceWPerM2K,
 
-        @Key(
-                name = "dry_w_m2k",
-                says = "Headspace to lid and dry wall",
-                unit = "W/m2K",
-                least = 0.1,
-                most = 1000,
-                usual = "6")
+        @Key(name = "dry_w_m2k", says = "Headspace to lid and dry wall", range = "0.1 to 1000 W/m2K", usual = "6")
         double dryWPerM2K,
 
         @Key(
                 name = "outer_still_w_m2k",
                 says = "Convection at an outer face in still air (ISO 6946)",
-                unit = "W/m2K",
-                least = 0.1,
-                most = 100,
+                range = "0.1 to 100 W/m2K",
                 usual = "4")
         double outerStillWPerM2K,
 
         @Key(
                 name = "outer_per_wind_j_m3k",
                 says = "Rise of that convection per m/s of wind at the tank (ISO 6946)",
-                unit = "W/m2K per m/s",
-                least = 0,
-                most = 50,
+                range = "0 to 50 W/m2K per m/s",
                 usual = "4")
         double outerPerWindJPerM3K,
 
         @Key(
                 name = "indoor_w_m2k",
                 says = "Whole coefficient of an outer face in a room (ISO 6946, 1/0.13)",
-                unit = "W/m2K",
-                least = 0.1,
-                most = 100,
+                range = "0.1 to 100 W/m2K",
                 usual = "7.7")
         double indoorWPerM2K,
 
         @Key(
                 name = "pipe_outer_w_m2k",
                 says = "Outer coefficient of a pipe that sticks out",
-                unit = "W/m2K",
-                least = 0.1,
-                most = 100,
+                range = "0.1 to 100 W/m2K",
                 usual = "10")
         double pipeOuterWPerM2K) {
 

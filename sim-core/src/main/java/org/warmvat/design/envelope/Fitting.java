@@ -19,7 +19,7 @@ public sealed interface Fitting {
             @Key(name = "name", says = "Name of the fitting", pattern = "\\S", form = "text that is not blank")
             String name,
 
-            @Key(name = "ua_w_k", says = "Its loss per kelvin, as known", unit = "W/K", least = 0, most = 1000)
+            @Key(name = "ua_w_k", says = "Its loss per kelvin, as known", range = "0 to 1000 W/K")
             double uaWPerK)
             implements Fitting {
 
@@ -81,19 +81,17 @@ public sealed interface Fitting {
             @Key(name = "material", says = "What they are made of", usual = "stainless_steel")
             Material material,
 
-            @Key(name = "section_mm2", says = "Section of one bar", unit = "mm2", least = 0.01, most = 1e6, per = 1e6)
+            @Key(name = "section_mm2", says = "Section of one bar", range = "0.01 to 1e6 mm2", per = 1e6)
             double sectionM2,
 
             @Key(
                     name = "length_mm",
                     says = "Length between its warm and its cold end",
-                    unit = "mm",
-                    least = 1,
-                    most = 10000,
+                    range = "1 to 10000 mm",
                     per = 1000)
             double lengthM,
 
-            @Key(name = "count", says = "How many", least = 1, most = 1000, usual = "1")
+            @Key(name = "count", says = "How many", range = "1 to 1000", usual = "1")
             int count) {
 
         /** Refuses sizes out of range. */
@@ -113,31 +111,22 @@ public sealed interface Fitting {
      * @param insulationWPerMK conductivity of its insulation, W/(m K)
      */
     record Stub(
-            @Key(name = "bore_mm", says = "Inner diameter", unit = "mm", least = 5, most = 2000, per = 1000)
+            @Key(name = "bore_mm", says = "Inner diameter", range = "5 to 2000 mm", per = 1000)
             double boreM,
 
             @Key(name = "wall_material", says = "What its wall is made of", usual = "pvc_rigid")
             Material wallMaterial,
 
-            @Key(
-                    name = "wall_mm",
-                    says = "Thickness of its wall",
-                    unit = "mm",
-                    least = 0.1,
-                    most = 200,
-                    usual = "3.2",
-                    per = 1000)
+            @Key(name = "wall_mm", says = "Thickness of its wall", range = "0.1 to 200 mm", usual = "3.2", per = 1000)
             double wallM,
 
-            @Key(name = "length_m", says = "Length outside the envelope", unit = "m", least = 0.01, most = 50)
+            @Key(name = "length_m", says = "Length outside the envelope", range = "0.01 to 50 m")
             double lengthM,
 
             @Key(
                     name = "insulation_mm",
                     says = "Thickness of its insulation; 0 for none",
-                    unit = "mm",
-                    least = 0,
-                    most = 1000,
+                    range = "0 to 1000 mm",
                     usual = "0",
                     per = 1000)
             double insulationM,
@@ -145,9 +134,7 @@ public sealed interface Fitting {
             @Key(
                     name = "insulation_w_mk",
                     says = "Conductivity of its insulation",
-                    unit = "W/mK",
-                    least = 0.002,
-                    most = 10,
+                    range = "0.002 to 10 W/mK",
                     usual = "0.027")
             double insulationWPerMK) {
 

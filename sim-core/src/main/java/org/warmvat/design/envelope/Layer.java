@@ -16,15 +16,14 @@ public record Layer(
         @Key(name = "material", says = "Name of a material, or its own numbers in its place", beside = true)
         Material material,
 
-        @Key(name = "thickness_mm", says = "Thickness", unit = "mm", least = 0.05, most = 2000, per = 1000)
+        @Key(name = "thickness_mm", says = "Thickness", range = "0.05 to 2000 mm", per = 1000)
         double thicknessM,
 
         @Key(
                 name = "sub_nodes",
                 says =
                         "Into how many sub-nodes of equal thickness the layer is cut; absent, 1, or for insulation envelope.insulation_sub_nodes",
-                least = 1,
-                most = 50)
+                range = "1 to 50")
         Optional<Integer> statedSubNodes) {
 
     /** Thinner sub-nodes follow their neighbours faster than a ledger can be closed, m. */

@@ -22,15 +22,13 @@ public record Material(
         @Key(
                 name = "conductivity_w_mk",
                 says = "Thermal conductivity, aged and as damp as it will be",
-                unit = "W/mK",
-                least = 0.002,
-                most = 500)
+                range = "0.002 to 500 W/mK")
         double conductivityWPerMK,
 
-        @Key(name = "density_kg_m3", says = "Density", unit = "kg/m3", least = 1, most = 20000)
+        @Key(name = "density_kg_m3", says = "Density", range = "1 to 20000 kg/m3")
         double densityKgPerM3,
 
-        @Key(name = "specific_heat_j_kgk", says = "Specific heat", unit = "J/kgK", least = 100, most = 5000)
+        @Key(name = "specific_heat_j_kgk", says = "Specific heat", range = "100 to 5000 J/kgK")
         double specificHeatJPerKgK) {
 
     private static final Map<String, Material> TABLE = Collections.unmodifiableMap(table(

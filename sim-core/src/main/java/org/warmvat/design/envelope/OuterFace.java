@@ -13,16 +13,14 @@ public record OuterFace(
         @Key(
                 name = "outer_absorptance",
                 says = "Share of sunlight the outermost face takes up",
-                least = 0,
-                most = 1,
+                range = "0 to 1",
                 usual = "0.5")
         double absorptance,
 
         @Key(
                 name = "outer_emissivity",
                 says = "Long-wave emissivity of the outermost face",
-                least = 0,
-                most = 1,
+                range = "0 to 1",
                 usual = "0.9")
         double emissivity) {
 

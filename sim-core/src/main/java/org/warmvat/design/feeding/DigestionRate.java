@@ -14,13 +14,13 @@ import org.warmvat.design.keys.Shown;
  * @param statedHigh what a rich batch has; absent: the middle and its usual spread
  */
 public record DigestionRate(
-        @Key(name = "middle", says = "What is taken", unit = "1/day", least = 0, most = 5)
+        @Key(name = "middle", says = "What is taken", range = "0 to 5 1/day")
         double middle,
 
-        @Key(name = "low", says = "What a poor batch has", unit = "1/day", least = 0, most = 5)
+        @Key(name = "low", says = "What a poor batch has", range = "0 to 5 1/day")
         OptionalDouble statedLow,
 
-        @Key(name = "high", says = "What a rich batch has", unit = "1/day", least = 0, most = 5)
+        @Key(name = "high", says = "What a rich batch has", range = "0 to 5 1/day")
         OptionalDouble statedHigh)
         implements AboutNumber {
 

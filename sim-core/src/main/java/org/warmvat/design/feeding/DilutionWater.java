@@ -10,7 +10,7 @@ import org.warmvat.design.keys.Ranges;
  * @param temperature how warm
  */
 public record DilutionWater(
-        @Key(name = "kg_per_day", says = "Water fed each day", unit = "kg/day", least = 0, most = 100000, usual = "10")
+        @Key(name = "kg_per_day", says = "Water fed each day", range = "0 to 100000 kg/day", usual = "10")
         double kgPerDay,
 
         @Key(name = "temperature", says = "How warm it is: air, ground, room or fixed", usual = "{fixed_c: 10}")

@@ -16,26 +16,21 @@ public record FeedHandling(
         @Key(
                 name = "auger_wh_per_kg",
                 says = "Electricity of the auger per kg of feedstock, water left out",
-                unit = "Wh/kg",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 Wh/kg",
                 usual = "4")
         double augerWhPerKg,
 
         @Key(
                 name = "shredder_wh_per_kg",
                 says = "Electricity of the shredder per kg of feedstock, water left out",
-                unit = "Wh/kg",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 Wh/kg",
                 usual = "10")
         double shredderWhPerKg,
 
         @Key(
                 name = "effluent_exchanger_effectiveness",
                 says = "Effectiveness of an exchanger that warms the feed with the effluent; 0 for none",
-                least = 0,
-                most = 1,
+                range = "0 to 1",
                 usual = "0.0")
         double exchangerEffectiveness,
 
@@ -48,9 +43,7 @@ public record FeedHandling(
         @Key(
                 name = "freezing_range_k",
                 says = "Kelvin below 0 C over which the feed's water turns to ice",
-                unit = "K",
-                least = 0.01,
-                most = 20,
+                range = "0.01 to 20 K",
                 usual = "2")
         double freezingRangeK) {
 

@@ -25,7 +25,7 @@ public sealed interface FeedTemperature {
      * @param celsius temperature, C
      */
     record Fixed(
-            @Key(name = "fixed_c", says = "Always this warm", unit = "C", least = -40, most = 100)
+            @Key(name = "fixed_c", says = "Always this warm", range = "-40 to 100 C")
             double celsius) implements FeedTemperature {
 
         /** Refuses a temperature out of range. */

@@ -32,34 +32,20 @@ public record Feedstock(
                 form = "text that is not blank")
         String name,
 
-        @Key(name = "kg_per_day", says = "Fresh mass fed each day", unit = "kg/day", least = 0, most = 100000)
+        @Key(name = "kg_per_day", says = "Fresh mass fed each day", range = "0 to 100000 kg/day")
         double kgPerDay,
 
-        @Key(
-                name = "total_solids",
-                says = "Total solids over fresh mass",
-                unit = "kg/kg",
-                least = 0,
-                most = 1,
-                usual = "0.22")
+        @Key(name = "total_solids", says = "Total solids over fresh mass", range = "0 to 1 kg/kg", usual = "0.22")
         double totalSolidsFraction,
 
-        @Key(
-                name = "vs_of_ts",
-                says = "Volatile solids over total solids",
-                unit = "kg/kg",
-                least = 0,
-                most = 1,
-                usual = "0.88")
+        @Key(name = "vs_of_ts", says = "Volatile solids over total solids", range = "0 to 1 kg/kg", usual = "0.88")
         double volatileOfTotalSolids,
 
         @Key(
                 name = "methane_nm3_per_kg_vs",
                 says =
                         "Methane potential per kg of volatile solids, at 0 C and 101.325 kPa; one number, which may be a fifth off, or low, middle and high",
-                unit = "Nm3/kg",
-                least = 0,
-                most = 1.5,
+                range = "0 to 1.5 Nm3/kg",
                 usual = "0.42")
         MethanePotential potential,
 
@@ -67,9 +53,7 @@ public record Feedstock(
                 name = "rate_per_day",
                 says =
                         "First-order rate of digestion at gas.reference_c; one number, which may be two fifths off, or low, middle and high",
-                unit = "1/day",
-                least = 0,
-                most = 5,
+                range = "0 to 5 1/day",
                 usual = "0.20")
         DigestionRate rate) {
 

@@ -20,12 +20,7 @@ import org.warmvat.design.keys.Ranges;
 public record Hygienisation(
         @Key Heat heat,
 
-        @Key(
-                name = "recovery",
-                says = "Share of the batch's heat passed to the next",
-                least = 0,
-                most = 0.9,
-                usual = "0")
+        @Key(name = "recovery", says = "Share of the batch's heat passed to the next", range = "0 to 0.9", usual = "0")
         double recovery,
 
         @Key(
@@ -34,15 +29,13 @@ public record Hygienisation(
                 usual = "electric")
         BackupSource source,
 
-        @Key(name = "efficiency", says = "Heat over what is bought", least = 0.01, most = 6, usual = "1.0")
+        @Key(name = "efficiency", says = "Heat over what is bought", range = "0.01 to 6", usual = "1.0")
         double efficiency,
 
         @Key(
                 name = "loss_ua_w_k",
                 says = "Loss of the vessel while it heats and holds",
-                unit = "W/K",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 W/K",
                 usual = "0")
         double lossUaWPerK,
 
@@ -71,33 +64,19 @@ public record Hygienisation(
      * @param coolToC what it is cooled to before it is fed, C; empty: as recovery leaves it
      */
     public record Heat(
-            @Key(
-                    name = "temperature_c",
-                    says = "What the batch is held at",
-                    unit = "C",
-                    least = 40,
-                    most = 100,
-                    usual = "70")
+            @Key(name = "temperature_c", says = "What the batch is held at", range = "40 to 100 C", usual = "70")
             double temperatureC,
 
-            @Key(name = "hold_h", says = "How long it is held", unit = "h", least = 0, most = 240, usual = "1")
+            @Key(name = "hold_h", says = "How long it is held", range = "0 to 240 h", usual = "1")
             double holdH,
 
-            @Key(
-                    name = "heat_up_h",
-                    says = "How long it takes to get there",
-                    unit = "h",
-                    least = 0,
-                    most = 240,
-                    usual = "1")
+            @Key(name = "heat_up_h", says = "How long it takes to get there", range = "0 to 240 h", usual = "1")
             double heatUpH,
 
             @Key(
                     name = "cool_to_c",
                     says = "What it is cooled to before it is fed",
-                    unit = "C",
-                    least = 0,
-                    most = 100,
+                    range = "0 to 100 C",
                     otherwise = "as recovery leaves it")
             OptionalDouble coolToC) {
 

@@ -14,13 +14,13 @@ import org.warmvat.design.keys.Shown;
  * @param statedHigh what a rich batch has; absent: the middle and its usual spread
  */
 public record MethanePotential(
-        @Key(name = "middle", says = "What is taken", unit = "Nm3/kg", least = 0, most = 1.5)
+        @Key(name = "middle", says = "What is taken", range = "0 to 1.5 Nm3/kg")
         double middle,
 
-        @Key(name = "low", says = "What a poor batch has", unit = "Nm3/kg", least = 0, most = 1.5)
+        @Key(name = "low", says = "What a poor batch has", range = "0 to 1.5 Nm3/kg")
         OptionalDouble statedLow,
 
-        @Key(name = "high", says = "What a rich batch has", unit = "Nm3/kg", least = 0, most = 1.5)
+        @Key(name = "high", says = "What a rich batch has", range = "0 to 1.5 Nm3/kg")
         OptionalDouble statedHigh)
         implements AboutNumber {
 

@@ -15,29 +15,20 @@ public record AirDosing(
         @Key(
                 name = "litres_per_hour",
                 says = "Flow while running, at 0 C and 101.325 kPa",
-                unit = "L/h",
-                least = 0,
-                most = 10000,
+                range = "0 to 10000 L/h",
                 usual = "1.0")
         double litresPerHour,
 
-        @Key(name = "duty", says = "Share of the time it runs", least = 0, most = 1, usual = "1.0")
+        @Key(name = "duty", says = "Share of the time it runs", range = "0 to 1", usual = "1.0")
         double duty,
 
-        @Key(
-                name = "pump_w",
-                says = "Electric power of its pump while running",
-                unit = "W",
-                least = 0,
-                most = 1000,
-                usual = "2")
+        @Key(name = "pump_w", says = "Electric power of its pump while running", range = "0 to 1000 W", usual = "2")
         double pumpW,
 
         @Key(
                 name = "warning_share",
                 says = "Share of air over dry biogas above which an hour is warned of",
-                least = 0,
-                most = 1,
+                range = "0 to 1",
                 usual = "0.06")
         double warningShare) {
 

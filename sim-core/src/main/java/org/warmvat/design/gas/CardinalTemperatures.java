@@ -18,28 +18,18 @@ public record CardinalTemperatures(
         @Key(
                 name = "least",
                 says = "Minimum of digestion: at and below it nothing grows",
-                unit = "C",
-                least = -20,
-                most = 120,
+                range = "-20 to 120 C",
                 usual = "8")
         double leastC,
 
         @Key(
                 name = "best",
                 says = "Optimum: digestion is fastest; must be above the mean of least and most",
-                unit = "C",
-                least = -20,
-                most = 120,
+                range = "-20 to 120 C",
                 usual = "38")
         double bestC,
 
-        @Key(
-                name = "most",
-                says = "Maximum: at and above it nothing grows",
-                unit = "C",
-                least = -20,
-                most = 120,
-                usual = "46")
+        @Key(name = "most", says = "Maximum: at and above it nothing grows", range = "-20 to 120 C", usual = "46")
         double mostC) {
 
     /** Refuses temperatures out of order, out of range or with the best in the lower half. */

@@ -21,9 +21,8 @@ public sealed interface Condensate {
      * @param celsius temperature, C
      */
     record Fixed(
-            @Key(name = "fixed_c", says = "Always to this temperature", unit = "C", least = -40, most = 60)
-            double celsius)
-            implements Condensate {
+            @Key(name = "fixed_c", says = "Always to this temperature", range = "-40 to 60 C")
+            double celsius) implements Condensate {
 
         /** Refuses a temperature out of range. */
         public Fixed {

@@ -23,18 +23,14 @@ public record Gas(
         @Key(
                 name = "reference_c",
                 says = "Temperature at which the feedstocks' rates hold",
-                unit = "C",
-                least = -20,
-                most = 120,
+                range = "-20 to 120 C",
                 usual = "35")
         double referenceC,
 
         @Key(
                 name = "methane_fraction",
                 says = "Methane in dry biogas by volume",
-                unit = "Nm3/Nm3",
-                least = 0.3,
-                most = 1,
+                range = "0.3 to 1 Nm3/Nm3",
                 usual = "0.58")
         double methaneFraction,
 
@@ -50,18 +46,14 @@ public record Gas(
         @Key(
                 name = "reaction_heat_kj_per_nm3_methane",
                 says = "Heat set free by digestion per Nm3 of methane",
-                unit = "kJ/Nm3",
-                least = -5000,
-                most = 5000,
+                range = "-5000 to 5000 kJ/Nm3",
                 usual = "0")
         double reactionHeatKJPerNm3Methane,
 
         @Key(
                 name = "heat_capacity_j_m3k",
                 says = "Heat capacity of the leaving gas",
-                unit = "J/m3K",
-                least = 0,
-                most = 5000,
+                range = "0 to 5000 J/m3K",
                 usual = "1440")
         double heatCapacityJPerM3K,
 

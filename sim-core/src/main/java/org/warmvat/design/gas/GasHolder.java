@@ -14,22 +14,16 @@ import org.warmvat.design.keys.Shown;
  * @param pressureKPaOver pressure over the standard atmosphere, kPa
  */
 public record GasHolder(
-        @Key(
-                name = "useful_m3",
-                says = "Volume that can be filled and emptied",
-                unit = "m3",
-                least = 0.001,
-                most = 100000)
+        @Key(name = "useful_m3", says = "Volume that can be filled and emptied", range = "0.001 to 100000 m3")
         double usefulM3,
 
-        @Key(name = "starts_full_share", says = "How full it is at the start", least = 0, most = 1, usual = "0.5")
+        @Key(name = "starts_full_share", says = "How full it is at the start", range = "0 to 1", usual = "0.5")
         double startsFullShare,
 
         @Key(
                 name = "restart_share",
                 says = "Share at which draws begin again after they stopped",
-                least = 0.001,
-                most = 0.999,
+                range = "0.001 to 0.999",
                 usual = "0.05")
         double restartShare,
 
@@ -37,17 +31,14 @@ public record GasHolder(
                 name = "reserve_share",
                 says =
                         "Share kept for the tank's own burner and hygienisation; counts only where one of them burns own gas",
-                least = 0,
-                most = 0.999,
+                range = "0 to 0.999",
                 usual = "0.2")
         double reserveShare,
 
         @Key(
                 name = "pressure_kpa_over",
                 says = "Pressure over the standard atmosphere",
-                unit = "kPa",
-                least = 0,
-                most = 100,
+                range = "0 to 100 kPa",
                 usual = "2")
         double pressureKPaOver) {
 

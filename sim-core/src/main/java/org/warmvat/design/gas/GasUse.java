@@ -22,7 +22,7 @@ public record GasUse(
         @Key(name = "kind", says = "What it is; changes words only")
         Kind kind,
 
-        @Key(name = "kw", says = "Energy of the gas it draws while on", unit = "kW", least = 0.001, most = 1000)
+        @Key(name = "kw", says = "Energy of the gas it draws while on", range = "0.001 to 1000 kW")
         double kw,
 
         @Key Yield yield,
@@ -39,8 +39,7 @@ public record GasUse(
         @Key(
                 name = "months",
                 says = "When it is wanted in the year, by the months' numbers",
-                least = 1,
-                most = 12,
+                range = "1 to 12",
                 entries = 1,
                 usual = "[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]")
         List<Integer> months) {
@@ -70,7 +69,7 @@ public record GasUse(
      * @param efficiency share of the gas's energy that is of use
      */
     public record Whole(
-            @Key(name = "efficiency", says = "Share of the gas's energy that is of use", least = 0.001, most = 1)
+            @Key(name = "efficiency", says = "Share of the gas's energy that is of use", range = "0.001 to 1")
             double efficiency)
             implements Yield {
 
@@ -91,11 +90,10 @@ public record GasUse(
                     name = "heat_share",
                     says =
                             "Of an engine, share that becomes heat of use, instead of efficiency; it does not go to the tank",
-                    least = 0,
-                    most = 1)
+                    range = "0 to 1")
             double heatShare,
 
-            @Key(name = "electric_share", says = "Of an engine, share that becomes electricity", least = 0, most = 1)
+            @Key(name = "electric_share", says = "Of an engine, share that becomes electricity", range = "0 to 1")
             double electricShare)
             implements Yield {
 

@@ -26,12 +26,11 @@ public record BackupCircuit(
                 name = "efficiency",
                 says =
                         "Heat over what is bought: 1 for an element, lower for burners, the coefficient of performance for a heat pump",
-                least = 0.01,
-                most = 6,
+                range = "0.01 to 6",
                 usual = "1.0")
         double efficiency,
 
-        @Key(name = "rated_w", says = "Heat it can give", unit = "W", least = 0, most = 1000000, usual = "500")
+        @Key(name = "rated_w", says = "Heat it can give", range = "0 to 1000000 W", usual = "500")
         double ratedW,
 
         @Key(
@@ -77,15 +76,13 @@ public record BackupCircuit(
     public record Circuit(
             @Key FlowTemperature flow,
 
-            @Key(name = "water_kg", says = "Water in the circuit", unit = "kg", least = 0.1, most = 10000, usual = "8")
+            @Key(name = "water_kg", says = "Water in the circuit", range = "0.1 to 10000 kg", usual = "8")
             double waterKg,
 
             @Key(
                     name = "loss_ua_w_k",
                     says = "Loss of the circuit to outside air or room",
-                    unit = "W/K",
-                    least = 0,
-                    most = 1000,
+                    range = "0 to 1000 W/K",
                     usual = "0.3")
             double lossUaWPerK,
 
@@ -97,9 +94,7 @@ public record BackupCircuit(
             @Key(
                     name = "caking_c",
                     says = "Coil inlet water above which slurry may bake on the coil; such hours are counted",
-                    unit = "C",
-                    least = 20,
-                    most = 150,
+                    range = "20 to 150 C",
                     usual = "55")
             double cakingC)
             implements Through {
@@ -125,27 +120,21 @@ public record BackupCircuit(
             @Key(
                     name = "flow_limit_c",
                     says = "Highest temperature of the circuit's water",
-                    unit = "C",
-                    least = 20,
-                    most = 95,
+                    range = "20 to 95 C",
                     usual = "50")
             double limitC,
 
             @Key(
                     name = "flow_band_k",
                     says = "Band below that limit over which the power falls to nothing",
-                    unit = "K",
-                    least = 0.1,
-                    most = 50,
+                    range = "0.1 to 50 K",
                     usual = "5")
             double bandK,
 
             @Key(
                     name = "overrun_difference_k",
                     says = "After a call the pump runs on until the water is no more than this above the contents",
-                    unit = "K",
-                    least = 0,
-                    most = 50,
+                    range = "0 to 50 K",
                     usual = "2")
             double overrunDifferenceK) {
 

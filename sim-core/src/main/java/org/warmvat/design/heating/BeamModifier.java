@@ -24,17 +24,14 @@ public sealed interface BeamModifier {
             @Key(
                     name = "b0",
                     says = "Incidence modifier of the beam, 1 - b0 (1/cos th - 1)",
-                    least = 0,
-                    most = 1,
+                    range = "0 to 1",
                     usual = "0.14")
             double b0,
 
             @Key(
                     name = "incidence_limit_deg",
                     says = "Angle of incidence past which the beam counts nothing",
-                    unit = "deg",
-                    least = 30,
-                    most = 90,
+                    range = "30 to 90 deg",
                     usual = "85")
             double limitDeg)
             implements BeamModifier, Stated {
@@ -73,10 +70,10 @@ public sealed interface BeamModifier {
      * @param values one for each angle
      */
     record Table(
-            @Key(name = "angles_deg", says = "Angles, rising from 0", unit = "deg", least = 0, most = 90, entries = 2)
+            @Key(name = "angles_deg", says = "Angles, rising from 0", range = "0 to 90 deg", entries = 2)
             List<Double> anglesDeg,
 
-            @Key(name = "values", says = "Modifier at each angle", least = 0, most = 2, entries = 2)
+            @Key(name = "values", says = "Modifier at each angle", range = "0 to 2", entries = 2)
             List<Double> values)
             implements InTable {
 
@@ -99,23 +96,13 @@ public sealed interface BeamModifier {
      * @param tubes how the tubes lie
      */
     record Biaxial(
-            @Key(name = "angles_deg", says = "Angles, rising from 0", unit = "deg", least = 0, most = 90, entries = 2)
+            @Key(name = "angles_deg", says = "Angles, rising from 0", range = "0 to 90 deg", entries = 2)
             List<Double> anglesDeg,
 
-            @Key(
-                    name = "transverse",
-                    says = "Modifier across the tubes at each angle",
-                    least = 0,
-                    most = 2,
-                    entries = 2)
+            @Key(name = "transverse", says = "Modifier across the tubes at each angle", range = "0 to 2", entries = 2)
             List<Double> transverse,
 
-            @Key(
-                    name = "longitudinal",
-                    says = "Modifier along the tubes at each angle",
-                    least = 0,
-                    most = 2,
-                    entries = 2)
+            @Key(name = "longitudinal", says = "Modifier along the tubes at each angle", range = "0 to 2", entries = 2)
             List<Double> longitudinal,
 
             @Key(name = "tubes", says = "How the tubes lie on the collector's plane", usual = "along_slope")

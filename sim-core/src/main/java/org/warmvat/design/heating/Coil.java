@@ -13,33 +13,27 @@ import org.warmvat.design.keys.Ranges;
  * @param foulingM2KPerW fouling resistance, m2 K/W
  */
 public record Coil(
-        @Key(name = "area_m2", says = "Outer area of the coil", unit = "m2", least = 0.001, most = 100)
+        @Key(name = "area_m2", says = "Outer area of the coil", range = "0.001 to 100 m2")
         double areaM2,
 
         @Key(
                 name = "u_w_m2k",
                 says = "Clean heat transfer coefficient while the mixer runs",
-                unit = "W/m2K",
-                least = 1,
-                most = 5000,
+                range = "1 to 5000 W/m2K",
                 usual = "100")
         double uWPerM2K,
 
         @Key(
                 name = "u_still_w_m2k",
                 says = "The same while the mixer stands still",
-                unit = "W/m2K",
-                least = 1,
-                most = 5000,
+                range = "1 to 5000 W/m2K",
                 otherwise = "as u_w_m2k")
         Optional<Double> statedStillWPerM2K,
 
         @Key(
                 name = "fouling_m2k_w",
                 says = "Fouling resistance on the slurry's side",
-                unit = "m2K/W",
-                least = 0,
-                most = 0.1,
+                range = "0 to 0.1 m2K/W",
                 usual = "0.0005")
         double foulingM2KPerW) {
 

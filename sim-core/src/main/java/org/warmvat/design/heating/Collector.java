@@ -23,41 +23,29 @@ public record Collector(
         @Key(
                 name = "area_m2",
                 says = "Collector area, gross or aperture as its data sheet counts it; 0 gives no heat",
-                unit = "m2",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 m2",
                 usual = "2.0")
         double areaM2,
 
         @Key Mounting plane,
 
-        @Key(name = "eta0", says = "Peak efficiency (ISO 9806)", least = 0, most = 1, usual = "0.78")
+        @Key(name = "eta0", says = "Peak efficiency (ISO 9806)", range = "0 to 1", usual = "0.78")
         double eta0,
 
-        @Key(
-                name = "a1_w_m2k",
-                says = "Linear loss coefficient (ISO 9806)",
-                unit = "W/m2K",
-                least = 0,
-                most = 50,
-                usual = "3.6")
+        @Key(name = "a1_w_m2k", says = "Linear loss coefficient (ISO 9806)", range = "0 to 50 W/m2K", usual = "3.6")
         double a1WPerM2K,
 
         @Key(
                 name = "a2_w_m2k2",
                 says = "Quadratic loss coefficient (ISO 9806)",
-                unit = "W/m2K2",
-                least = 0,
-                most = 1,
+                range = "0 to 1 W/m2K2",
                 usual = "0.012")
         double a2WPerM2K2,
 
         @Key(
                 name = "c5_j_m2k",
                 says = "Heat capacity of the collector (ISO 9806)",
-                unit = "J/m2K",
-                least = 0,
-                most = 200000,
+                range = "0 to 200000 J/m2K",
                 usual = "7000")
         double c5JPerM2K,
 
@@ -91,8 +79,7 @@ public record Collector(
                     name = "kd",
                     says =
                             "Incidence modifier of diffuse light, or from_incidence: the beam's modifier averaged over the sky",
-                    least = 0,
-                    most = 1.5,
+                    range = "0 to 1.5",
                     word = "from_incidence",
                     means = FROM_BEAM,
                     otherwise = "0.9 with b0, from_incidence with incidence")

@@ -16,15 +16,13 @@ import org.warmvat.design.season.Minimum;
  * @param graceDays days after a rise of the set-point or a restart on which hours below the minimum are told apart
  */
 public record Control(
-        @Key(name = "setpoint_c", says = "Temperature the contents are held at", unit = "C", least = 5, most = 75)
+        @Key(name = "setpoint_c", says = "Temperature the contents are held at", range = "5 to 75 C")
         double setpointC,
 
         @Key(
                 name = "band_k",
                 says = "Whole width of the thermostat's band: on half of it below the set-point, off half of it above",
-                unit = "K",
-                least = 0.05,
-                most = 20,
+                range = "0.05 to 20 K",
                 usual = "1.0")
         double bandK,
 
@@ -33,9 +31,7 @@ public record Control(
         @Key(
                 name = "electronics_w",
                 says = "Electric power of controls and sensors, always on",
-                unit = "W",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 W",
                 usual = "3")
         double electronicsW,
 
@@ -45,9 +41,7 @@ public record Control(
                 name = "grace_days",
                 says =
                         "Days after a rise of the set-point by more than 1 K, or after a circuit was off, on which hours below the minimum count as warming up",
-                unit = "days",
-                least = 0,
-                most = 90,
+                range = "0 to 90 days",
                 usual = "10")
         int graceDays) {
 
@@ -88,18 +82,14 @@ public record Control(
                     name = "daily_change_notice_k",
                     says =
                             "Days on which the contents stand further than this from 24 h before are counted (common practice, no source)",
-                    unit = "K",
-                    least = 0.01,
-                    most = 20,
+                    range = "0.01 to 20 K",
                     usual = "1")
             double noticeK,
 
             @Key(
                     name = "daily_change_warning_k",
                     says = "The same, the larger change (common practice, no source)",
-                    unit = "K",
-                    least = 0.01,
-                    most = 20,
+                    range = "0.01 to 20 K",
                     usual = "2")
             double warningK) {
 

@@ -18,9 +18,7 @@ public sealed interface HighLimit {
             @Key(
                     name = "limit_above_setpoint_k",
                     says = "How far above the set-point the sun may warm the contents",
-                    unit = "K",
-                    least = 0,
-                    most = 60,
+                    range = "0 to 60 K",
                     usual = "3.5")
             double kelvin)
             implements HighLimit {
@@ -45,9 +43,7 @@ public sealed interface HighLimit {
             @Key(
                     name = "tank_high_limit_c",
                     says = "Contents at which the pump stops, instead of limit_above_setpoint_k",
-                    unit = "C",
-                    least = 0,
-                    most = 100)
+                    range = "0 to 100 C")
             double celsius)
             implements HighLimit {
 

@@ -13,15 +13,13 @@ import org.warmvat.sun.SkyModel;
  * @param skyModel model of diffuse light
  */
 public record Mounting(
-        @Key(name = "tilt_deg", says = "Tilt from level", unit = "deg", least = 0, most = 90, usual = "60")
+        @Key(name = "tilt_deg", says = "Tilt from level", range = "0 to 90 deg", usual = "60")
         double tiltDeg,
 
         @Key(
                 name = "azimuth_deg",
                 says = "Where the collector faces, clockwise from north",
-                unit = "deg",
-                least = -360,
-                most = 360,
+                range = "-360 to 360 deg",
                 otherwise = "towards the equator")
         OptionalDouble azimuthDeg,
 

@@ -17,18 +17,14 @@ public record PumpControl(
         @Key(
                 name = "start_difference_k",
                 says = "Collector above contents at which the pump starts",
-                unit = "K",
-                least = 0,
-                most = 100,
+                range = "0 to 100 K",
                 usual = "8")
         double startDifferenceK,
 
         @Key(
                 name = "stop_difference_k",
                 says = "Collector above contents at which the pump stops",
-                unit = "K",
-                least = 0,
-                most = 100,
+                range = "0 to 100 K",
                 usual = "1.5")
         double stopDifferenceK,
 
@@ -37,9 +33,7 @@ public record PumpControl(
         @Key(
                 name = "restart_below_limit_k",
                 says = "How far below that limit the pump may start again",
-                unit = "K",
-                least = 0.01,
-                most = 50,
+                range = "0.01 to 50 K",
                 usual = "1")
         double restartBelowLimitK,
 
@@ -47,9 +41,7 @@ public record PumpControl(
                 name = "start_bar_c",
                 says =
                         "Collector temperature above which the pump may not start, so that a stagnating collector is not dumped through the coil",
-                unit = "C",
-                least = 20,
-                most = 300,
+                range = "20 to 300 C",
                 usual = "95")
         double startBarC) {
 

@@ -10,10 +10,10 @@ import org.warmvat.design.keys.Ranges;
  * @param pumpW electric power of the pump, W
  */
 public record PumpedLoop(
-        @Key(name = "loop_kg_s", says = "Flow while the pump runs", unit = "kg/s", least = 0.0001, most = 10)
+        @Key(name = "loop_kg_s", says = "Flow while the pump runs", range = "0.0001 to 10 kg/s")
         double flowKgPerS,
 
-        @Key(name = "pump_w", says = "Electric power of the pump", unit = "W", least = 0, most = 5000)
+        @Key(name = "pump_w", says = "Electric power of the pump", range = "0 to 5000 W")
         double pumpW) {
 
     /** Refuses numbers out of range. */

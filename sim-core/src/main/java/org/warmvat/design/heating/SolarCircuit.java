@@ -25,18 +25,14 @@ public record SolarCircuit(
         @Key(
                 name = "stagnation_c",
                 says = "Collector temperature above which an hour counts as stagnation",
-                unit = "C",
-                least = 50,
-                most = 300,
+                range = "50 to 300 C",
                 usual = "110")
         double stagnationC,
 
         @Key(
                 name = "caking_c",
                 says = "Coil inlet water above which slurry may bake on the coil; such hours are counted",
-                unit = "C",
-                least = 20,
-                most = 150,
+                range = "20 to 150 C",
                 usual = "55")
         double cakingC) {
 

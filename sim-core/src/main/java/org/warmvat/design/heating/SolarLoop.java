@@ -18,36 +18,28 @@ public record SolarLoop(
         @Key(
                 name = "loop_fluid_j_kgk",
                 says = "Specific heat of the loop fluid",
-                unit = "J/kgK",
-                least = 1000,
-                most = 5000,
+                range = "1000 to 5000 J/kgK",
                 usual = "3700")
         double fluidJPerKgK,
 
         @Key(
                 name = "loop_freezes_c",
                 says = "Freezing point of the loop fluid; hours below it are counted",
-                unit = "C",
-                least = -80,
-                most = 10,
+                range = "-80 to 10 C",
                 usual = "-20")
         double freezesC,
 
         @Key(
                 name = "loop_capacity_j_k",
                 says = "Heat capacity of fluid and pipes beside the collector",
-                unit = "J/K",
-                least = 0,
-                most = 1e8,
+                range = "0 to 1e8 J/K",
                 usual = "9000")
         double capacityJPerK,
 
         @Key(
                 name = "pipe_ua_w_k",
                 says = "Loss of the loop's pipes to outside air",
-                unit = "W/K",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 W/K",
                 usual = "0.8")
         double pipeUaWPerK) {
 

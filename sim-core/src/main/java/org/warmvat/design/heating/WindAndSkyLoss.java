@@ -14,32 +14,19 @@ import org.warmvat.design.keys.Ranges;
  * @param omitted coefficients of a data sheet that are not computed
  */
 public record WindAndSkyLoss(
-        @Key(
-                name = "a3_j_m3k",
-                says = "Loss that grows with the wind (ISO 9806)",
-                unit = "J/m3K",
-                least = 0,
-                most = 20,
-                usual = "0")
+        @Key(name = "a3_j_m3k", says = "Loss that grows with the wind (ISO 9806)", range = "0 to 20 J/m3K", usual = "0")
         double a3JPerM3K,
 
-        @Key(name = "a4", says = "Exchange with the sky (ISO 9806)", least = 0, most = 1, usual = "0")
+        @Key(name = "a4", says = "Exchange with the sky (ISO 9806)", range = "0 to 1", usual = "0")
         double a4,
 
-        @Key(
-                name = "a6_s_m",
-                says = "Sun taken less with the wind (ISO 9806)",
-                unit = "s/m",
-                least = 0,
-                most = 0.3,
-                usual = "0")
+        @Key(name = "a6_s_m", says = "Sun taken less with the wind (ISO 9806)", range = "0 to 0.3 s/m", usual = "0")
         double a6SPerM,
 
         @Key(
                 name = "exposure_factor",
                 says = "Wind at the collector over the file's wind at 10 m, for a3 and a6",
-                least = 0,
-                most = 1.5,
+                range = "0 to 1.5",
                 usual = "0.5")
         double exposureFactor,
 
@@ -77,18 +64,14 @@ public record WindAndSkyLoss(
                     name = "a7_s_m",
                     says =
                             "Wind in the exchange with the sky (ISO 9806): below 1 % here and not computed, so that only 0 is taken",
-                    unit = "s/m",
-                    least = 0,
-                    most = 0)
+                    range = "0 to 0 s/m")
             Optional<Double> a7SPerM,
 
             @Key(
                     name = "a8_w_m2k4",
                     says =
                             "Loss with the fourth power (ISO 9806): below 1 % here and not computed, so that only 0 is taken",
-                    unit = "W/m2K4",
-                    least = 0,
-                    most = 0)
+                    range = "0 to 0 W/m2K4")
             Optional<Double> a8WPerM2K4) {
 
         /** Refuses anything but 0. */

@@ -232,8 +232,9 @@ public final class Block {
             return Optional.empty();
         }
         Key about = slot.key().orElseThrow();
+        Bounds bounds = slot.bounds();
         double number = held.doubleValue();
-        boolean within = number >= slot.held(about.least()) && number <= slot.held(about.most());
+        boolean within = number >= slot.held(bounds.least()) && number <= slot.held(bounds.most());
         return within || number == about.means()
                 ? Optional.empty()
                 : Optional.of(Shown.number(slot.written(number)) + ", expected " + slot.expected());

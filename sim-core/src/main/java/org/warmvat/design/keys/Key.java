@@ -23,14 +23,8 @@ public @interface Key {
     /** What it is and why it matters, one sentence without a full stop. */
     String says() default "";
 
-    /** Its unit as printed in messages; empty for none. */
-    String unit() default "";
-
-    /** Least allowed number, in the file's unit; NaN for no bound. */
-    double least() default Double.NaN;
-
-    /** Most allowed number, in the file's unit; NaN for no bound. */
-    double most() default Double.NaN;
+    /** What a number may be, in the file's unit, and that unit, as messages say it: {@code 0 to 1000 m2}; empty for what is no number. */
+    String range() default "";
 
     /** The record holds the file's number divided by this: 1000 for millimetres held in metres. */
     double per() default 1;

@@ -64,7 +64,7 @@ final class Made {
     /** A value as a file would write it, which passes where none was given or a wrong one. */
     static Object placeholder(Slot slot) {
         if (slot.real() || slot.whole()) {
-            return slot.key().orElseThrow().most();
+            return slot.bounds().most();
         }
         if (slot.type().isEnum()) {
             return Slot.word(slot.type().getEnumConstants()[0]);

@@ -278,8 +278,7 @@ public final class Numbers {
             if (!slot.real() && !slot.whole() && !slot.aboutNumber()) {
                 throw new Refused.NoNumber(path, "is no number, expected the path of one");
             }
-            Key key = slot.key().orElseThrow();
-            return new Bounds(key.least(), key.most(), slot.whole());
+            return slot.bounds();
         } catch (Refused refused) {
             throw refused;
         } catch (IllegalArgumentException noPath) {

@@ -235,7 +235,7 @@ public final class Reader {
         }
         boolean block = stated instanceof Map && !slot.choice() && !slot.aboutNumber();
         if (!block) {
-            tell(path, Flow.words(stated) + (key.unit().isEmpty() ? "" : " " + key.unit()));
+            tell(path, Flow.words(stated) + (slot.unit().isEmpty() ? "" : " " + slot.unit()));
         }
         return held(slot, block ? Map.of() : stated, path, given);
     }

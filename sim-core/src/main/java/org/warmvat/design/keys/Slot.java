@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
  */
 public final class Slot {
 
+    private static final int RANGE_PARTS = 4;
+
     private final RecordComponent component;
     private final Optional<Key> key;
     private final Class<?> holder;
@@ -25,6 +27,8 @@ public final class Slot {
     private final String name;
     private final boolean choice;
     private final Optional<Object> usual;
+    private final Optional<Bounds> bounds;
+    private final String unit;
     private final Map<String, Object> usualBlock;
     // these ask other records, which may ask back: worked out when first needed
     private volatile List<Block> variants;
@@ -42,6 +46,12 @@ public final class Slot {
         String stated = key.map(Key::usual).orElse("");
         this.usual = stated.isEmpty() ? Optional.empty() : Optional.of(Flow.parse(stated));
         this.usualBlock = Flow.block(stated);
+        // least, "to", most, unit
+        List<String> range = List.of(key.map(Key::range).orElse("").split(" ", RANGE_PARTS));
+        this.bounds = range.size() < RANGE_PARTS - 1
+                ? Optional.empty()
+                : Optional.of(new Bounds(Double.parseDouble(range.get(0)), Double.parseDouble(range.get(2)), whole()));
+        this.unit = range.size() < RANGE_PARTS ? "" : range.get(RANGE_PARTS - 1);
     }
 
     static Slot of(RecordComponent component) {
@@ -202,12 +212,20 @@ public final class Slot {
         return ((Enum<?>) constant).name().toLowerCase(Locale.ROOT);
     }
 
+    /** What a number may be by its key alone, in the file's unit. */
+    public Bounds bounds() {
+        return bounds.orElseThrow();
+    }
+
+    /** Unit of a number as printed in messages; empty for none. */
+    public String unit() {
+        return unit;
+    }
+
     /** What is allowed for a number, as in {@code a number, 0 to 1000 m2}. */
     String expected() {
-        Key about = key.orElseThrow();
-        String unit = about.unit().isEmpty() ? "" : " " + about.unit();
-        return (whole() ? "a whole number, " : "a number, ") + Shown.number(about.least()) + " to "
-                + Shown.number(about.most()) + unit;
+        return (whole() ? "a whole number, " : "a number, ") + Shown.number(bounds().least()) + " to "
+                + Shown.number(bounds().most()) + (unit.isEmpty() ? "" : " " + unit);
     }
 
     /** A number of the file as the record holds it. */

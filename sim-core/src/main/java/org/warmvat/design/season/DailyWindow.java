@@ -18,7 +18,7 @@ public record DailyWindow(
                 form = "a time such as \"08:00\"")
         double startSecondOfDay,
 
-        @Key(name = "hours", says = "Length", unit = "h", least = 0.001, most = 24, times = 3600)
+        @Key(name = "hours", says = "Length", range = "0.001 to 24 h", times = 3600)
         double durationS) {
 
     /** Seconds in a day. */

@@ -19,9 +19,7 @@ public sealed interface Minimum {
                     name = "floor_below_setpoint_k",
                     also = "minimum_below_setpoint_k",
                     says = "How far below the set-point an hour is short",
-                    unit = "K",
-                    least = 0,
-                    most = 60,
+                    range = "0 to 60 K",
                     usual = "2.0")
             double kelvin)
             implements Minimum {
@@ -47,9 +45,7 @@ public sealed interface Minimum {
                     name = "floor_c",
                     also = "minimum_c",
                     says = "Minimum temperature, below which an hour is short, instead of minimum_below_setpoint_k",
-                    unit = "C",
-                    least = -10,
-                    most = 75)
+                    range = "-10 to 75 C")
             double celsius)
             implements Minimum {
 

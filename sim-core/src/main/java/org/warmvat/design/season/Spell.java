@@ -44,21 +44,14 @@ public record Spell(
                 name = "ramp_days",
                 says =
                         "Days over which feed factor and set-point run in a straight line from what held before, by steps at midnight",
-                unit = "days",
-                least = 0,
-                most = 365,
+                range = "0 to 365 days",
                 usual = "0")
         int rampDays,
 
         @Key HeldAt control,
         @Key Fed feed,
 
-        @Key(
-                name = "mixer_minutes_per_hour",
-                says = "Minutes the mixer runs in each hour",
-                unit = "min/h",
-                least = 0,
-                most = 60)
+        @Key(name = "mixer_minutes_per_hour", says = "Minutes the mixer runs in each hour", range = "0 to 60 min/h")
         OptionalDouble mixerMinutesPerHour,
 
         @Key Runs circuits) {
@@ -110,10 +103,10 @@ public record Spell(
      * @param minimum temperature below which an hour is short
      */
     public record HeldAt(
-            @Key(name = "setpoint_c", says = "Temperature the contents are held at", unit = "C", least = 5, most = 75)
+            @Key(name = "setpoint_c", says = "Temperature the contents are held at", range = "5 to 75 C")
             OptionalDouble setpointC,
 
-            @Key(name = "band_k", says = "Whole width of the thermostat's band", unit = "K", least = 0.05, most = 20)
+            @Key(name = "band_k", says = "Whole width of the thermostat's band", range = "0.05 to 20 K")
             OptionalDouble bandK,
 
             @Key Optional<Minimum> minimum) {
@@ -131,14 +124,13 @@ public record Spell(
      * @param feedstocks factors of single feedstocks by name, on top
      */
     public record Fed(
-            @Key(name = "feed_factor", says = "Times every feedstock and the dilution water", least = 0, most = 3)
+            @Key(name = "feed_factor", says = "Times every feedstock and the dilution water", range = "0 to 3")
             OptionalDouble factor,
 
             @Key(
                     name = "feedstocks",
                     says = "Times single feedstocks by name, on top of feed_factor",
-                    least = 0,
-                    most = 3,
+                    range = "0 to 3",
                     usual = "{}",
                     quiet = true)
             Map<String, Double> feedstocks) {

@@ -11,13 +11,13 @@ import org.warmvat.design.keys.Ranges;
  * @param cloudFraction cloud cover
  */
 public record AssumedWeather(
-        @Key(name = "wind_m_s", says = "Wind at 10 m", unit = "m/s", least = 0, most = 30, usual = "3")
+        @Key(name = "wind_m_s", says = "Wind at 10 m", range = "0 to 30 m/s", usual = "3")
         double windMPerS,
 
-        @Key(name = "relative_humidity", says = "Relative humidity", least = 0.01, most = 1, usual = "0.75")
+        @Key(name = "relative_humidity", says = "Relative humidity", range = "0.01 to 1", usual = "0.75")
         double relativeHumidityFraction,
 
-        @Key(name = "cloud_fraction", says = "Cloud cover", least = 0, most = 1, usual = "0.5")
+        @Key(name = "cloud_fraction", says = "Cloud cover", range = "0 to 1", usual = "0.5")
         double cloudFraction) {
 
     /** Refuses numbers out of range. */

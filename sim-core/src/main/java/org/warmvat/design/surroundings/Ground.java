@@ -19,26 +19,21 @@ public record Ground(
         @Key(
                 name = "diffusivity_m2_day",
                 says = "Thermal diffusivity of the ground",
-                unit = "m2/day",
-                least = 0.005,
-                most = 0.5,
+                range = "0.005 to 0.5 m2/day",
                 usual = "0.05")
         double diffusivityM2PerDay,
 
         @Key(
                 name = "depth_m",
                 says = "Depth whose temperature counts for base, feed and water",
-                unit = "m",
-                least = 0,
-                most = 10,
+                range = "0 to 10 m",
                 usual = "0.5")
         double depthM,
 
         @Key(
                 name = "reflectance",
                 says = "Share of sunlight the ground throws back; snow is far brighter",
-                least = 0,
-                most = 1,
+                range = "0 to 1",
                 usual = "0.2")
         double reflectance) {
 

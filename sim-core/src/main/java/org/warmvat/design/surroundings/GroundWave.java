@@ -11,18 +11,13 @@ import org.warmvat.design.keys.Ranges;
  * @param coldestDay day of the coldest point, days after 1 January 0:00
  */
 public record GroundWave(
-        @Key(name = "mean_c", says = "Mean of the ground's yearly wave", unit = "C", least = -30, most = 40)
+        @Key(name = "mean_c", says = "Mean of the ground's yearly wave", range = "-30 to 40 C")
         double meanC,
 
-        @Key(name = "amplitude_k", says = "Amplitude of that wave at the surface", unit = "K", least = 0, most = 50)
+        @Key(name = "amplitude_k", says = "Amplitude of that wave at the surface", range = "0 to 50 K")
         double amplitudeK,
 
-        @Key(
-                name = "coldest_day",
-                says = "Day of its coldest point, counted from 1 January",
-                unit = "day",
-                least = 0,
-                most = 366)
+        @Key(name = "coldest_day", says = "Day of its coldest point, counted from 1 January", range = "0 to 366 day")
         double coldestDay) {
 
     /** Refuses numbers out of range. */

@@ -10,20 +10,10 @@ import org.warmvat.design.keys.Ranges;
  * @param elevationDeg above the level, degrees
  */
 public record HorizonPoint(
-        @Key(
-                name = "azimuth_deg",
-                says = "Direction, clockwise from north; 360 is 0",
-                unit = "deg",
-                least = 0,
-                most = 360)
+        @Key(name = "azimuth_deg", says = "Direction, clockwise from north; 360 is 0", range = "0 to 360 deg")
         double azimuthDeg,
 
-        @Key(
-                name = "elevation_deg",
-                says = "Height of the line above the level there",
-                unit = "deg",
-                least = 0,
-                most = 89.9)
+        @Key(name = "elevation_deg", says = "Height of the line above the level there", range = "0 to 89.9 deg")
         double elevationDeg) {
 
     /** Refuses angles out of range. */

@@ -31,16 +31,14 @@ public sealed interface Place {
             @Key(
                     name = "exposure_factor",
                     says = "Wind at the tank over the file's wind at 10 m",
-                    least = 0,
-                    most = 1.5,
+                    range = "0 to 1.5",
                     otherwise = "by place: open 0.7, sheltered 0.4, under_roof 0.25")
             Optional<Double> statedWindFactor,
 
             @Key(
                     name = "floor_exposure_factor_most",
                     says = "Most the exposure factor may be under a base on legs",
-                    least = 0,
-                    most = 1.5,
+                    range = "0 to 1.5",
                     usual = "0.4")
             double floorWindFactorMost)
             implements Place {
@@ -80,9 +78,7 @@ public sealed interface Place {
             @Key(
                     name = "room_c",
                     says = "Temperature of the room of a tank indoors, which needs it",
-                    unit = "C",
-                    least = -30,
-                    most = 50)
+                    range = "-30 to 50 C")
             double roomC)
             implements Place {
 

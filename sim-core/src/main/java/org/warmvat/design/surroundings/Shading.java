@@ -24,8 +24,7 @@ public record Shading(
                 name = "shade_by_month",
                 says =
                         "Share of the sun that trees take away in each month, twelve values from January; half of it is taken from the sky's light (a convention)",
-                least = 0,
-                most = 1,
+                range = "0 to 1",
                 usual = "[]")
         List<Double> shadeByMonth) {
 
@@ -84,8 +83,7 @@ public record Shading(
             @Key(
                     name = "shade_by_month",
                     says = "Share of the sun that trees take away from the collector in each month",
-                    least = 0,
-                    most = 1,
+                    range = "0 to 1",
                     otherwise = "that of surroundings")
             Optional<List<Double>> shadeByMonth) {
 

@@ -27,18 +27,14 @@ public record Shelter(
         @Key(
                 name = "ground_resistance_m2k_w",
                 says = "Resistance between its air and the ground",
-                unit = "m2K/W",
-                least = 0.01,
-                most = 20,
+                range = "0.01 to 20 m2K/W",
                 usual = "0.5")
         double groundResistanceM2KPerW,
 
         @Key(
                 name = "mass_kj_k",
                 says = "Heat stored in its floor and furniture beside the air",
-                unit = "kJ/K",
-                least = 0,
-                most = 1000000,
+                range = "0 to 1000000 kJ/K",
                 otherwise = "40 x floor_area_m2")
         Optional<Double> statedMassKJPerK) {
 
@@ -68,13 +64,13 @@ public record Shelter(
      * @param volumeM3 air inside, m3
      */
     public record Size(
-            @Key(name = "floor_area_m2", says = "Ground it covers", unit = "m2", least = 0.5, most = 10000)
+            @Key(name = "floor_area_m2", says = "Ground it covers", range = "0.5 to 10000 m2")
             double floorAreaM2,
 
-            @Key(name = "cover_area_m2", says = "Walls and roof", unit = "m2", least = 0.5, most = 50000)
+            @Key(name = "cover_area_m2", says = "Walls and roof", range = "0.5 to 50000 m2")
             double coverAreaM2,
 
-            @Key(name = "volume_m3", says = "Air inside", unit = "m3", least = 0.5, most = 100000)
+            @Key(name = "volume_m3", says = "Air inside", range = "0.5 to 100000 m3")
             double volumeM3) {
 
         /** Refuses numbers out of range. */
@@ -94,25 +90,21 @@ public record Shelter(
             @Key(
                     name = "cover_u_w_m2k",
                     says = "Conductance of the cover",
-                    unit = "W/m2K",
-                    least = 0.05,
-                    most = 20,
+                    range = "0.05 to 20 W/m2K",
                     otherwise = "by kind: polytunnel_single 6.5, polytunnel_double 4, timber 2.5, insulated 0.5")
             OptionalDouble statedUWPerM2K,
 
             @Key(
                     name = "sun_transmittance",
                     says = "Share of the sun let in",
-                    least = 0,
-                    most = 1,
+                    range = "0 to 1",
                     otherwise = "by kind: polytunnels 0.75, others 0")
             OptionalDouble statedSunTransmittance,
 
             @Key(
                     name = "cover_absorptance",
                     says = "Share of the sun the cover takes up; with sun_transmittance at most 1",
-                    least = 0,
-                    most = 1,
+                    range = "0 to 1",
                     otherwise = "by kind: polytunnels 0, others 0.6")
             OptionalDouble statedAbsorptance) {
 
@@ -164,38 +156,27 @@ public record Shelter(
      * @param openedChangesPerH when wide open, 5 K above that, 1/h
      */
     public record Airing(
-            @Key(
-                    name = "air_changes_per_h",
-                    says = "Air changes in still air",
-                    unit = "1/h",
-                    least = 0,
-                    most = 200,
-                    usual = "1.0")
+            @Key(name = "air_changes_per_h", says = "Air changes in still air", range = "0 to 200 1/h", usual = "1.0")
             double changesPerH,
 
             @Key(
                     name = "air_changes_per_h_per_m_s",
                     says = "More air changes for each m/s of wind at the shelter",
-                    unit = "1/h per m/s",
-                    least = 0,
-                    most = 20,
+                    range = "0 to 20 1/h per m/s",
                     usual = "0.2")
             double changesPerHPerMPerS,
 
             @Key(
                     name = "exposure_factor",
                     says = "Wind at the shelter over the file's wind at 10 m",
-                    least = 0,
-                    most = 1.5,
+                    range = "0 to 1.5",
                     usual = "0.4")
             double exposureFactor,
 
             @Key(
                     name = "opened_above_c",
                     says = "Air inside above which it is opened, more and more over 5 K; none for never",
-                    unit = "C",
-                    least = -20,
-                    most = 100,
+                    range = "-20 to 100 C",
                     word = "none",
                     means = Double.POSITIVE_INFINITY,
                     otherwise = "by kind: polytunnels 30, others none")
@@ -204,9 +185,7 @@ public record Shelter(
             @Key(
                     name = "opened_air_changes_per_h",
                     says = "Air changes when it is wide open",
-                    unit = "1/h",
-                    least = 0,
-                    most = 500,
+                    range = "0 to 500 1/h",
                     usual = "20")
             double openedChangesPerH) {
 

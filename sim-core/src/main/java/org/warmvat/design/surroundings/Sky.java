@@ -14,26 +14,21 @@ public record Sky(
         @Key(
                 name = "beam_from_elevation_deg",
                 says = "A sun lower than this gives no beam on any plane",
-                unit = "deg",
-                least = 0,
-                most = 10,
+                range = "0 to 10 deg",
                 usual = "1")
         double beamFromElevationDeg,
 
         @Key(
                 name = "cloud_factor",
                 says = "How far full cloud closes the gap between the clear sky's emissivity and 1",
-                least = 0,
-                most = 1,
+                range = "0 to 1",
                 usual = "0.8")
         double cloudFactor,
 
         @Key(
                 name = "refraction_air_c",
                 says = "Air temperature taken for refraction of sunlight",
-                unit = "C",
-                least = -40,
-                most = 40,
+                range = "-40 to 40 C",
                 usual = "10")
         double refractionAirC) {
 

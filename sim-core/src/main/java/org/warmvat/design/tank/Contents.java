@@ -14,39 +14,27 @@ import org.warmvat.design.keys.Ranges;
  * @param conductivityWPerMK conductivity of the still slurry in a pipe that sticks out, W/(m K)
  */
 public record Contents(
-        @Key(
-                name = "density_kg_m3",
-                says = "Density of the slurry",
-                unit = "kg/m3",
-                least = 900,
-                most = 1300,
-                usual = "1010")
+        @Key(name = "density_kg_m3", says = "Density of the slurry", range = "900 to 1300 kg/m3", usual = "1010")
         double densityKgPerM3,
 
         @Key(
                 name = "total_solids",
                 says = "Total solids of the slurry in the tank",
-                unit = "kg/kg",
-                least = 0,
-                most = 0.5,
+                range = "0 to 0.5 kg/kg",
                 otherwise = "the feed's solids less the volatile solids digested at steady state and set-point")
         Optional<Double> totalSolidsFraction,
 
         @Key(
                 name = "solids_j_kgk",
                 says = "Specific heat of dry solids; that of water is 4186 J/kgK",
-                unit = "J/kgK",
-                least = 500,
-                most = 4186,
+                range = "500 to 4186 J/kgK",
                 usual = "1600")
         double solidsJPerKgK,
 
         @Key(
                 name = "conductivity_w_mk",
                 says = "Conductivity of still slurry in a pipe that sticks out",
-                unit = "W/mK",
-                least = 0.1,
-                most = 5,
+                range = "0.1 to 5 W/mK",
                 usual = "0.6")
         double conductivityWPerMK) {
 

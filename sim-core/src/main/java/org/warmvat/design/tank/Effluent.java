@@ -12,9 +12,7 @@ public record Effluent(
         @Key(
                 name = "separator_wh_per_kg",
                 says = "Electricity of a fibre separator per kg of effluent, drawn evenly with the feed",
-                unit = "Wh/kg",
-                least = 0,
-                most = 1000,
+                range = "0 to 1000 Wh/kg",
                 usual = "0")
         double separatorWhPerKg) {
 

@@ -17,26 +17,21 @@ public record Mixer(
         @Key(
                 name = "drive_efficiency",
                 says = "Shaft power over electric power of motor and gear",
-                least = 0.001,
-                most = 1,
+                range = "0.001 to 1",
                 usual = "0.2")
         double driveEfficiency,
 
         @Key(
                 name = "idle_w",
                 says = "Electric power drawn beside it while the mixer runs",
-                unit = "W",
-                least = 0,
-                most = 10000,
+                range = "0 to 10000 W",
                 usual = "6")
         double idleW,
 
         @Key(
                 name = "minutes_per_hour",
                 says = "Minutes it runs from the start of each hour",
-                unit = "min/h",
-                least = 0,
-                most = 60,
+                range = "0 to 60 min/h",
                 usual = "60")
         double minutesPerHour) {
 
@@ -72,13 +67,11 @@ public record Mixer(
             @Key(
                     name = "revolutions_per_hour",
                     says = "Speed of the paddle while it runs",
-                    unit = "1/h",
-                    least = 0,
-                    most = 100000,
+                    range = "0 to 100000 1/h",
                     usual = "4")
             double revolutionsPerHour,
 
-            @Key(name = "torque_nm", says = "Torque at the shaft", unit = "N m", least = 0, most = 100000, usual = "60")
+            @Key(name = "torque_nm", says = "Torque at the shaft", range = "0 to 100000 N m", usual = "60")
             double torqueNm)
             implements Shaft {
 
@@ -102,9 +95,7 @@ public record Mixer(
             @Key(
                     name = "shaft_w",
                     says = "Power at the shaft, instead of speed and torque; it becomes heat of the contents",
-                    unit = "W",
-                    least = 0,
-                    most = 100000)
+                    range = "0 to 100000 W")
             double powerW)
             implements Shaft {
 

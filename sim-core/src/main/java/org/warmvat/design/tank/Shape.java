@@ -23,9 +23,7 @@ public sealed interface Shape {
             @Key(
                     name = "inner_diameter_m",
                     says = "Inner diameter of an upright cylinder, which needs it",
-                    unit = "m",
-                    least = 0.2,
-                    most = 20)
+                    range = "0.2 to 20 m")
             double innerDiameterM)
             implements Shape {
 
@@ -54,29 +52,17 @@ public sealed interface Shape {
      */
     @Word("box")
     record Box(
-            @Key(
-                    name = "inner_length_m",
-                    says = "Inner length of a box, which needs it",
-                    unit = "m",
-                    least = 0.2,
-                    most = 20)
+            @Key(name = "inner_length_m", says = "Inner length of a box, which needs it", range = "0.2 to 20 m")
             double innerLengthM,
 
-            @Key(
-                    name = "inner_width_m",
-                    says = "Inner width of a box, which needs it",
-                    unit = "m",
-                    least = 0.2,
-                    most = 20)
+            @Key(name = "inner_width_m", says = "Inner width of a box, which needs it", range = "0.2 to 20 m")
             double innerWidthM,
 
             @Key(
                     name = "box_azimuth_deg",
                     says =
                             "By how much the four walls of a box are turned clockwise from facing north, east, south and west",
-                    unit = "deg",
-                    least = -360,
-                    most = 360,
+                    range = "-360 to 360 deg",
                     usual = "0")
             double azimuthDeg)
             implements Shape {

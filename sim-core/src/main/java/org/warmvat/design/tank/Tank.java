@@ -18,15 +18,13 @@ public record Tank(
         @Key(name = "shape", says = "Inner shape", usual = "upright_cylinder")
         Shape shape,
 
-        @Key(name = "liquid_depth_m", says = "Depth of the contents", unit = "m", least = 0.1, most = 20)
+        @Key(name = "liquid_depth_m", says = "Depth of the contents", range = "0.1 to 20 m")
         double liquidDepthM,
 
         @Key(
                 name = "headspace_height_m",
                 says = "Height of the gas space between contents and lid",
-                unit = "m",
-                least = 0.01,
-                most = 10,
+                range = "0.01 to 10 m",
                 usual = "0.25")
         double headspaceHeightM,
 

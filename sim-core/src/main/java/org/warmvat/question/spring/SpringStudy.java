@@ -199,7 +199,9 @@ public final class SpringStudy {
             }
             double heat = account.soFar(SolarPart.HEAT) + account.soFar(BackupPart.HEAT);
             double bought = account.soFar(BackupPart.BOUGHT);
-            double setpointC = season.on(SeasonTable.dayOf(file.start().plusHours(hour.hour()).toLocalDate())).setpointC();
+            double setpointC = season.on(SeasonTable.dayOf(
+                            file.start().plusHours(hour.hour()).toLocalDate()))
+                    .setpointC();
             if (slurryC >= setpointC) {
                 double share = beforeC >= setpointC ? 0 : (setpointC - beforeC) / (slurryC - beforeC);
                 days = OptionalDouble.of((hour.hour() - first + share) / DAY_H);

@@ -30,8 +30,7 @@ public record Ends(double least, double most) {
 
     private static void collect(Slot slot, String path, Object value, Map<String, Ends> all) {
         if (value instanceof Number && !slot.text()) {
-            Key key = slot.key().orElseThrow();
-            all.put(path, new Ends(key.least(), key.most()));
+            all.put(path, new Ends(slot.bounds().least(), slot.bounds().most()));
         } else if (value instanceof List<?> list) {
             for (int i = 0; i < list.size(); i++) {
                 collect(slot, KeyPath.entry(path, i), list.get(i), all);

@@ -107,7 +107,9 @@ public final class SpringAnswer {
     }
 
     private static double setpointC(Design design, SpringStudy.Start start) {
-        return design.season().on(SeasonTable.dayOf(start.date().atYear(NO_LEAP_YEAR))).setpointC();
+        return design.season()
+                .on(SeasonTable.dayOf(start.date().atYear(NO_LEAP_YEAR)))
+                .setpointC();
     }
 
     private static Columns<SpringStudy.Start> columns(boolean useful) {
