@@ -119,7 +119,8 @@ public record DailySchedule(List<Span> spans) {
 
     /** Whether it never closes. */
     public boolean isContinuous() {
-        return openSecondsPerDay() >= DailyWindow.DAY_S;
+        // spans neither touch nor overlap: only one alone fills the day
+        return spans.get(0).lengthS() >= DailyWindow.DAY_S;
     }
 
     /** Open time of a day, s. */
