@@ -127,8 +127,7 @@ public final class HolderStudy {
         for (int i = 0; i < CURVE; i++) {
             volumes.add(ALLOWED.nearest(around * (CURVE_FROM + i * (CURVE_TO - CURVE_FROM) / (CURVE - 1))));
         }
-        Year at =
-                smallest.isPresent() ? year(smallest.getAsDouble()) : year(Math.max(mostM3, own.usefulM3()));
+        Year at = smallest.isPresent() ? year(smallest.getAsDouble()) : year(Math.max(mostM3, own.usefulM3()));
         return new Result(share, smallest, at, asDesigned, daysGasM3, parallel.map(volumes, this::year));
     }
 
