@@ -68,7 +68,7 @@ public record Grounds(
         asked.given().ifPresent(design -> ofDesign(design, asked.weathers(), assumed));
         for (Weather weather : asked.weathers()) {
             assumed.addAll(taken(asked, weather).assumptions());
-            SunCheck.sentence(weather).ifPresent(assumed::add);
+            assumed.add(SunCheck.sentence(weather));
             Doubts.of(weather).stream()
                     .map(Doubt::sentence)
                     .forEach(sentence -> warnings.add(new Warning("weather", sentence, 1, 0)));

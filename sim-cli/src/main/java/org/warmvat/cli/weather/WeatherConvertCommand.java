@@ -63,7 +63,7 @@ final class WeatherConvertCommand implements Callable<Integer> {
         Weather weather = new Weather(utcOffsetH.map(stamped::onClock).orElse(stamped));
         options.write(WarmvatCsvText.of(weather.table(), "converted from " + file.getFileName()));
         weather.table().notes().forEach(options::tell);
-        SunCheck.sentence(weather).ifPresent(options::tell);
+        options.tell(SunCheck.sentence(weather));
         Doubts.of(weather).stream().map(Doubt::sentence).forEach(options::tell);
         return ExitCode.DONE.number();
     }

@@ -133,6 +133,7 @@ class WeatherCommandTest {
                 # utc_offset_h: 1
                 # stamp: hour_end
                 # origin: converted from service.csv
+                # note: 1 missing values of air_c were filled by straight lines; the longest gap was 1 h.
                 time,air_c,relative_humidity,wind_m_s,global_w_m2
                 2025-06-01T10:00,17.4,0.62,3.1,560
                 2025-06-01T11:00,18.3,0.58,3.4,660
@@ -162,6 +163,8 @@ class WeatherCommandTest {
                 # utc_offset_h: 12
                 # stamp: hour_end
                 # origin: converted from fixed.txt
+                # note: The weather is a typical year whose months come from different years: it was laid onto 2025.
+                # note: 1 missing values of dew_point_c were filled by straight lines; the longest gap was 1 h.
                 time,air_c,dew_point_c,pressure_hpa,global_w_m2,cloud_fraction
                 2025-01-31T23:00,15.1,11.8,1008.2,0,0.75
                 2025-02-01T00:00,14.8,11.7,1008,0,0.875

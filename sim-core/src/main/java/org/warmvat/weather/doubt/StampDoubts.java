@@ -156,7 +156,7 @@ final class StampDoubts {
         }
     }
 
-    /** By how much the middle of the light lies after the middle of the light outside the air; 0 where there is none. */
+    /** By how much the middle of the light lies after the middle of the light outside the air; NaN where there is none. */
     static double minutesAfterTheSun(Doubts.Span span) {
         double light = 0;
         double lightTimes = 0;
@@ -173,7 +173,7 @@ final class StampDoubts {
             open += above;
             openTimes += above * time;
         }
-        return light > 0 && open > 0 ? 60 * (lightTimes / light - openTimes / open) : 0;
+        return light > 0 && open > 0 ? 60 * (lightTimes / light - openTimes / open) : Double.NaN;
     }
 
     /** What would move the hours by so many half hours: another stamp where there is one, else another clock. */

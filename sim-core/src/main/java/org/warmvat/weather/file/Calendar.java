@@ -1,6 +1,7 @@
 package org.warmvat.weather.file;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +21,7 @@ final class Calendar {
 
     private static final int TYPICAL_MOST_ROWS = 8784;
     private static final int MOST_OFFSET_H = 14;
+    private static final MonthDay LEAP_DAY = MonthDay.of(2, 29);
 
     private RawRows rows;
     private final Stamp stamp;
@@ -131,7 +133,7 @@ final class Calendar {
                 year = HourlyTable.TYPICAL_YEAR + 1;
             }
             month = day.getMonthValue();
-            if (month == 2 && day.getDayOfMonth() == 29) {
+            if (MonthDay.from(day).equals(LEAP_DAY)) {
                 starts[i] = Long.MIN_VALUE;
                 dropped++;
             } else {
@@ -194,12 +196,20 @@ final class Calendar {
                     rows.line(row),
                     String.format(
                             Locale.ROOT,
-                            "%s comes after a gap of %d hours, expected rows for every hour (up to %d missing ones are"
-                                    + " filled; more by --fill-holes HOURS)",
+                            "%s comes after a gap of %d hours, expected rows for every hour (%s)",
                             found,
                             step / 60 - 1,
-                            longestGapH));
+                            isLeapDay(before + 60, start - 60)
+                                    ? "29 February is left out: ask the service for leap days, or fill it by --fill-holes 24"
+                                    : "up to " + longestGapH + " missing ones are filled; more by --fill-holes HOURS"));
         }
+    }
+
+    /** Whether hours from one to another are a day that holds 29 February, as many of it as the clocks allow. */
+    private static boolean isLeapDay(long first, long last) {
+        return last - first == RowTime.MINUTES_PER_DAY - 60
+                && (MonthDay.from(day(first)).equals(LEAP_DAY)
+                        || MonthDay.from(day(last)).equals(LEAP_DAY));
     }
 
     private static LocalDate day(long minutes) {

@@ -196,7 +196,8 @@ final class GapFilling {
         }
         faults.add(
                 rows.line(placed.rowOfHour()[first]),
-                quantity.key() + " is missing for " + gap + " hours from here, expected gaps of at most "
+                quantity.key() + " is missing for " + gap + " hours from "
+                        + RowTime.text(placed.startMinute() + 60L * hour) + ", expected gaps of at most "
                         + Math.max(Calendar.LONGEST_GAP_H, fillHolesH)
                         + " hours (longer ones are filled by --fill-holes HOURS)");
     }

@@ -30,7 +30,6 @@ final class JoinedRows {
                     faults.add(quantity.key() + " is taken from two files, expected one");
                 }
             }
-            requireOrder(part, faults);
             first = Math.max(first, part.stampMinute(0));
             last = Math.min(last, part.stampMinute(part.size() - 1));
         }
@@ -42,17 +41,17 @@ final class JoinedRows {
         return merged(parts, quantities, first, last);
     }
 
-    private static void requireOrder(RawRows part, FileFaults faults) throws WeatherRefused {
+    /** Refuses a file whose rows do not follow each other in time. */
+    static void requireOrder(RawRows part, FileFaults faults) throws WeatherRefused {
         if (part.size() == 0) {
-            faults.add("a file that is to be joined has no rows of weather");
+            faults.add("has no rows of weather");
             faults.refuseIfAny();
         }
         for (int row = 1; row < part.size(); row++) {
             if (part.stampMinute(row) <= part.stampMinute(row - 1)) {
                 faults.add(
                         part.line(row),
-                        "of the file or of one beside it: time " + RowTime.text(part.stampMinute(row))
-                                + " does not follow the row before");
+                        "time " + RowTime.text(part.stampMinute(row)) + " does not follow the row before");
                 faults.refuseIfAny();
             }
         }

@@ -12,7 +12,7 @@ public final class WarmvatCsvText {
     private WarmvatCsvText() {}
 
     /**
-     * The text of the file.
+     * The text of the file, with a note on each thing that was filled or changed.
      *
      * @param table the hours
      * @param origin one line on where they come from
@@ -28,6 +28,7 @@ public final class WarmvatCsvText {
         line(text, "utc_offset_h", plain(site.utcOffsetH()));
         line(text, "stamp", table.stamp().key());
         line(text, "origin", oneLine(origin));
+        table.notes().forEach(note -> line(text, "note", oneLine(note)));
         text.append("time");
         table.columns().keySet().forEach(quantity -> text.append(',').append(quantity.key()));
         text.append('\n');

@@ -171,15 +171,22 @@ class DoubtsTest {
 
     @Test
     void theSunConfirmsGoodTimesOnly() {
-        assertTrue(SunCheck.sentence(new Weather(CLEAN)).orElseThrow().startsWith("The sun confirms the times"));
+        assertTrue(SunCheck.sentence(new Weather(CLEAN)).startsWith("The sun confirms the times"));
         HourlyTable off = CLEAN.onClock(1);
-        assertTrue(SunCheck.sentence(new Weather(off)).isEmpty());
+        assertTrue(SunCheck.sentence(new Weather(off)).startsWith("The sun does not confirm the times"));
         Map<Quantity, double[]> global = new EnumMap<>(CLEAN.columns());
         global.remove(Quantity.BEAM);
         global.remove(Quantity.DIFFUSE);
         Weather alone = new Weather(new HourlyTable(CLEAN.site(), CLEAN.start(), CLEAN.stamp(), global));
-        assertTrue(SunCheck.sentence(alone).orElseThrow().contains("the middle of the days' light lies"));
-        assertTrue(SunCheck.sentence(new Weather(alone.table().onClock(1))).isEmpty());
+        assertTrue(SunCheck.sentence(alone).contains("the middle of the days' light lies"));
+        assertTrue(SunCheck.sentence(new Weather(alone.table().onClock(1)))
+                .startsWith("The sun does not confirm the times (a stamp at the hour's end, UTC+1): the middle"));
+        assertEquals(
+                "The sun can say nothing of the times: there are too few hours with light.",
+                SunCheck.sentence(new Weather(alone.table().part(0, 48))));
+        assertEquals(
+                "The sun can say nothing of the times: there are too few hours with beam irradiance.",
+                SunCheck.sentence(new Weather(CLEAN.part(0, 24))));
     }
 
     @Test

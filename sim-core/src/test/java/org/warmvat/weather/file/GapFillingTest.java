@@ -53,7 +53,7 @@ class GapFillingTest {
         String cells = Text.hours("air_c,global_w_m2", 24, i -> cells(i, 5, 12));
         assertEquals(
                 List.of(
-                        "year.csv line 14: air_c is missing for 7 hours from here, expected gaps of at most 6 hours (longer ones are"
+                        "year.csv line 14: air_c is missing for 7 hours from 2025-01-01T05:00, expected gaps of at most 6 hours (longer ones are"
                                 + " filled by --fill-holes HOURS)"),
                 assertThrows(WeatherRefused.class, () -> read(cells)).faults());
         String rows = Text.hours("air_c,global_w_m2", 24, i -> cells(i, 0, 0));

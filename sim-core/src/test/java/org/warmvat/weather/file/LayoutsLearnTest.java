@@ -240,4 +240,60 @@ class LayoutsLearnTest {
                 .getMessage()
                 .startsWith("b.txt line 4: wind_m_s \"x\", expected a number"));
     }
+
+    /** A row that stands twice is told with the name of its own file. */
+    @Test
+    void aFileBesideOutOfOrderIsNamed() {
+        Layout.Time time = time(Stamp.HOUR_END, 60, OptionalDouble.empty());
+        Layout wind =
+                new Layout(new Layout.Text(2, true, ',', '.'), time, Map.of(Quantity.WIND, plain("a")), Set.of(), SITE);
+        String text = LEAD + "t,a,g\n2025-06-01T11:00,10,500\n2025-06-01T12:00,11,520\n";
+        assertEquals(
+                List.of("b.txt line 6: time 2025-06-01T12:00 does not follow the row before"),
+                assertThrows(
+                                WeatherRefused.class,
+                                () -> read(
+                                        text,
+                                        layout(time, Optional.empty(), new Layout.Beside("b.txt", wind)),
+                                        Map.of("b.txt", text + "2025-06-01T12:00,11,520\n")))
+                        .faults());
+    }
+
+    /** Universal time and a place whose clock is half an hour off the full: both files come onto the hours of the place. */
+    @Test
+    void clocksOfHalfHoursAreJoinedWithoutLoss() throws WeatherRefused {
+        StringBuilder air = new StringBuilder("t,a,g\n");
+        StringBuilder wind = new StringBuilder("t,a,g\n");
+        for (int i = 0; i < 48; i++) {
+            LocalDateTime t = LocalDateTime.of(2025, 6, 1, 0, 0).plusHours(i);
+            air.append(t).append(',').append(i).append(",0\n");
+            wind.append(t.plusHours(5)).append(',').append(i / 10.0).append(",0\n");
+        }
+        Layout.SiteSource delhi = new Layout.SiteSource(
+                Layout.Source.of("x"),
+                Layout.Source.of("28.6"),
+                Layout.Source.of("77.2"),
+                Layout.Source.of("216"),
+                Layout.Source.of("5.5"));
+        Layout.Time utc = new Layout.Time(
+                List.of(new Layout.ByHeading("t")), TimeForm.ISO, Stamp.HOUR_START, Layout.Clock.UTC, false);
+        Layout.Text plain = new Layout.Text(0, true, ',', '.');
+        Layout beside = new Layout(
+                plain,
+                time(Stamp.HOUR_START, 60, OptionalDouble.empty()),
+                Map.of(Quantity.WIND, plain("a")),
+                Set.of(),
+                delhi);
+        Layout main = new Layout(
+                plain,
+                utc,
+                Map.of(Quantity.AIR, plain("a"), Quantity.GLOBAL, plain("g")),
+                Set.of(),
+                delhi,
+                List.of(new Layout.Beside("wind.txt", beside)));
+        Weather read = read(air.toString(), main, Map.of("wind.txt", wind.toString()));
+        assertEquals(LocalDateTime.of(2025, 6, 1, 5, 0), read.start());
+        assertEquals(0.5, read.airC().value(1), 1e-9);
+        assertEquals(0.1, read.windMPerS().value(1), 1e-9);
+    }
 }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ import org.warmvat.weather.Weather;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.doubt.Doubt;
 import org.warmvat.weather.doubt.Doubts;
+import org.warmvat.weather.file.Reading;
 import org.warmvat.weather.file.WeatherFiles;
 
 /** Files of services after spreadsheets, browsers and older machines have had them: read to the same hours as before. */
@@ -142,6 +144,25 @@ class SavedAgainTest {
         Weather read = parse(text.toString().replace("(W/m^2)", "(MJ/hr)").replace("(Wh/m^2)", "(MJ/hr)"));
         assertEquals(expected.globalWPerM2(4000), read.globalWPerM2(4000), 0.01);
         assertEquals(List.of(), Doubts.of(read));
+    }
+
+    /** Some services leave 29 February out unless asked for it. */
+    @Test
+    void aLeapDayLeftOutIsNamedWithItsCure() throws WeatherRefused {
+        String leap = texts.nsrdb(30, 100).replaceAll("(?m)^2025,", "2024,");
+        WeatherRefused refused = assertThrows(WeatherRefused.class, () -> parse(leap));
+        assertEquals(1, refused.faults().size());
+        assertTrue(
+                refused.getMessage()
+                        .endsWith(
+                                "comes after a gap of 24 hours, expected rows for every hour (29 February is left out: ask the"
+                                        + " service for leap days, or fill it by --fill-holes 24)"),
+                refused.getMessage());
+        Weather filled = WeatherFiles.read(
+                "download.csv",
+                leap.getBytes(StandardCharsets.UTF_8),
+                new Reading(Optional.empty(), 24, Reading.USUAL.beside()));
+        assertEquals(2424, filled.hours());
     }
 
     @Test
