@@ -14,6 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.option.Inputs;
@@ -111,13 +114,24 @@ class FitCommandTest extends FitRuns {
             }
         }
         JsonNode whole = fit(design, log("log.csv", rows)).path("fit").path("ua_w_k");
+        assertEquals(Set.of(1), strokesOfLines());
         JsonNode answer = fit(design, log("gaps.csv", left));
+        assertTrue(strokesOfLines().stream().allMatch(strokes -> strokes > 1), "lines run across the gap");
         JsonNode gaps = answer.path("fit").path("ua_w_k");
         assertTrue(
                 answer.path("assumed").toString().contains("of more than three steps, the longest 2"),
                 answer.path("assumed").toString());
         assertTrue(gaps.path("low").asDouble() < whole.path("value").asDouble());
         assertTrue(gaps.path("high").asDouble() > whole.path("value").asDouble());
+    }
+
+    /** Of how many strokes the long lines of the picture are. */
+    private Set<Integer> strokesOfLines() throws IOException {
+        return Pattern.compile(" d=\"([^\"]{500,})\"")
+                .matcher(Files.readString(folder.resolve("out/fit.svg")))
+                .results()
+                .map(line -> line.group(1).split("M", -1).length - 1)
+                .collect(Collectors.toSet());
     }
 
     /** Without weather the clock is free; with one, a head's offset moves the log onto the file's clock. */

@@ -3,6 +3,7 @@ package org.warmvat.question.fit;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /** Log and model beside one another, reading by reading. */
 public final class FitCourse {
@@ -11,12 +12,20 @@ public final class FitCourse {
     private final double[] loggedC;
     private final double[] drawnC;
     private final double[] fittedC;
+    private final Set<Integer> afresh;
 
-    FitCourse(List<LocalDateTime> times, double[] loggedC, double[] drawnC, double[] fittedC) {
+    FitCourse(
+            List<LocalDateTime> times, double[] loggedC, double[] drawnC, double[] fittedC, Set<Integer> afresh) {
         this.times = List.copyOf(times);
         this.loggedC = loggedC;
         this.drawnC = drawnC;
         this.fittedC = fittedC;
+        this.afresh = Set.copyOf(afresh);
+    }
+
+    /** Whether the tank starts afresh at a reading, after a hole of the log. */
+    public boolean startsAfresh(int index) {
+        return afresh.contains(index);
     }
 
     /** The logger's clock at each reading. */

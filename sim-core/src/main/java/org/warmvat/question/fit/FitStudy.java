@@ -2,6 +2,7 @@ package org.warmvat.question.fit;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
@@ -199,7 +201,8 @@ public final class FitStudy {
                 times,
                 model.observations().values(),
                 model.slurryC(model.drawn(), point),
-                model.slurryC(model.adjusted(point), point));
+                model.slurryC(model.adjusted(point), point),
+                Arrays.stream(model.bounds()).boxed().collect(Collectors.toSet()));
     }
 
     private FittedFigure estimate(ToDoubleFunction<double[]> figure, double drawn) {

@@ -174,7 +174,8 @@ public final class FitAnswer {
 
     private static Drawing log(FitCourse course) {
         return chart(course, "fit", "Log and model")
-                .caption("The slurry as logged, and as the model makes it of the tank as drawn and as fitted.")
+                .caption("The slurry as logged, and as the model makes it of the tank as drawn and as fitted. The lines break where the"
+                        + " log is left out and the tank starts afresh.")
                 .strip("slurry, °C", 3)
                 .line("as logged", Look.SLURRY, points(course, course.loggedC()))
                 .line("tank as drawn", Look.OTHER_SLURRY, points(course, course.drawnC()))
@@ -196,11 +197,19 @@ public final class FitAnswer {
                 name, title, from, course.times().get(course.times().size() - 1));
     }
 
+    /** The line breaks where the tank starts afresh: nothing is known of the time before. */
     private static Points points(FitCourse course, double[] values) {
         LocalDateTime from = course.times().get(0);
-        double[] hours = course.times().stream()
-                .mapToDouble(time -> Duration.between(from, time).toSeconds() / SECONDS_PER_HOUR)
-                .toArray();
-        return new Points(hours, values);
+        List<double[]> points = new ArrayList<>();
+        for (int i = 0; i < values.length; i++) {
+            double hour = Duration.between(from, course.times().get(i)).toSeconds() / SECONDS_PER_HOUR;
+            if (course.startsAfresh(i)) {
+                points.add(new double[] {hour, Double.NaN});
+            }
+            points.add(new double[] {hour, values[i]});
+        }
+        return new Points(
+                points.stream().mapToDouble(point -> point[0]).toArray(),
+                points.stream().mapToDouble(point -> point[1]).toArray());
     }
 }
