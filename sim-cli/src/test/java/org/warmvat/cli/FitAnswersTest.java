@@ -58,6 +58,31 @@ class FitAnswersTest extends FitRuns {
         assertTrue(verdict.startsWith("With the loss as drawn (1.79 W/K): The contents hold 0."), verdict);
     }
 
+    @Test
+    void aRoomThatNobodyMeasuredIsThatOfTheDesign() throws IOException {
+        Path indoors = Files.writeString(
+                folder.resolve("indoors.yaml"),
+                Files.readString(design)
+                        .replace("liquid_depth_m: 1.2", "liquid_depth_m: 1.2, place: indoors, room_c: 4.5"));
+        List<String[]> rows =
+                rows(96, true, START).stream().map(row -> row.split(",")).toList();
+        Path bare = log(
+                "bare.csv",
+                "time,slurry_c,backup_electric_w",
+                rows.stream()
+                        .map(cells -> cells[0] + "," + cells[1] + "," + cells[3])
+                        .toList());
+        Path measured = log(
+                "measured.csv",
+                "time,slurry_c,backup_electric_w,air_c",
+                rows.stream()
+                        .map(cells -> cells[0] + "," + cells[1] + "," + cells[3] + ",4.5")
+                        .toList());
+        JsonNode answer = fit(indoors, bare);
+        assertEquals(uaWPerK(fit(indoors, measured)), uaWPerK(answer), 1e-9);
+        assertTrue(answer.path("assumed").toString().contains("The room is as warm as the design says, 4.5"));
+    }
+
     /** The air of two places is not warmest at the same time; no clock is wrong for that. */
     @Test
     void theAirOfAnotherPlaceIsNoWrongClock() throws IOException {

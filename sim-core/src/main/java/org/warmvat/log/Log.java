@@ -49,6 +49,16 @@ public record Log(
         return Optional.ofNullable(steps.get(column));
     }
 
+    /** The same with a column that reads the same all along, and a word on why. */
+    public Log with(LogColumn column, double value, String note) {
+        Map<LogColumn, Readings> more = new EnumMap<>(LogColumn.class);
+        more.putAll(readings);
+        more.put(column, new Readings(new double[] {0}, new double[] {value}));
+        List<String> said = new ArrayList<>(notes);
+        said.add(note);
+        return new Log(start, utcOffsetH, slurryC, more, steps, said);
+    }
+
     /**
      * The log cut wherever what went in is not known: where the slurry was not read for more than three steps, where no value of a heat
      * covers the time between two readings, and where single rows of it are missing while it changed. Each stretch starts afresh.

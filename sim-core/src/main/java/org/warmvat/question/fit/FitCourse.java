@@ -14,8 +14,7 @@ public final class FitCourse {
     private final double[] fittedC;
     private final Set<Integer> afresh;
 
-    FitCourse(
-            List<LocalDateTime> times, double[] loggedC, double[] drawnC, double[] fittedC, Set<Integer> afresh) {
+    FitCourse(List<LocalDateTime> times, double[] loggedC, double[] drawnC, double[] fittedC, Set<Integer> afresh) {
         this.times = List.copyOf(times);
         this.loggedC = loggedC;
         this.drawnC = drawnC;

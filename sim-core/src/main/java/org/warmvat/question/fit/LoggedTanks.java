@@ -3,9 +3,11 @@ package org.warmvat.question.fit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.warmvat.design.Design;
+import org.warmvat.design.surroundings.Place;
 import org.warmvat.engine.Engine;
 import org.warmvat.log.Log;
 import org.warmvat.log.LogColumn;
@@ -47,7 +49,8 @@ final class LoggedTanks {
      * @throws StudyRefused when the log lacks what nothing else tells
      * @throws StudyRefused when design and weather do not go together
      */
-    static LoggedTanks of(Design design, Log log, Optional<Weather> file, Engine engine) throws StudyRefused {
+    static LoggedTanks of(Design design, Log read, Optional<Weather> file, Engine engine) throws StudyRefused {
+        Log log = file.isPresent() ? read : inItsRoom(design, read);
         refuseWhatIsMissing(design, log, file);
         List<Log> stretches = log.stretches(FEWEST_READINGS, DOUBTFUL_K * design.contentsHeatCapacityJPerK());
         FitNeeds.checkNotInPieces(log, stretches);
@@ -63,6 +66,20 @@ final class LoggedTanks {
                 new LoggedTanks(design, stretches, tanks, notes(design, tanks, log), doubts(design, log, file));
         FitNeeds.check(log, stretches, all.aroundC(), all.timeConstantH(design));
         return all;
+    }
+
+    /** A tank in a room that nobody measured stands in that of the design. */
+    private static Log inItsRoom(Design design, Log log) {
+        return design.tank().place() instanceof Place.Indoors room
+                        && log.readings(LogColumn.AIR).isEmpty()
+                ? log.with(
+                        LogColumn.AIR,
+                        room.roomC(),
+                        String.format(
+                                Locale.ROOT,
+                                "The room is as warm as the design says, %.1f °C, all along.",
+                                room.roomC()))
+                : log;
     }
 
     private static Doubts doubts(Design design, Log log, Optional<Weather> file) throws StudyRefused {

@@ -174,8 +174,9 @@ public final class FitAnswer {
 
     private static Drawing log(FitCourse course) {
         return chart(course, "fit", "Log and model")
-                .caption("The slurry as logged, and as the model makes it of the tank as drawn and as fitted. The lines break where the"
-                        + " log is left out and the tank starts afresh.")
+                .caption(
+                        "The slurry as logged, and as the model makes it of the tank as drawn and as fitted. The lines break where the"
+                                + " log is left out and the tank starts afresh.")
                 .strip("slurry, °C", 3)
                 .line("as logged", Look.SLURRY, points(course, course.loggedC()))
                 .line("tank as drawn", Look.OTHER_SLURRY, points(course, course.drawnC()))
