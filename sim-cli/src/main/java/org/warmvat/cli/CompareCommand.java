@@ -97,16 +97,8 @@ final class CompareCommand extends RunningCommand {
             Inputs.tried(() -> Inputs.design(file, files), faults).ifPresent(designs::add);
         }
         List<WeatherYear> weathers = Inputs.weathers(weatherFiles, reading.way(), files, faults);
-        if (!faults.isEmpty()) {
-            throw new InputRefused(faults);
-        }
-        List<String> invented = new ArrayList<>();
-        if (designFiles.isEmpty()) {
-            invented.add(Inputs.INVENTED_DESIGN);
-        }
-        if (weatherFiles.isEmpty()) {
-            invented.add(Inputs.INVENTED_WEATHER);
-        }
+        InputRefused.ifAny(faults);
+        List<String> invented = Inputs.invented(designFiles.isEmpty(), weatherFiles.isEmpty());
         return new Read(designs, years(weathers), new Asked.InputReading(files, invented, List.of(), List.of()));
     }
 

@@ -78,9 +78,7 @@ final class MergeCommand implements Answering, Callable<Integer> {
         if (faults.isEmpty() && !missing.isEmpty()) {
             faults.add("part " + missing + " is missing, expected the folders of all " + first.parts());
         }
-        if (!faults.isEmpty()) {
-            throw new InputRefused(faults);
-        }
+        InputRefused.ifAny(faults);
     }
 
     /** Does the command of the parts anew, as a whole, with their runs. */

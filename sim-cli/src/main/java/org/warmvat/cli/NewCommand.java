@@ -3,7 +3,6 @@ package org.warmvat.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -134,7 +133,7 @@ final class NewCommand implements Callable<Integer> {
         collectorM2.ifPresent(m2 -> common.within("--collector", m2, 0, MOST_M2));
         Starter.AtHand atHand = atHand();
         file.ifPresent(target -> common.free(target, replace));
-        Weather weather = Inputs.weather(weatherFile, reading.way(), new ArrayList<>());
+        Weather weather = Inputs.weatherOnly(weatherFile, reading.way()).weather();
         String text = StarterText.of(litres, setpointC, weather, atHand);
         if (file.isPresent()) {
             common.free(file.get(), replace).write(isJson(file.get()) ? asJson(text) : text);

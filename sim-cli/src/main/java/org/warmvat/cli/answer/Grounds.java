@@ -1,6 +1,7 @@
 package org.warmvat.cli.answer;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -59,6 +60,12 @@ public record Grounds(
             "weather");
 
     private static final int MOST_BUT = 4;
+
+    /** The same with other warnings and assumptions. */
+    Grounds with(List<Warning> others, Collection<String> otherwise) {
+        return new Grounds(
+                version, inputs, invented, List.copyOf(others), List.copyOf(otherwise), weighty, defaults, cautions);
+    }
 
     static Grounds of(Asked asked, List<Warning> ofRuns, List<String> more, List<String> weighty) {
         List<Warning> warnings = new ArrayList<>(ofRuns);

@@ -165,14 +165,6 @@ public final class YearByYear {
                 }
             }
         }
-        return new Grounds(
-                full.version(),
-                full.inputs(),
-                full.invented(),
-                List.copyOf(warnings),
-                List.copyOf(assumed),
-                full.weighty(),
-                full.defaults(),
-                full.cautions());
+        return full.with(warnings, assumed);
     }
 }

@@ -94,9 +94,7 @@ final class Faults {
     }
 
     void refuseIfAny() {
-        if (!isEmpty()) {
-            throw new InputRefused(told());
-        }
+        InputRefused.ifAny(told());
     }
 
     private int lineOf(String path) {

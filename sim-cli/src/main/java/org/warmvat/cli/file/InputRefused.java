@@ -22,6 +22,13 @@ public final class InputRefused extends RuntimeException {
         this.faults = List.copyOf(faults);
     }
 
+    /** Refuses where anything was found. */
+    public static void ifAny(List<String> faults) {
+        if (!faults.isEmpty()) {
+            throw new InputRefused(faults);
+        }
+    }
+
     /** What is wrong, one line each, in the order of the file. */
     public List<String> faults() {
         return faults;

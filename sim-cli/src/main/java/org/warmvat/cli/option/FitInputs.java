@@ -55,9 +55,7 @@ public record FitInputs(Inputs all, Log log, String designText) {
                 !named.weathers().isEmpty() || way.layoutFile().isPresent()
                         ? Inputs.weathers(named.weathers(), way, files, faults)
                         : List.of();
-        if (!faults.isEmpty()) {
-            throw new InputRefused(faults);
-        }
+        InputRefused.ifAny(faults);
         return new FitInputs(
                 new Inputs(design, weathers, files, List.of()),
                 log.orElseThrow(),

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.InputFile;
 import org.warmvat.cli.file.DesignDocument;
@@ -39,9 +40,9 @@ public record Inputs(
         Optional<DesignDocument> given, List<WeatherYear> years, List<InputFile> files, List<String> invented) {
 
     private static final String DEMONSTRATION = "built-in demonstration";
-    public static final String INVENTED_DESIGN =
+    private static final String INVENTED_DESIGN =
             "No design was given: this is the built-in demonstration, an invented tank.";
-    public static final String INVENTED_WEATHER =
+    private static final String INVENTED_WEATHER =
             "No weather was given: this is the built-in demonstration, an invented year.";
 
     /**
@@ -63,15 +64,15 @@ public record Inputs(
         Optional<DesignDocument> design = tried(() -> design(designFile, files), faults);
         design.ifPresent(read -> tried(() -> checked(read, check), faults));
         List<WeatherYear> weathers = weathers(weatherFiles, way, files, faults);
-        refuseIfAny(faults);
-        List<String> invented = new ArrayList<>();
-        if (designFile.isEmpty()) {
-            invented.add(INVENTED_DESIGN);
-        }
-        if (weatherFiles.isEmpty()) {
-            invented.add(INVENTED_WEATHER);
-        }
-        return new Inputs(design, weathers, files, invented);
+        InputRefused.ifAny(faults);
+        return new Inputs(design, weathers, files, invented(designFile.isEmpty(), weatherFiles.isEmpty()));
+    }
+
+    /** A sentence for each input that is the built-in demonstration. */
+    public static List<String> invented(boolean design, boolean weather) {
+        return Stream.of(design ? INVENTED_DESIGN : "", weather ? INVENTED_WEATHER : "")
+                .filter(sentence -> !sentence.isEmpty())
+                .toList();
     }
 
     /** The same with a further file, which stands behind the design. */
@@ -85,8 +86,7 @@ public record Inputs(
     static Inputs designOnly(Optional<Path> designFile) {
         List<InputFile> files = new ArrayList<>();
         DesignDocument design = design(designFile, files);
-        List<String> invented = designFile.isEmpty() ? List.of(INVENTED_DESIGN) : List.of();
-        return new Inputs(Optional.of(design), List.of(), files, invented);
+        return new Inputs(Optional.of(design), List.of(), files, invented(designFile.isEmpty(), false));
     }
 
     /** Reads weather alone. */
@@ -94,9 +94,8 @@ public record Inputs(
         List<InputFile> files = new ArrayList<>();
         List<String> faults = new ArrayList<>();
         List<WeatherYear> weathers = weathers(weatherFile.stream().toList(), way, files, faults);
-        refuseIfAny(faults);
-        List<String> invented = weatherFile.isEmpty() ? List.of(INVENTED_WEATHER) : List.of();
-        return new Inputs(Optional.empty(), weathers, files, invented);
+        InputRefused.ifAny(faults);
+        return new Inputs(Optional.empty(), weathers, files, invented(false, weatherFile.isEmpty()));
     }
 
     /** The design; only where there is one. */
@@ -107,12 +106,6 @@ public record Inputs(
     private static DesignDocument checked(DesignDocument design, Consumer<DesignDocument> check) {
         check.accept(design);
         return design;
-    }
-
-    private static void refuseIfAny(List<String> faults) {
-        if (!faults.isEmpty()) {
-            throw new InputRefused(faults);
-        }
     }
 
     /** The weather of all years. */
@@ -170,14 +163,6 @@ public record Inputs(
         byte[] bytes = file.map(Inputs::bytes).orElseGet(DesignDocument::demonstrationBytes);
         files.add(InputFile.of("design", name(file), bytes));
         return DesignDocument.read(file.map(Path::toString).orElse(DEMONSTRATION), bytes);
-    }
-
-    /** Reads weather in a stated way. */
-    public static Weather weather(Optional<Path> file, WeatherOptions.Way way, List<InputFile> files) {
-        List<String> faults = new ArrayList<>();
-        List<WeatherYear> weathers = weathers(file.stream().toList(), way, files, faults);
-        refuseIfAny(faults);
-        return weathers.get(0).weather();
     }
 
     /** Reads weather files, the demonstration where none is named, each by its own name; adds to files and faults. */

@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.warmvat.engine.Engine;
+import org.warmvat.engine.HourRecord;
+import org.warmvat.engine.HourSink;
 import org.warmvat.question.Kept;
 import org.warmvat.question.Parallel;
 import picocli.CommandLine.Option;
@@ -13,6 +15,7 @@ public final class RunOptions extends AnswerOptions {
 
     private static final int MOST_THREADS = 256;
     private static final int PROGRESS_WIDTH = 60;
+    private static final int HOURS_BETWEEN = 500;
 
     @Option(
             names = "--engine",
@@ -64,18 +67,33 @@ public final class RunOptions extends AnswerOptions {
     public <T> T parallel(String what, Kept kept, Work<T> work) throws Exception {
         int count = threads.orElse(Runtime.getRuntime().availableProcessors());
         within("--threads", count, 1, MOST_THREADS);
-        Parallel.Progress terminal = quiet() || !onTerminal() ? Parallel.Progress.SILENT : shown(what);
-        try (Parallel parallel = new Parallel(count, elsewhere.orElse(terminal), kept)) {
+        try (Parallel parallel = new Parallel(count, elsewhere.orElseGet(() -> shown(what)), kept)) {
             return work.on(parallel);
         }
     }
 
     /** Tells on a terminal how many of the hours of a run are done. */
-    public Progress hours(int hours) {
-        return new Progress(spec().commandLine().getErr(), !quiet() && onTerminal(), hours);
+    public HourSink hours(int hours) {
+        Parallel.Progress told = shown("hours");
+        return new HourSink() {
+            private int done;
+
+            @Override
+            public boolean accept(HourRecord hour) {
+                done++;
+                if (done == hours || done % HOURS_BETWEEN == 0) {
+                    told.reached(done, hours);
+                }
+                return true;
+            }
+        };
     }
 
+    /** Tells on a terminal, in place, how far the work is; elsewhere it keeps silent. */
     private Parallel.Progress shown(String what) {
+        if (quiet() || !onTerminal()) {
+            return Parallel.Progress.SILENT;
+        }
         PrintWriter err = spec().commandLine().getErr();
         long begun = System.nanoTime();
         return (done, all) -> {

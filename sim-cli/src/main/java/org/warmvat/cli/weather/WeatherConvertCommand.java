@@ -2,7 +2,6 @@ package org.warmvat.cli.weather;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.option.ExitCode;
@@ -57,8 +56,8 @@ final class WeatherConvertCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         options.requireFree();
         utcOffsetH.ifPresent(hours -> options.within("--utc-offset", hours, -12, 14));
-        HourlyTable read = Inputs.weather(Optional.of(file), reading.way(), new ArrayList<>())
-                .table();
+        HourlyTable read =
+                Inputs.weatherOnly(Optional.of(file), reading.way()).weather().table();
         HourlyTable stamped = stamp.map(read::stamped).orElse(read);
         Weather weather = new Weather(utcOffsetH.map(stamped::onClock).orElse(stamped));
         options.write(WarmvatCsvText.of(weather.table(), "converted from " + file.getFileName()));

@@ -43,8 +43,9 @@ public final class Numerals {
 
     /** A fixed count of decimals: {@code 36.0}. */
     public static String fixed(double value, int decimals) {
-        BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
-        return rounded.toPlainString();
+        return Double.isFinite(value)
+                ? new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
+                : "–";
     }
 
     private static String plain(BigDecimal digits, double value) {

@@ -1,6 +1,5 @@
 package org.warmvat.cli.answer.backup;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,6 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SetpointLines;
 import org.warmvat.cli.answer.SteadyWords;
-import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.answer.hold.HoldAnswer;
 import org.warmvat.cli.plot.Drawing;
@@ -74,7 +72,10 @@ public final class BackupAnswer {
         csv(draft, result);
         if (result.curve().chosen().size() > 1) {
             YearRows years = years(result, asked);
-            draft.table(files(result, asked)).paragraph("Which year is the worst?", years.sentences());
+            String caption = "Year by year, with the chosen heater of "
+                    + Words.whole(result.spell().chosenW()) + " W";
+            draft.table(files(result, asked).table(caption, years(asked)))
+                    .paragraph("Which year is the worst?", years.sentences());
             years.figures().forEach(draft::figure);
         }
         return draft.table(CURVE.table(
@@ -180,29 +181,30 @@ public final class BackupAnswer {
                 .toList());
     }
 
-    private static Table files(BackupResult result, Asked asked) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < asked.years().size(); i++) {
-            BackupResult.Point chosen = result.curve().chosen().get(i);
-            rows.add(List.of(
-                    asked.yearName(i),
-                    Words.hours(chosen.shortHours()),
-                    Words.hours(result.spell().smallerShortHours().get(i)),
-                    result.warmUps().get(i).hours().isPresent()
-                            ? Words.fixed(result.warmUps().get(i).hours().getAsDouble(), 0)
-                            : "–",
-                    Words.number(chosen.boughtKWh())));
-        }
-        return new Table(
-                "Year by year, with the chosen heater of "
-                        + Words.fixed(result.spell().chosenW(), 0) + " W",
-                List.of(
-                        "",
-                        "hours short",
-                        "with " + Words.fixed(result.spell().smallerW(), 0) + " W",
+    /** What the chosen heater and a smaller one do in each year. */
+    private static Columns<Integer> files(BackupResult result, Asked asked) {
+        BackupResult.Spell spell = result.spell();
+        List<BackupResult.Point> chosen = result.curve().chosen();
+        return new Columns<Integer>()
+                .text("name", "", asked::yearName)
+                .value("rated_w", file -> chosen.get(file).ratedW())
+                .number("hours_short", "hours short", file -> chosen.get(file).shortHours(), Words::hours)
+                .value("degree_hours_short_kh", file -> chosen.get(file).shortKelvinHours())
+                .value("bought_kwh", file -> chosen.get(file).boughtKWh())
+                .value("smaller_w", file -> spell.smallerW())
+                .number(
+                        "smaller_hours_short",
+                        "with " + Words.whole(spell.smallerW()) + " W",
+                        spell.smallerShortHours()::get,
+                        Words::hours)
+                .cell(
                         "warm-up, hours",
-                        "bought, kWh"),
-                rows);
+                        file -> Words.whole(result.warmUps().get(file).hours().orElse(Double.NaN)))
+                .cell("bought, kWh", file -> Words.number(chosen.get(file).boughtKWh()));
+    }
+
+    private static List<Integer> years(Asked asked) {
+        return IntStream.range(0, asked.years().size()).boxed().toList();
     }
 
     private static void figures(Draft draft, BackupResult result, Asked asked, BackupStudy.Question question) {
@@ -222,7 +224,7 @@ public final class BackupAnswer {
                 .figure("coil_needed_m2", result.coil().neededM2())
                 .figure("monotone", result.curve().monotone())
                 .figure("curve", CURVE.rows(result.curve().points()))
-                .figure("files", fileRows(result, asked))
+                .figure("files", files(result, asked).rows(years(asked)))
                 .figure("warm_ups", warmUps(result))
                 .figure("hardest_moment", result.spell().worst())
                 .figure("handbook", handbook(result.handbook()));
@@ -234,18 +236,6 @@ public final class BackupAnswer {
                 "loss_w", handbook.lossW(),
                 "feed_w", handbook.feedW(),
                 "total_w", handbook.totalW());
-    }
-
-    private static List<Map<String, Object>> fileRows(BackupResult result, Asked asked) {
-        List<Map<String, Object>> rows = new ArrayList<>();
-        for (int i = 0; i < result.warmUps().size(); i++) {
-            Map<String, Object> row = Draft.row("name", asked.yearName(i));
-            row.putAll(CURVE.row(result.curve().chosen().get(i)));
-            row.put("smaller_w", result.spell().smallerW());
-            row.put("smaller_hours_short", result.spell().smallerShortHours().get(i));
-            rows.add(row);
-        }
-        return rows;
     }
 
     private static List<Map<String, Object>> warmUps(BackupResult result) {

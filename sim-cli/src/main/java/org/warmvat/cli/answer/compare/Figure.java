@@ -32,8 +32,8 @@ record Figure(String name, Function<Column, OptionalDouble> of, Function<Double,
                     column -> OptionalDouble.of(1000 * column.drawn().tank().liquidVolumeM3()),
                     Words::number),
             line("below the minimum, h", Housekeeping.BELOW_FLOOR_HOURS, Words::hours),
-            line("lowest slurry, °C", Housekeeping.LEAST_C, Figure::tenth),
-            line("highest slurry, °C", Housekeeping.MOST_C, Figure::tenth),
+            line("lowest slurry, °C", Housekeeping.LEAST_C, Words::tenth),
+            line("highest slurry, °C", Housekeeping.MOST_C, Words::tenth),
             new Figure(
                     "lost through insulation and fittings, kWh",
                     column -> OptionalDouble.of(Lines.lossKWh(column.year())),
@@ -85,10 +85,6 @@ record Figure(String name, Function<Column, OptionalDouble> of, Function<Double,
         return gas(
                 "left in money, " + currency,
                 column -> Money.of(column.drawn(), column.year()).balance());
-    }
-
-    private static String tenth(double celsius) {
-        return Words.fixed(celsius, 1);
     }
 
     /** Whether any of the columns has it. */

@@ -170,7 +170,7 @@ public final class HoldAnswer {
     }
 
     private static String cell(OptionalDouble hours) {
-        return hours.isPresent() ? Words.fixed(hours.getAsDouble(), 1) : "–";
+        return Words.tenth(hours.orElse(Double.NaN));
     }
 
     private static Map<String, Object> failure(HoldResult result, HoldResult.Failure failure) {

@@ -106,7 +106,7 @@ final class SensitiveWords {
         return List.of(
                 name,
                 at,
-                figures.netKWh().isPresent() ? Words.number(figures.netKWh().getAsDouble()) : "–",
+                Words.number(figures.netKWh().orElse(Double.NaN)),
                 Words.number(figures.takenKWh()),
                 Words.hours(figures.shortHours()),
                 Numerals.fixed(figures.meanC(), 1));
