@@ -21,7 +21,6 @@ import org.warmvat.design.season.Minimum;
 import org.warmvat.design.tank.Contents;
 import org.warmvat.design.tank.Tank;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.sample.YearRoundDesign;
 
 /** Designs for the checks: as plain as a check allows. */
 final class Designs {
@@ -67,21 +66,14 @@ final class Designs {
 
     /** A design at 35 °C without heaters or mixing. */
     static Design of(Tank tank, Envelope envelope, Feed feed, Contents contents, Optional<Gas> gas) {
-        Design quiet = new TankPlan().quiet().build();
-        return YearRoundDesign.of(
-                "check",
-                tank,
-                envelope,
-                quiet.fittings(),
-                feed,
-                quiet.mixer(),
-                quiet.solar(),
-                quiet.backup(),
-                new Control(35, 1, new Minimum.At(30), 0, new Control.DailyChange(1, 2), 10),
-                gas,
-                contents,
-                quiet.site(),
-                quiet.runIn(),
-                quiet.prices());
+        Design plain = new TankPlan()
+                .quiet()
+                .build()
+                .with(tank)
+                .with(envelope)
+                .with(feed)
+                .with(contents)
+                .with(new Control(35, 1, new Minimum.At(30), 0, new Control.DailyChange(1, 2), 10));
+        return gas.map(plain::with).orElse(plain);
     }
 }

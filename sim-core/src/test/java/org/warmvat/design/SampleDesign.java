@@ -3,12 +3,7 @@ package org.warmvat.design;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.warmvat.design.envelope.Envelope;
-import org.warmvat.design.envelope.EnvelopeRules;
-import org.warmvat.design.envelope.Films;
 import org.warmvat.design.envelope.Layer;
-import org.warmvat.design.envelope.Material;
-import org.warmvat.design.envelope.OuterFace;
 import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.feeding.Feed;
@@ -23,29 +18,21 @@ import org.warmvat.design.heating.BackupSource;
 import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Coil;
 import org.warmvat.design.heating.Collector;
-import org.warmvat.design.heating.Control;
 import org.warmvat.design.heating.Mounting;
 import org.warmvat.design.heating.PumpControl;
 import org.warmvat.design.heating.PumpedLoop;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.heating.SolarLoop;
 import org.warmvat.design.heating.WindAndSkyLoss;
-import org.warmvat.design.keys.Reader;
 import org.warmvat.design.season.DailySchedule;
-import org.warmvat.design.season.Minimum;
-import org.warmvat.design.surroundings.AssumedWeather;
 import org.warmvat.design.surroundings.Exposure;
-import org.warmvat.design.surroundings.Ground;
-import org.warmvat.design.surroundings.Outdoors;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.Shading;
-import org.warmvat.design.surroundings.Sky;
 import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.design.tank.Contents;
-import org.warmvat.design.tank.Mixer;
 import org.warmvat.design.tank.Shape;
 import org.warmvat.design.tank.Tank;
-import org.warmvat.sample.YearRoundDesign;
+import org.warmvat.sample.TankPlan;
 import org.warmvat.sun.SkyModel;
 
 /** A small valid design for tests, with parts to exchange. */
@@ -137,39 +124,14 @@ final class SampleDesign {
             Contents contents,
             Optional<SolarCircuit> solar,
             Optional<BackupCircuit> backup) {
-        Material steel = new Material("stainless_steel", 17, 7900, 460);
-        List<Layer> shell = List.of(new Layer(steel, 0.002, 1));
-        return YearRoundDesign.of(
-                "sample",
-                tank,
-                new Envelope(
-                        shell,
-                        shell,
-                        shell,
-                        new OuterFace(0.5, 0.9),
-                        new Films(100, 10, 6, 4, 4, 7.7, 10),
-                        new EnvelopeRules(0.1, 3, 0.54, false, 0.5)),
-                List.of(),
-                feed,
-                new Mixer(new Mixer.Turning(4, 60), 0.2, 6, 60),
-                solar,
-                backup,
-                new Control(36, 1, new Minimum.At(34), 3, new Control.DailyChange(1, 2), 10),
-                gas,
-                contents,
-                new Outdoors(
-                        new Ground(Optional.empty(), 0.05, 0.5, 0.2),
-                        new Sky(1, 0.8, 10),
-                        new AssumedWeather(3, 0.75, 0.5),
-                        Shading.NONE),
-                new RunIn.ByTimeConstants(10, 3, 90),
-                new Prices(
-                        0.3,
-                        0.09,
-                        0.09,
-                        "EUR",
-                        new Prices.Carbon(0.25, 0.2),
-                        2.5,
-                        new Prices.Outlay(250, 300, Reader.usual(Prices.OutlayParts.class), 15)));
+        TankPlan plan = new TankPlan().quiet();
+        plan.wall = List.of(new Layer(TankPlan.STEEL, 0.002, 1));
+        plan.lid = plan.wall;
+        plan.floor = plan.wall;
+        plan.mixer = new TankPlan().mixer;
+        plan.gas = gas;
+        plan.backup = backup;
+        Design design = plan.build().with(tank).with(feed).with(contents);
+        return solar.map(design::with).orElse(design);
     }
 }

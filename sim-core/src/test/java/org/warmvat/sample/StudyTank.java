@@ -9,14 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntToDoubleFunction;
 import org.warmvat.design.Design;
-import org.warmvat.design.Prices;
 import org.warmvat.design.RunIn;
-import org.warmvat.design.envelope.Envelope;
-import org.warmvat.design.envelope.EnvelopeRules;
-import org.warmvat.design.envelope.Films;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.Material;
-import org.warmvat.design.envelope.OuterFace;
 import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedHandling;
@@ -36,21 +31,13 @@ import org.warmvat.design.heating.PumpedLoop;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.heating.SolarLoop;
 import org.warmvat.design.heating.WindAndSkyLoss;
-import org.warmvat.design.keys.Reader;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.season.Minimum;
-import org.warmvat.design.surroundings.AssumedWeather;
 import org.warmvat.design.surroundings.Exposure;
-import org.warmvat.design.surroundings.Ground;
-import org.warmvat.design.surroundings.Outdoors;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.design.surroundings.Shading;
-import org.warmvat.design.surroundings.Sky;
-import org.warmvat.design.surroundings.StandsOn;
 import org.warmvat.design.tank.Contents;
 import org.warmvat.design.tank.Mixer;
-import org.warmvat.design.tank.Shape;
-import org.warmvat.design.tank.Tank;
 import org.warmvat.sun.SkyModel;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
@@ -85,48 +72,29 @@ public final class StudyTank {
 
     private static Design design(
             int slices, Place place, Optional<SolarCircuit> solar, Optional<BackupCircuit> backup) {
-        Material foam = new Material("light_foam", 0.03, 1, 100);
-        List<Layer> layers = List.of(new Layer(foam, 0.05, slices));
         Feedstock none = new Feedstock(
                 Optional.empty(), "nothing", 0, 0.2, 0.8, MethanePotential.ofNumber(0.4), DigestionRate.ofNumber(0.2));
-        return YearRoundDesign.of(
-                "study tank",
-                new Tank(new Shape.UprightCylinder(1), 1, 0.2, StandsOn.LEGS, place),
-                new Envelope(
-                        layers,
-                        layers,
-                        layers,
-                        new OuterFace(0.5, 0.9),
-                        new Films(100, 10, 6, 4, 4, 7.7, 10),
-                        new EnvelopeRules(0.1, 3, 0.54, false, 0.5)),
-                List.of(),
-                new Feed(
+        TankPlan plan = new TankPlan().quiet();
+        plan.wall = List.of(new Layer(new Material("light_foam", 0.03, 1, 100), 0.05, slices));
+        plan.lid = plan.wall;
+        plan.floor = plan.wall;
+        plan.depthM = 1;
+        plan.headspaceM = 0.2;
+        plan.place = place;
+        plan.mixer = new Mixer(new Mixer.Given(0), 1, 0, 60);
+        plan.backup = backup;
+        plan.control = new Control(36, 1, new Minimum.At(34), 0, new Control.DailyChange(1, 2), 10);
+        plan.contents = new Contents(1000, Optional.of(0.0), 1600, 0.6);
+        plan.runIn = new RunIn.Days(1);
+        Design design = plan.build()
+                .with(new Feed(
                         List.of(none),
                         new FeedTemperature.Fixed(10),
                         Optional.empty(),
                         new Feed.AllDay(),
                         new FeedHandling(0, 0, 0, true, 2),
-                        Optional.empty()),
-                new Mixer(new Mixer.Given(0), 1, 0, 60),
-                solar,
-                backup,
-                new Control(36, 1, new Minimum.At(34), 0, new Control.DailyChange(1, 2), 10),
-                Optional.empty(),
-                new Contents(1000, Optional.of(0.0), 1600, 0.6),
-                new Outdoors(
-                        new Ground(Optional.empty(), 0.05, 0.5, 0.2),
-                        new Sky(1, 0.8, 10),
-                        new AssumedWeather(3, 0.75, 0.5),
-                        Shading.NONE),
-                new RunIn.Days(1),
-                new Prices(
-                        0.3,
-                        0.09,
-                        0.09,
-                        "EUR",
-                        new Prices.Carbon(0.25, 0.2),
-                        2.5,
-                        new Prices.Outlay(250, 300, Reader.usual(Prices.OutlayParts.class), 15)));
+                        Optional.empty()));
+        return solar.map(design::with).orElse(design);
     }
 
     public static Optional<SolarCircuit> collector(double areaM2) {
