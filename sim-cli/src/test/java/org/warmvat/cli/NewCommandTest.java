@@ -31,6 +31,7 @@ class NewCommandTest {
     @TempDir
     Path folder;
 
+    private final Program program = new Program();
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
 
@@ -143,5 +144,32 @@ class NewCommandTest {
             String name = names.group();
             assertTrue(name.equals("mine.yaml") || Files.exists(Path.of("..").resolve(name)), name);
         }
+    }
+
+    @Test
+    void newWritesAFileOnceAndCheckLikesIt() throws IOException {
+        Path file = folder.resolve("starter.yaml");
+        assertEquals(0, program.run("new", file.toString(), "--litres", "300", "--setpoint", "30"), program.err());
+        assertEquals(2, program.run("new", file.toString()));
+        assertTrue(program.err().contains("stands there already, expected --replace or another name"), program::err);
+        assertEquals(2, program.run("new", "--litres", "1"));
+        assertTrue(program.err().contains("--litres 1, expected 20 to 100000"), program::err);
+        assertEquals(0, program.run("check", file.toString()), program.err());
+        assertTrue(
+                program.out().contains("Starter design, 300 litres at 30 °C: what follows from the design"),
+                program::out);
+    }
+
+    @Test
+    void newAlsoSpeaksJsonAndAllThreeAreTheSameDesign() throws IOException {
+        Path yaml = folder.resolve("again.yaml");
+        Path json = folder.resolve("again.json");
+        assertEquals(0, program.run("new", yaml.toString(), "--litres", "300", "--quiet"), program.err());
+        assertEquals("", program.out());
+        assertEquals(0, program.run("new", json.toString(), "--litres", "300", "--json"), program.err());
+        assertEquals(Files.readString(json), program.out());
+        assertEquals(
+                DesignDocument.read(yaml.toString(), Inputs.bytes(yaml)).design(),
+                DesignDocument.read(json.toString(), Inputs.bytes(json)).design());
     }
 }
