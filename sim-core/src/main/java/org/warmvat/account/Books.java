@@ -30,8 +30,7 @@ public final class Books {
     private final List<Line> lines = new ArrayList<>();
     private final Map<String, ToDoubleFunction<Sums>> values = new HashMap<>();
     private final List<Ledger> ledgers = new ArrayList<>();
-    private final Map<Energy, int[]> energyMeters = new HashMap<>();
-    private final Map<Energy, double[]> energyFactors = new HashMap<>();
+    private final Map<Energy, ToDoubleFunction<Sums>> energy = new HashMap<>();
 
     /**
      * Opens the books of a network.
@@ -97,8 +96,7 @@ public final class Books {
                     }
                 }
             }
-            energyMeters.put(side, terms.stream().mapToInt(Term::meter).toArray());
-            energyFactors.put(side, terms.stream().mapToDouble(Term::factor).toArray());
+            energy.put(side, Term.sum(terms, Unit.KWH));
         }
     }
 
@@ -154,12 +152,6 @@ public final class Books {
 
     /** A side of the account of net energy, kWh. */
     double kWh(Energy side, Sums sums) {
-        int[] meters = energyMeters.get(side);
-        double[] factors = energyFactors.get(side);
-        double sum = 0;
-        for (int i = 0; i < meters.length; i++) {
-            sum += Unit.KWH.of(factors[i] * sums.meter(meters[i]));
-        }
-        return sum;
+        return energy.get(side).applyAsDouble(sums);
     }
 }

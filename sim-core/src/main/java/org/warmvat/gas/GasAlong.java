@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import org.warmvat.design.Design;
 import org.warmvat.design.feeding.Estimate;
+import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.Feedstock;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.season.DailySchedule;
@@ -28,21 +29,19 @@ public final class GasAlong {
     private final SeasonTable season;
     private final DailySchedule windows;
     private final Solids[] solids;
-    private final double waterKgPerDay;
+    private final Feed feed;
     private final double contentsKg;
     private final double volumeM3;
     private final double perOpenDay;
 
     /** What comes with a usual day of a feedstock, how it falls apart, and what the tank holds of it. */
     private static final class Solids {
-        private final double kgPerDay;
         private final double gainPerDay;
         private final double ratePerDay;
         private final double methaneNm3PerKg;
         private double kgPerM3;
 
         Solids(Feedstock stock, double volumeM3) {
-            kgPerDay = stock.kgPerDay();
             gainPerDay = stock.volatileSolidsKgPerDay() / volumeM3;
             ratePerDay = stock.ratePerDay();
             methaneNm3PerKg = stock.methaneNm3PerKgVs();
@@ -59,7 +58,7 @@ public final class GasAlong {
         gas = design.gas().orElseThrow();
         season = design.season();
         windows = design.feed().schedule();
-        waterKgPerDay = design.feed().waterKgPerDay();
+        feed = design.feed();
         contentsKg = design.contentsKg();
         volumeM3 = design.tank().liquidVolumeM3();
         perOpenDay = DAY_S / windows.openSecondsPerDay();
@@ -113,7 +112,7 @@ public final class GasAlong {
     }
 
     private double ofStretch(int day, boolean open, double days, double rateFactor) {
-        double washout = open ? perOpenDay * kgOn(day) / contentsKg : 0;
+        double washout = open ? perOpenDay * feed.totalKgOn(season.on(day)) / contentsKg : 0;
         double methane = 0;
         for (int i = 0; i < solids.length; i++) {
             Solids one = solids[i];
@@ -140,13 +139,5 @@ public final class GasAlong {
     /** {@code 1 - exp(-z)}; not by {@code expm1}, which leaves compiled code: every hour asks, and what cancels is a hundred of the last digit. */
     private static double fallen(double z) {
         return z < SMALL ? z * (1 - z / 2 * (1 - z / 3 * (1 - z / 4 * (1 - z / 5 * (1 - z / 6))))) : 1 - Math.exp(-z);
-    }
-
-    private double kgOn(int day) {
-        double kg = waterKgPerDay * season.on(day).waterFactor();
-        for (int i = 0; i < solids.length; i++) {
-            kg += solids[i].kgPerDay * season.on(day).feedstockFactor(i);
-        }
-        return kg;
     }
 }

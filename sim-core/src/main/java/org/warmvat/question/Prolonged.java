@@ -45,7 +45,7 @@ public final class Prolonged {
             return design;
         }
         return file.ground()
-                .map(g -> Variations.withGroundWave(design, new GroundWave(g.meanC(), g.amplitudeK(), g.coldestDay())))
+                .map(g -> design.with(new GroundWave(g.meanC(), g.amplitudeK(), g.coldestDay())))
                 .orElse(design);
     }
 }

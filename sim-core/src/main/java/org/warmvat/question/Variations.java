@@ -14,11 +14,9 @@ import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.feeding.DilutionWater;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.BackupSource;
-import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.keys.Parts;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.season.Spell;
-import org.warmvat.design.surroundings.GroundWave;
 
 /** A design with one thing changed and everything else as it was. Pure functions; each refuses what the design records refuse. */
 public final class Variations {
@@ -27,16 +25,6 @@ public final class Variations {
     private static final double MOST_COIL_M2 = 100;
 
     private Variations() {}
-
-    /** No backup circuit. */
-    public static Design withoutBackup(Design design) {
-        return design.without(BackupCircuit.class);
-    }
-
-    /** No solar circuit; the sun still shines on the tank itself. */
-    public static Design withoutSolar(Design design) {
-        return design.without(SolarCircuit.class);
-    }
 
     /** An electric element in the slurry that may always heat. */
     public static Design withElement(Design design, double ratedW) {
@@ -132,11 +120,6 @@ public final class Variations {
                 .filter(key -> key.matches("calendar\\[[0-9]+]\\.mixer_minutes_per_hour"))
                 .forEach(key -> still.put(key, 0.0));
         return design.with(still);
-    }
-
-    /** The ground's yearly wave given. */
-    public static Design withGroundWave(Design design, GroundWave wave) {
-        return design.with(wave);
     }
 
     /** The solar pump off in a further stretch of the year. */

@@ -8,6 +8,7 @@ import org.warmvat.design.keys.Ranges;
 import org.warmvat.design.keys.Word;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.season.DailyWindow;
+import org.warmvat.design.season.SeasonTable;
 
 /**
  * What is fed, when and how.
@@ -126,6 +127,15 @@ public record Feed(
     /** Whole feed with its water, kg/day. */
     public double totalKgPerDay() {
         return feedstockKgPerDay() + waterKgPerDay();
+    }
+
+    /** Whole feed with its water on a day of the calendar, kg/day. */
+    public double totalKgOn(SeasonTable.Day day) {
+        double kg = waterKgPerDay() * day.waterFactor();
+        for (int i = 0; i < feedstocks.size(); i++) {
+            kg += feedstocks.get(i).kgPerDay() * day.feedstockFactor(i);
+        }
+        return kg;
     }
 
     /** Total solids of the feedstocks together as one stream, mass fraction, water left out; 0 without feed. */

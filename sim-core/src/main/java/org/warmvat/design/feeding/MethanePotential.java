@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import org.warmvat.design.keys.AboutNumber;
 import org.warmvat.design.keys.Key;
 import org.warmvat.design.keys.Ranges;
-import org.warmvat.design.keys.Shown;
 
 /**
  * A feedstock's methane potential, Nm3 per kg of volatile solids, and how far it may be off.
@@ -30,20 +29,12 @@ public record MethanePotential(
     /** Refuses numbers out of range or out of order. */
     public MethanePotential {
         Ranges.check(MethanePotential.class, middle, statedLow, statedHigh);
-        Ranges.stated(
-                statedLow.orElse(middle) <= middle && statedHigh.orElse(middle) >= middle,
-                "middle",
-                Shown.number(middle) + ", expected between low and high");
+        AboutNumber.checkOrder(middle, statedLow, statedHigh);
     }
 
     /** A number that does not say how far it may be off. */
     public static MethanePotential ofNumber(double middle) {
         return new MethanePotential(middle, OptionalDouble.empty(), OptionalDouble.empty());
-    }
-
-    @Override
-    public boolean plain() {
-        return statedLow.isEmpty() && statedHigh.isEmpty();
     }
 
     /** The same taken low, as it is, or high; then a plain number. */

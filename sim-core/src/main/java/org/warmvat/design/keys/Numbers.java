@@ -80,7 +80,7 @@ public final class Numbers {
     private static List<String> steps(String path, Object record) {
         try {
             List<String> steps = KeyPath.steps(path);
-            Paths.check(Block.of(record.getClass()), path, steps);
+            Paths.last(Block.of(record.getClass()), path, steps);
             return Paths.bracketed(Block.of(record.getClass()), steps);
         } catch (Refused refused) {
             throw refused;

@@ -30,15 +30,10 @@ final class Paths {
     }
 
     /**
-     * Checks that a path names keys that there are.
+     * The slot that a path leads to; of an entry its list's.
      *
-     * @throws Refused with the nearest known key
+     * @throws Refused with the nearest known key where the path names one that there is not
      */
-    static void check(Block root, String path, List<String> steps) {
-        last(root, path, steps);
-    }
-
-    /** The slot that a path leads to; of an entry its list's. The path is checked on the way. */
     static Slot last(Block root, String path, List<String> steps) {
         List<Block> blocks = List.of(root);
         Optional<Slot> slot = Optional.empty();

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.warmvat.account.Period;
@@ -78,6 +79,13 @@ final class Dangers {
                 OptionalDouble.empty());
     }
 
+    /** The first change after which all is as it should be. */
+    private Optional<Tried> first(List<Change> changes, Predicate<Outcome> mended) {
+        return trials.of(changes).stream()
+                .filter(tried -> mended.test(tried.outcome()))
+                .findFirst();
+    }
+
     private double worst(String warning) {
         return asIs.warnings().stream()
                 .filter(one -> one.key().equals(warning))
@@ -99,13 +107,7 @@ final class Dangers {
                 .mapToObj(flow -> Change.of(design, key, flow))
                 .toList();
         return recommendation(
-                Kind.AIR,
-                "",
-                share,
-                trials.of(changes).stream()
-                        .filter(tried -> tried.outcome().hours().air() == 0
-                                && tried.outcome().isHarmless(asIs))
-                        .findFirst());
+                Kind.AIR, "", share, first(changes, after -> after.hours().air() == 0 && after.isHarmless(asIs)));
     }
 
     /** A lower limit of the solar pump, else a set-point in the window of digestion. */
@@ -125,10 +127,7 @@ final class Dangers {
                 Kind.TOO_HOT,
                 "",
                 asIs.highestC(),
-                trials.of(changes).stream()
-                        .filter(tried -> tried.outcome().hours().tooHot() == 0
-                                && tried.outcome().isHarmless(asIs))
-                        .findFirst());
+                first(changes, after -> after.hours().tooHot() == 0 && after.isHarmless(asIs)));
     }
 
     private Recommendation frozenLoop() {
@@ -138,9 +137,9 @@ final class Dangers {
                 Kind.FROZEN_LOOP,
                 "",
                 coldest,
-                trials.of(List.of(Change.of(design, "solar.loop_freezes_c", bears))).stream()
-                        .filter(tried -> tried.outcome().hours().frozenLoop() == 0)
-                        .findFirst());
+                first(
+                        List.of(Change.of(design, "solar.loop_freezes_c", bears)),
+                        after -> after.hours().frozenLoop() == 0));
     }
 
     /** The pipe whose end follows the slurry least; enough insulation on it, where some is enough. */
@@ -159,10 +158,7 @@ final class Dangers {
                 Kind.FROZEN_PIPE,
                 design.fittings().get(coldest).name(),
                 worst(FittingsPart.COLD_PIPE_END),
-                trials.of(changes).stream()
-                        .filter(tried -> tried.outcome().hours().frozenPipe() == 0
-                                && tried.outcome().isHarmless(asIs))
-                        .findFirst());
+                first(changes, after -> after.hours().frozenPipe() == 0 && after.isHarmless(asIs)));
     }
 
     private double tipShare(int fitting) {
@@ -187,10 +183,8 @@ final class Dangers {
                         some -> Variations.withSolarOff(some, months.from(), months.to())))
                 .toList();
         double mayCost = Math.max(LEAST_KWH, MAY_COST * Math.abs(asIs.gainKWh()));
-        Optional<Tried> cover = trials.of(changes).stream()
-                .filter(tried -> tried.outcome().isHarmless(asIs)
-                        && asIs.gainKWh() - tried.outcome().gainKWh() <= mayCost)
-                .findFirst();
+        Optional<Tried> cover =
+                first(changes, after -> after.isHarmless(asIs) && asIs.gainKWh() - after.gainKWh() <= mayCost);
         return recommendation(
                 Kind.STAGNATION,
                 cover.map(tried -> tried.change().key()).orElse(""),

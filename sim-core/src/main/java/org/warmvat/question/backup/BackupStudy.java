@@ -10,6 +10,7 @@ import org.warmvat.account.Period;
 import org.warmvat.account.Warnings;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
@@ -89,7 +90,7 @@ public final class BackupStudy {
     private BackupStudy(Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel) {
         this.question = question;
         this.parallel = parallel;
-        Design heated = question.ignoreSun() ? Variations.withoutSolar(asked) : asked;
+        Design heated = question.ignoreSun() ? asked.without(SolarCircuit.class) : asked;
         elementAssumed = asked.backup().isEmpty();
         design = elementAssumed ? Variations.withElement(heated, 0) : heated;
         sites = files.stream().map(file -> site(file, engine)).toList();

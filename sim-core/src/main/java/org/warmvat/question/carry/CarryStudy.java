@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
+import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.gas.GasPart;
@@ -71,7 +72,7 @@ public final class CarryStudy {
         this.window = window;
         this.question = question;
         this.parallel = parallel;
-        alone = Variations.withoutBackup(design);
+        alone = design.without(BackupCircuit.class);
         runner = new Runner(window.weather(), engine);
     }
 

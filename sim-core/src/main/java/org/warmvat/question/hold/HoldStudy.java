@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.warmvat.design.Design;
+import org.warmvat.design.heating.BackupCircuit;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.season.SeasonTable;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
@@ -163,10 +165,10 @@ public final class HoldStudy {
     }
 
     private Design failed(HoldResult.Cause cause) {
-        Design noHeater = Variations.withoutBackup(design);
+        Design noHeater = design.without(BackupCircuit.class);
         return cause == HoldResult.Cause.HEATER
                 ? noHeater
-                : Variations.withoutFeed(Variations.withoutMixing(Variations.withoutSolar(noHeater)));
+                : Variations.withoutFeed(Variations.withoutMixing(noHeater.without(SolarCircuit.class)));
     }
 
     private HoldResult.Failure failure(HoldResult.Cause cause, List<Integer> starts, Healthy healthy) {
@@ -286,7 +288,7 @@ public final class HoldStudy {
                 suns,
                 sun -> WarmingUp.of(
                         runner,
-                        sun ? design : Variations.withoutSolar(design),
+                        sun ? design : design.without(SolarCircuit.class),
                         question.fillC(),
                         hours(from, MOST_HOURS),
                         sun));

@@ -115,12 +115,7 @@ public final class Plausibility {
     }
 
     private double fedKg(int day) {
-        double kg = season.on(day).waterFactor() * design.feed().waterKgPerDay();
-        for (int i = 0; i < design.feed().feedstocks().size(); i++) {
-            kg += season.on(day).feedstockFactor(i)
-                    * design.feed().feedstocks().get(i).kgPerDay();
-        }
-        return kg;
+        return design.feed().totalKgOn(season.on(day));
     }
 
     private void retention() {

@@ -10,6 +10,7 @@ import org.warmvat.account.Account;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.design.feeding.Estimate;
+import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.season.SeasonTable;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.HourRecord;
@@ -21,7 +22,6 @@ import org.warmvat.question.GasFollowed;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.Prolonged;
-import org.warmvat.question.Variations;
 import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -129,7 +129,7 @@ public final class SpringStudy {
     private Start start(MonthDay date) {
         int first = hourOf(date);
         Reached alone = new Reached(first);
-        run(runner.startCold(Variations.withoutBackup(design), first), first, alone, false, Optional.empty());
+        run(runner.startCold(design.without(BackupCircuit.class), first), first, alone, false, Optional.empty());
         Reached heated = new Reached(first);
         TankRun cold = runner.startCold(design, first);
         Optional<GasFollowed> followed =

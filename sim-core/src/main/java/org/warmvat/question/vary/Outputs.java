@@ -1,9 +1,10 @@
 package org.warmvat.question.vary;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.warmvat.account.Books;
 import org.warmvat.design.Design;
 import org.warmvat.network.meter.Line;
@@ -16,24 +17,7 @@ import org.warmvat.tank.Money;
 /** The figures of one run among many, each under the name of its column: all lines of the tank's account, and some more. */
 public final class Outputs {
 
-    private static final List<String> MORE = List.of(
-            "degree_hours_short",
-            "worst_month_net_kwh",
-            "gas_energy_low_kwh",
-            "gas_energy_high_kwh",
-            "net_energy_low_gas_kwh",
-            "net_energy_high_gas_kwh",
-            "litres",
-            "retention_days",
-            "loading_kg_vs_m3_day",
-            "volume_for_equal_gas_l",
-            "energy_cost",
-            "gas_worth",
-            "money_balance",
-            "co2_kg",
-            "foam_m3",
-            "collector_m2",
-            "outlay");
+    /** Figures of the account of which more is better; of its others less is. */
     private static final Set<String> BETTER_HIGH = Set.of(
             "solar_heat_kwh",
             "solar_share",
@@ -45,34 +29,73 @@ public final class Outputs {
             "useful_net_energy_kwh",
             "net_energy_weighted_kwh",
             "slurry_least_c",
-            "slurry_mean_c",
-            "worst_month_net_kwh",
-            "worst_month_useful_net_kwh",
-            "gas_energy_low_kwh",
-            "gas_energy_high_kwh",
-            "net_energy_low_gas_kwh",
-            "net_energy_high_gas_kwh",
-            "useful_net_energy_low_gas_kwh",
-            "useful_net_energy_high_gas_kwh",
-            "gas_worth",
-            "money_balance");
+            "slurry_mean_c");
 
-    private static final List<String> USEFUL =
-            List.of("worst_month_useful_net_kwh", "useful_net_energy_low_gas_kwh", "useful_net_energy_high_gas_kwh");
+    private static final List<More> MORE = List.of(
+            less("degree_hours_short", run -> run.year().degreeHoursShort()),
+            more("worst_month_net_kwh", run -> run.year().worstMonthNetKWh()),
+            more("gas_energy_low_kwh", run -> run.end(ends -> ends.low().gasKWh())),
+            more("gas_energy_high_kwh", run -> run.end(ends -> ends.high().gasKWh())),
+            more("net_energy_low_gas_kwh", run -> run.end(ends -> ends.low().netKWh())),
+            more("net_energy_high_gas_kwh", run -> run.end(ends -> ends.high().netKWh())),
+            less("litres", run -> run.design().tank().liquidVolumeM3() * 1000),
+            less("retention_days", run -> run.design().retentionDays()),
+            less("loading_kg_vs_m3_day", run -> GasByVolume.loading(run.design())),
+            less("volume_for_equal_gas_l", Run::volumeForEqualGasL),
+            less("energy_cost", run -> run.money().cost()),
+            more("gas_worth", run -> run.hasGas() ? run.money().gasWorth() : Double.NaN),
+            more("money_balance", run -> run.money().balance()),
+            less("co2_kg", run -> run.money().co2Kg()),
+            less("foam_m3", run -> run.bought().foamM3()),
+            less("collector_m2", run -> run.bought().collectorM2()),
+            less("outlay", run -> run.bought().outlay(run.design())));
+
+    private static final List<More> USEFUL = List.of(
+            more("worst_month_useful_net_kwh", run -> run.year().worstMonthUsefulNetKWh()),
+            more(
+                    "useful_net_energy_low_gas_kwh",
+                    run -> run.end(ends -> ends.low().leadingKWh())),
+            more(
+                    "useful_net_energy_high_gas_kwh",
+                    run -> run.end(ends -> ends.high().leadingKWh())));
 
     private final List<Line> lines;
-    private final boolean used;
-    private final List<String> names = new ArrayList<>();
+    private final List<More> more;
+    private final List<String> names;
+
+    /** A figure beside those of the account. */
+    private record More(String name, boolean betterHigh, ToDoubleFunction<Run> value) {}
+
+    /** What figures are made of. */
+    private record Run(Design design, BriefYear year, double equalGasNm3PerDay, Money money, Bought bought) {
+        boolean hasGas() {
+            return design.gas().isPresent();
+        }
+
+        double volumeForEqualGasL() {
+            return hasGas() ? GasByVolume.volumeForM3(design, equalGasNm3PerDay) * 1000 : Double.NaN;
+        }
+
+        double end(ToDoubleFunction<GasRange.Ends> figure) {
+            return year.gas().map(range -> figure.applyAsDouble(range.whole())).orElse(Double.NaN);
+        }
+    }
+
+    private static More more(String name, ToDoubleFunction<Run> value) {
+        return new More(name, true, value);
+    }
+
+    private static More less(String name, ToDoubleFunction<Run> value) {
+        return new More(name, false, value);
+    }
 
     /** The outputs of a tank's account. */
     public Outputs(Books books) {
         lines = books.lines();
-        lines.forEach(line -> names.add(line.column()));
-        names.addAll(MORE);
-        used = lines.contains(Housekeeping.USEFUL_NET);
-        if (used) {
-            names.addAll(USEFUL);
-        }
+        more = Stream.concat(MORE.stream(), lines.contains(Housekeeping.USEFUL_NET) ? USEFUL.stream() : Stream.of())
+                .toList();
+        names = Stream.concat(lines.stream().map(Line::column), more.stream().map(More::name))
+                .toList();
     }
 
     /** Which of some outputs runs are judged by: useful net energy where uses of gas are given, else net energy. */
@@ -89,7 +112,9 @@ public final class Outputs {
 
     /** Whether more of it is better; of all others, less is. */
     public static boolean betterHigh(String name) {
-        return BETTER_HIGH.contains(name);
+        return BETTER_HIGH.contains(name)
+                || Stream.concat(MORE.stream(), USEFUL.stream())
+                        .anyMatch(one -> one.betterHigh() && one.name().equals(name));
     }
 
     /**
@@ -100,44 +125,12 @@ public final class Outputs {
      * @param equalGasNm3PerDay methane a day that the volume for equal gas is to make
      */
     public double[] of(Design design, BriefYear run, double equalGasNm3PerDay) {
-        double[] values = new double[names.size()];
-        for (int i = 0; i < lines.size(); i++) {
-            Line line = lines.get(i);
-            values[i] = run.year().has(line) ? run.year().of(line) : Double.NaN;
-        }
-        Money money = Money.of(design, run.year());
-        Bought bought = Bought.of(design);
-        boolean gas = design.gas().isPresent();
-        double[] more = {
-            run.degreeHoursShort(),
-            run.worstMonthNetKWh(),
-            end(run, ends -> ends.low().gasKWh()),
-            end(run, ends -> ends.high().gasKWh()),
-            end(run, ends -> ends.low().netKWh()),
-            end(run, ends -> ends.high().netKWh()),
-            design.tank().liquidVolumeM3() * 1000,
-            design.retentionDays(),
-            GasByVolume.loading(design),
-            gas ? GasByVolume.volumeForM3(design, equalGasNm3PerDay) * 1000 : Double.NaN,
-            money.cost(),
-            gas ? money.gasWorth() : Double.NaN,
-            money.balance(),
-            money.co2Kg(),
-            bought.foamM3(),
-            bought.collectorM2(),
-            bought.outlay(design)
-        };
-        System.arraycopy(more, 0, values, lines.size(), more.length);
-        if (used) {
-            int at = lines.size() + more.length;
-            values[at] = run.worstMonthUsefulNetKWh();
-            values[at + 1] = end(run, ends -> ends.low().leadingKWh());
-            values[at + 2] = end(run, ends -> ends.high().leadingKWh());
-        }
-        return values;
-    }
-
-    private static double end(BriefYear run, ToDoubleFunction<GasRange.Ends> figure) {
-        return run.gas().map(range -> figure.applyAsDouble(range.whole())).orElse(Double.NaN);
+        Run made = new Run(design, run, equalGasNm3PerDay, Money.of(design, run.year()), Bought.of(design));
+        return DoubleStream.concat(
+                        lines.stream()
+                                .mapToDouble(line ->
+                                        run.year().has(line) ? run.year().of(line) : Double.NaN),
+                        more.stream().mapToDouble(one -> one.value().applyAsDouble(made)))
+                .toArray();
     }
 }

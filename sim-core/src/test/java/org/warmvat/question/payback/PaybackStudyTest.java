@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
+import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.keys.Reader;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.Parallel;
@@ -58,7 +59,7 @@ class PaybackStudyTest {
     /** Without sun a step of foam saves the difference of two conductances, held at the set-point for a year. */
     @Test
     void foamSavesWhatItsConductanceSays() throws StudyRefused {
-        Design design = Variations.withoutSolar(design(400, 300, 15));
+        Design design = design(400, 300, 15).without(SolarCircuit.class);
         PaybackStudy.Result result = payback(YEAR, design, 2);
         Design more = Variations.withFoamThicker(design, PaybackStudy.FOAM_STEP_M);
         double lessWPerK = Conductances.of(design, 3, 10).totalWPerK()
