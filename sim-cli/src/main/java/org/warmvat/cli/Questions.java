@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.warmvat.cli.option.Word;
+import org.warmvat.cli.option.OptionWord;
 import org.warmvat.cli.words.Numerals;
 
 /** Questions on a terminal, each with a default that an empty line takes. */
@@ -61,11 +61,11 @@ final class Questions {
 
     /** One of some words. */
     <E extends Enum<E>> E word(String question, E[] all, E usual) {
-        String words = String.join(", ", Word.all(all));
+        String words = String.join(", ", OptionWord.all(all));
         for (int tries = 0; tries < MOST_TRIES; tries++) {
-            String line = text(question + " (" + words + ")", Word.of(usual));
+            String line = text(question + " (" + words + ")", OptionWord.of(usual));
             Optional<E> meant = Stream.of(all)
-                    .filter(one -> line.equals(Word.of(one)) || (line.isEmpty() && one == usual))
+                    .filter(one -> line.equals(OptionWord.of(one)) || (line.isEmpty() && one == usual))
                     .findFirst();
             if (meant.isPresent()) {
                 return meant.get();

@@ -127,7 +127,8 @@ final class LogAssembly {
                 double middleS = 0.5 * (times[i - 1] + times[i]);
                 boolean gap = times[i] - times[i - 1] > STEPS_OF_A_GAP * slurry.medianStepS();
                 boolean hole = (steps.containsKey(column) && !steps.get(column).isKnown(middleS))
-                        || (readings.containsKey(column) && !readings.get(column).isKnown(middleS));
+                        || (readings.containsKey(column)
+                                && !readings.get(column).isKnown(middleS));
                 unknownS += hole && !gap ? times[i] - times[i - 1] : 0;
             }
             if (unknownS > 0 && column.kind() != LogColumn.Kind.SUM && column != LogColumn.MIXER) {

@@ -15,7 +15,8 @@ import java.util.function.Function;
 public final class Columns<T> {
 
     private final Map<String, Function<T, ?>> values = new LinkedHashMap<>();
-    private final Map<String, Function<T, String>> cells = new LinkedHashMap<>();
+    private final List<String> heads = new ArrayList<>();
+    private final List<Function<T, String>> cells = new ArrayList<>();
 
     /** A number that may be absent; people see it in words, or a dash. */
     public Columns<T> number(String key, String head, Function<T, ?> value, DoubleFunction<String> words) {
@@ -40,16 +41,17 @@ public final class Columns<T> {
 
     /** A column for people alone. */
     public Columns<T> cell(String head, Function<T, String> cell) {
-        cells.put(head, cell);
+        heads.add(head);
+        cells.add(cell);
         return this;
     }
 
     /** The table. */
     public Table table(String caption, List<T> things) {
         List<List<String>> rows = new ArrayList<>();
-        things.forEach(thing ->
-                rows.add(cells.values().stream().map(cell -> cell.apply(thing)).toList()));
-        return new Table(caption, List.copyOf(cells.keySet()), rows);
+        things.forEach(
+                thing -> rows.add(cells.stream().map(cell -> cell.apply(thing)).toList()));
+        return new Table(caption, List.copyOf(heads), rows);
     }
 
     /** The figures of one. */

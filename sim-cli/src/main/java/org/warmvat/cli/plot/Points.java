@@ -45,11 +45,6 @@ public record Points(double[] x, double[] y) {
         return new Points(x, y);
     }
 
-    /** The same so many hours later. */
-    public Points later(double hours) {
-        return new Points(Arrays.stream(x).map(at -> at + hours).toArray(), y);
-    }
-
     /**
      * As many points as can be told apart: in each of so many columns from one x to another the first, the lowest, the highest
      * and the last. A line through them looks the same.

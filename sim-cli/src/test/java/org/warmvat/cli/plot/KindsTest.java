@@ -42,10 +42,7 @@ class KindsTest {
                         Band.ofEach(24, IntStream.range(0, 48).asDoubleStream().toArray()))
                 .level("set-point", Look.SETPOINT, 37)
                 .stripWithZero("heat, W", 50)
-                .line(
-                        "heat",
-                        Look.SUN,
-                        Points.means(new double[] {0, 10, 20, 30}, 2).later(24))
+                .line("heat", Look.SUN, new Points(new double[] {24, 26, 26, 28}, new double[] {5, 5, 25, 25}))
                 .spell("power cut", 6, 12)
                 .upright("refilled", 40);
         assertSays(

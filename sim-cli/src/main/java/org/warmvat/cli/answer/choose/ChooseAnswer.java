@@ -7,8 +7,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -26,6 +28,7 @@ import org.warmvat.design.Design;
 import org.warmvat.question.choose.Aim;
 import org.warmvat.question.choose.Candidate;
 import org.warmvat.question.choose.Catalogue;
+import org.warmvat.question.choose.Choice;
 import org.warmvat.question.choose.ChooseResult;
 import org.warmvat.question.choose.Yearly;
 
@@ -206,50 +209,43 @@ public final class ChooseAnswer {
         return rows;
     }
 
+    /** A design of the table. */
+    private record Row(String name, Function<Choice, String> option, double perYear, Yearly yearly, double outlay) {}
+
     private Table table() {
-        List<String> header = new ArrayList<>(List.of(""));
-        catalogue
-                .choices()
-                .forEach(choice -> header.add(
-                        choice.options().get(0).shown() instanceof Double
-                                ? AxisWords.of(choice.name())
-                                : choice.name()));
-        header.addAll(List.of(
-                "yearly cost, " + currency,
-                "to buy, " + once,
-                "net energy, kWh",
-                "bought for heat, kWh",
-                "hours below minimum",
-                "lowest, °C"));
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < result.named().size(); i++) {
-            Candidate one = result.named().get(i);
-            List<String> cells = new ArrayList<>(List.of(i == 0 ? "best" : i == 1 ? "runner-up" : "next " + (i - 1)));
-            catalogue
-                    .choices()
-                    .forEach(choice -> cells.add(Optional.ofNullable(
-                                    one.chosen().get(choice.name()))
-                            .map(value -> value instanceof Double number ? Numerals.exact(number) : value.toString())
-                            .orElse("–")));
-            cells.add(Words.number(one.cost().perYear()));
-            cells.addAll(figureCells(one.yearly(), one.cost().outlay()));
-            rows.add(cells);
+        Columns<Row> columns = new Columns<Row>().cell("", Row::name);
+        for (Choice choice : catalogue.choices()) {
+            boolean number = choice.options().get(0).shown() instanceof Double;
+            columns.cell(
+                    number ? AxisWords.of(choice.name()) : choice.name(),
+                    row -> row.option().apply(choice));
         }
-        List<String> drawn = new ArrayList<>(List.of("as drawn"));
-        catalogue.choices().forEach(choice -> drawn.add(""));
-        drawn.add(Words.number(result.drawn().perYear()));
-        drawn.addAll(figureCells(result.drawn().yearly(), result.drawn().outlay()));
-        rows.add(drawn);
-        return new Table("The best, and what comes next", header, rows);
+        columns.cell("yearly cost, " + currency, row -> Words.number(row.perYear()))
+                .cell("to buy, " + once, row -> Words.number(row.outlay()))
+                .cell("net energy, kWh", row -> Words.number(row.yearly().net().meanKWh()))
+                .cell(
+                        "bought for heat, kWh",
+                        row -> Words.number(row.yearly().energy().boughtKWh()))
+                .cell("hours below minimum", row -> Words.hours(row.yearly().hoursBelowMinimum()))
+                .cell("lowest, °C", row -> Words.tenth(row.yearly().leastC()));
+        List<Row> rows = new ArrayList<>();
+        for (Candidate one : result.named()) {
+            String name =
+                    rows.isEmpty() ? "best" : rows.size() == RUNNER_UP ? "runner-up" : "next " + (rows.size() - 1);
+            rows.add(new Row(
+                    name,
+                    choice -> option(one.chosen().get(choice.name())),
+                    one.cost().perYear(),
+                    one.yearly(),
+                    one.cost().outlay()));
+        }
+        ChooseResult.Drawn drawn = result.drawn();
+        rows.add(new Row("as drawn", choice -> "", drawn.perYear(), drawn.yearly(), drawn.outlay()));
+        return columns.table("The best, and what comes next", rows);
     }
 
-    private static List<String> figureCells(Yearly yearly, double outlay) {
-        return List.of(
-                Words.number(outlay),
-                Words.number(yearly.net().meanKWh()),
-                Words.number(yearly.energy().boughtKWh()),
-                Words.hours(yearly.hoursBelowMinimum()),
-                Words.fixed(yearly.leastC(), 1));
+    private static String option(Object value) {
+        return value instanceof Double number ? Numerals.exact(number) : value == null ? "–" : value.toString();
     }
 
     private List<Drawing> pictures() {

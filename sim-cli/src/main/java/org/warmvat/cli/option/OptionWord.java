@@ -7,9 +7,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 
 /** Options that take one of some words: the names of an enum in small letters. */
-public final class Word {
+public final class OptionWord {
 
-    private Word() {}
+    private OptionWord() {}
 
     /** The word of one. */
     public static String of(Enum<?> one) {
@@ -18,7 +18,7 @@ public final class Word {
 
     /** All words, in order. */
     public static List<String> all(Enum<?>... all) {
-        return Stream.of(all).map(Word::of).toList();
+        return Stream.of(all).map(OptionWord::of).toList();
     }
 
     /** From now on a command line knows these words. */
