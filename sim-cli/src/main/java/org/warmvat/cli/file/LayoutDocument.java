@@ -19,6 +19,7 @@ import org.warmvat.design.keys.KeyPath;
 import org.warmvat.design.keys.Shown;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
+import org.warmvat.weather.layout.ColumnUnit;
 import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.layout.TimeForm;
 

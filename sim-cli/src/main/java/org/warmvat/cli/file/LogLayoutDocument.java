@@ -11,6 +11,7 @@ import org.warmvat.log.LogColumn;
 import org.warmvat.log.LogFiles;
 import org.warmvat.log.LogLayout;
 import org.warmvat.weather.Quantity;
+import org.warmvat.weather.layout.ColumnUnit;
 import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.layout.TimeForm;
 

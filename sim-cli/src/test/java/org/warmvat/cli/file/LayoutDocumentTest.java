@@ -23,6 +23,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
+import org.warmvat.weather.layout.ColumnUnit;
 import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.service.LayoutProposal;
 import org.warmvat.weather.service.Recognised;
@@ -97,7 +98,7 @@ class LayoutDocumentTest {
                         "l.yaml line 7: columns.air is not a known key, did you mean columns.air_c?",
                         "l.yaml line 8: columns.global_w_m2.column 0, expected " + PLACE,
                         "l.yaml line 8: columns.global_w_m2.unit \"calories\", expected one of w/m2, wh/m2, kw/m2, kj/m2, mj/m2,"
-                                + " j/cm2",
+                                + " j/m2, j/cm2",
                         "l.yaml line 8: columns.global_w_m2.factor \"ten\", expected a number, -1000000 to 1000000",
                         "l.yaml line 9: missing -999, expected a list",
                         "l.yaml line 10: site.latitude_deg \"north\", expected a number, -180 to 6000 or " + FOUND,

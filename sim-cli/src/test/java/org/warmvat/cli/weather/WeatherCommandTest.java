@@ -302,7 +302,7 @@ class WeatherCommandTest {
         assertTrue(proposed.contains("  encoding: latin-1\n"), proposed);
         assertTrue(proposed.contains("  form: \"DD.MM.YYYY hh:mm\"\n"), proposed);
         assertTrue(proposed.contains("  air_c: \"Außentemperatur (°C)\"\n"), proposed);
-        assertTrue(proposed.contains("  wind_m_s: {column: \"Wind (km/h)\", factor: 0.2777777778}\n"), proposed);
+        assertTrue(proposed.contains("  wind_m_s: {column: \"Wind (km/h)\", unit: km/h}\n"), proposed);
         assertTrue(proposed.contains("  latitude_deg:   # fill in: north positive\n"), proposed);
         Files.writeString(table, "nothing,like\nrows\n");
         assertEquals(3, run("weather", "layout", table));

@@ -3,11 +3,15 @@ package org.warmvat.weather.file;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.Set;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.WeatherRefused;
 
 /** Reads the values of cells in a column's own unit and holds them against its physical limits. */
 final class CellReader {
+    /** What services write where they have no value. */
+    private static final Set<Double> CODES = Set.of(999.0, 9999.0, 9900.0, 99999.0);
+
     private final FileFaults faults;
 
     CellReader(FileFaults faults) {
@@ -44,6 +48,9 @@ final class CellReader {
 
     /** The unit that was probably meant. */
     private static String hint(Quantity quantity, double value) {
+        if (CODES.contains(Math.abs(value))) {
+            return " (a code for no value? a layout names such codes under missing)";
+        }
         return switch (quantity) {
             case AIR, DEW_POINT, GROUND ->
                 value > 200 && value < 340

@@ -20,6 +20,9 @@ final class LayoutRows {
     private final CellReader cells;
     private final Map<Quantity, Missing> missing = new EnumMap<>(Quantity.class);
     private List<String> names = List.of();
+    /** Rows at the beginning whose times do not read. */
+    private int unread;
+
     private List<Cell> timeCells = List.of();
     private final Map<Quantity, List<Cell>> columns = new EnumMap<>(Quantity.class);
 
@@ -144,7 +147,7 @@ final class LayoutRows {
                 faults.add(line, row.getFieldCount() + " cells, expected at least " + (needed + 1));
                 continue;
             }
-            OptionalLong time = time(line, row);
+            OptionalLong time = time(line, row, rows.size() == 0);
             if (time.isPresent()) {
                 rows.begin(line, time.getAsLong());
                 for (Map.Entry<Quantity, List<Cell>> column : columns.entrySet()) {
@@ -155,12 +158,20 @@ final class LayoutRows {
         return rows;
     }
 
-    private OptionalLong time(int line, CsvRecord row) throws WeatherRefused {
+    private OptionalLong time(int line, CsvRecord row, boolean first) throws WeatherRefused {
         String text = timeCells.get(0).of(row);
         for (int i = 1; i < timeCells.size(); i++) {
             text = text + " " + timeCells.get(i).of(row);
         }
         OptionalLong time = layout.time().form().minutes(text);
+        if (time.isEmpty() && first && ++unread > 1) {
+            // the same would be said of every row
+            throw faults.refusedAt(
+                    line,
+                    "time " + FileFaults.quoted(text) + ", expected the form "
+                            + layout.time().form()
+                            + ", which no row has so far; a layout says another, \"warmvat weather layout FILE\" proposes one");
+        }
         if (time.isEmpty()) {
             faults.add(
                     line,

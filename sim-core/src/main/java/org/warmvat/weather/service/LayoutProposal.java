@@ -1,6 +1,7 @@
 package org.warmvat.weather.service;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +12,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Stamp;
+import org.warmvat.weather.layout.ColumnUnit;
 import org.warmvat.weather.layout.Layout;
 import org.warmvat.weather.layout.TimeForm;
 
@@ -20,7 +22,7 @@ public final class LayoutProposal {
             new Layout.Source(Optional.empty(), Optional.empty(), Optional.empty());
     private static final Set<String> CODES = Set.of("-999", "-9999", "-9900", "-99", "NA", "NaN", "---");
 
-    /** How services in English and German head their columns, in small letters. */
+    /** How services and spreadsheets, most of them in English and German, head their columns, in small letters. */
     private static final Map<Quantity, Pattern> NAMES = new EnumMap<>(Map.ofEntries(
             Map.entry(
                     Quantity.AIR,
@@ -29,16 +31,18 @@ public final class LayoutProposal {
             Map.entry(Quantity.DEW_POINT, words("dew.?point.*|td|tdew|taupunkt.*|t2mdew")),
             Map.entry(
                     Quantity.RELATIVE_HUMIDITY,
-                    words("rh|rf|relative.?humidity.*|rhum.*|rf_tu|humid.*|feuchte.*|rel.*feuchte.*|rh2m")),
-            Map.entry(Quantity.WIND, words("wind.?speed.*|ws(10m?)?|wspd.*|ff|f|wind|windgeschw.*|wind_m_s")),
+                    words("rh|rf|relative.?humidity.*|rhum.*|rf_tu|humid.*|(luft)?feucht.*|rel.*feucht.*|rh2m")),
+            Map.entry(
+                    Quantity.WIND,
+                    words("wind.?speed.*|ws(10m?)?|wspd.*|ff|f|wind|windgeschw.*|vent.*|vitesse.*|viento.*|wind_m_s")),
             Map.entry(Quantity.PRESSURE, words("press.*|surface.?pressure.*|p|p0|sp|ps|luftdruck.*|stnlp.*")),
             Map.entry(
                     Quantity.GLOBAL,
                     words(
-                            "ghi.*|global.*|g\\(h\\)|shortwave.?radiation.*|glbl.*|fg_lberg|gs|strahlung.*|glob.*|g|solar.*rad.*|ssrd.*")),
+                            "ghi.*|global.*|g\\(h\\)|shortwave.?radiation.*|glbl.*|fg_lberg|gs|strahlung.*|glob.*|rayonnement.*|radiaci.*|g|solar.*rad.*|ssrd.*")),
             Map.entry(Quantity.BEAM, words("dni.*|bni.*|gb\\(n\\)|direct.?normal.*|beam.*")),
             Map.entry(Quantity.DIFFUSE, words("dhi.*|diffuse.*|gd\\(h\\)|fd_lberg|dif.*")),
-            Map.entry(Quantity.CLOUD, words("cloud.*|totcld.*|n|bew.*")),
+            Map.entry(Quantity.CLOUD, words("cloud.*|totcld.*|bew.*")),
             Map.entry(Quantity.LONGWAVE, words("ir\\(h\\)|long.?wave.*|lw.?down.*|ld|atmo_lberg"))));
 
     private final TableGuess table;
@@ -72,6 +76,7 @@ public final class LayoutProposal {
     }
 
     private String yaml() {
+        Layout.Time time = time();
         Layout layout = new Layout(
                 new Layout.Text(
                         Math.max(0, table.headingLine() < 0 ? table.firstRow() : table.headingLine()),
@@ -80,8 +85,8 @@ public final class LayoutProposal {
                         table.commas() ? ',' : '.',
                         Optional.empty(),
                         latin1),
-                time(),
-                columns(),
+                time,
+                columns(time.stepMinutes()),
                 codes(),
                 new Layout.SiteSource(UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN));
         remarks.add(
@@ -99,6 +104,7 @@ public final class LayoutProposal {
         return table.headingLine() >= 0
                         && index < table.names().size()
                         && !table.names().get(index).isEmpty()
+                        && Collections.frequency(table.names(), table.names().get(index)) == 1
                 ? new Layout.ByHeading(table.names().get(index))
                 : new Layout.ByNumber(index + 1);
     }
@@ -116,18 +122,18 @@ public final class LayoutProposal {
                 OptionalDouble.empty());
     }
 
-    private Map<Quantity, Layout.Column> columns() {
+    private Map<Quantity, Layout.Column> columns(int stepMinutes) {
         Map<Quantity, Layout.Column> columns = new EnumMap<>(Quantity.class);
         for (int i = 0; i < table.names().size(); i++) {
             String name = table.names().get(i);
-            String bare = name.replaceAll("[\\[(/,].*", "").strip().toLowerCase(Locale.ROOT);
+            String bare = bare(name).toLowerCase(Locale.ROOT);
             for (Map.Entry<Quantity, Pattern> known : NAMES.entrySet()) {
                 boolean like = known.getValue().matcher(bare).matches()
                         || known.getValue()
                                 .matcher(name.toLowerCase(Locale.ROOT))
                                 .matches();
                 if (like && !columns.containsKey(known.getKey()) && !table.isTime(i)) {
-                    columns.put(known.getKey(), column(known.getKey(), i, name.toLowerCase(Locale.ROOT)));
+                    columns.put(known.getKey(), column(known.getKey(), i, stepMinutes));
                     break;
                 }
             }
@@ -139,18 +145,19 @@ public final class LayoutProposal {
         return columns;
     }
 
-    /** The factor that the unit in a heading asks for. */
-    private Layout.Column column(Quantity quantity, int index, String name) {
-        boolean fahrenheit = quantity == Quantity.AIR && name.matches(".*(°f|\\(f\\)|\\[f]|fahrenheit).*");
-        double factor = switch (quantity) {
-            case RELATIVE_HUMIDITY, CLOUD -> table.most(index) > 1 ? 0.01 : 1;
-            case WIND -> name.contains("km/h") ? 1 / 3.6 : name.matches(".*(kt|knot|kn\\b).*") ? 0.514444 : 1;
-            case PRESSURE -> table.most(index) > 40_000 ? 0.01 : table.most(index) < 120 ? 10 : 1;
-            case GLOBAL, BEAM, DIFFUSE, LONGWAVE ->
-                name.contains("kj") ? 1 / 3.6 : name.contains("j/cm") ? 10 / 3.6 : name.contains("kw") ? 1000 : 1;
-            default -> fahrenheit ? 1 / 1.8 : 1;
-        };
-        return new Layout.Column(List.of(place(index)), factor, fahrenheit ? -32 / 1.8 : 0, Set.of());
+    /** A heading without the unit behind it. */
+    private static String bare(String name) {
+        String open = name.replaceAll("[\\[(,].*", "").strip();
+        int last = open.lastIndexOf(' ');
+        boolean unit = last > 0 && HeadingUnit.isUnit(open.substring(last + 1));
+        return (unit ? open.substring(0, last) : open.replaceAll("/.*", "")).strip();
+    }
+
+    private Layout.Column column(Quantity quantity, int index, int stepMinutes) {
+        ColumnUnit unit = HeadingUnit.of(quantity, table.names().get(index), table.most(index))
+                .map(word -> ColumnUnit.of(quantity, word, stepMinutes))
+                .orElse(ColumnUnit.SAME);
+        return new Layout.Column(List.of(place(index)), unit.factor(), unit.offset(), Set.of());
     }
 
     private Set<String> codes() {

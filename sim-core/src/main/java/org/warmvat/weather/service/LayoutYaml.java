@@ -5,10 +5,12 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.warmvat.weather.Quantity;
+import org.warmvat.weather.layout.ColumnUnit;
 import org.warmvat.weather.layout.Layout;
 
 /** Writes a layout as the YAML file that would be read as it. */
@@ -31,7 +33,11 @@ final class LayoutYaml {
             if (layout.columns().containsKey(quantity)) {
                 line(
                         yaml,
-                        "  " + quantity.key() + ": " + column(layout.columns().get(quantity)));
+                        "  " + quantity.key() + ": "
+                                + column(
+                                        quantity,
+                                        layout.columns().get(quantity),
+                                        layout.time().stepMinutes()));
             }
         }
         line(yaml, "site:");
@@ -74,15 +80,20 @@ final class LayoutYaml {
         time.instantMinutes().ifPresent(minutes -> line(yaml, "  instant_min: " + number(minutes)));
     }
 
-    private static String column(Layout.Column column) {
+    private static String column(Quantity quantity, Layout.Column column, int stepMinutes) {
+        ColumnUnit converts = new ColumnUnit(column.factor(), column.offset());
+        Optional<String> unit = ColumnUnit.of(quantity).keySet().stream()
+                .filter(word -> ColumnUnit.of(quantity, word, stepMinutes).equals(converts))
+                .findFirst();
         boolean plain =
                 column.factor() == 1 && column.offset() == 0 && column.missing().isEmpty();
         if (plain && column.places().size() == 1 && !(column.place() instanceof Layout.ByPosition)) {
             return place(column.place());
         }
         return "{column: " + places(column.places())
-                + (column.factor() == 1 ? "" : ", factor: " + number(column.factor()))
-                + (column.offset() == 0 ? "" : ", offset: " + number(column.offset()))
+                + (unit.isPresent() ? ", unit: " + unit.get() : "")
+                + (unit.isPresent() || column.factor() == 1 ? "" : ", factor: " + number(column.factor()))
+                + (unit.isPresent() || column.offset() == 0 ? "" : ", offset: " + number(column.offset()))
                 + (column.missing().isEmpty() ? "" : ", missing: " + codes(column.missing()))
                 + '}';
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.warmvat.weather.layout.LineCells;
 
 /**
@@ -12,8 +13,8 @@ import org.warmvat.weather.layout.LineCells;
  *
  * @param delimiter between cells
  * @param firstRow index of the line of the first row, counted from 0
- * @param headingLine index of the line of names; -1 where there seems to be none
- * @param names in that line
+ * @param headingLine index of the line of names; -1 where there seems to be none, or one of units follows it
+ * @param names of the columns
  * @param rows the first rows, their cells without blanks at the ends
  * @param commas whether numbers have decimal commas
  */
@@ -43,6 +44,10 @@ public record TableGuess(
                     && isRow(cells.get(i + 1))
                     && cells.get(i).size() == cells.get(i + 1).size()) {
                 int heading = heading(cells, i);
+                boolean units = heading > 0 && isUnits(cells.get(heading)) && isHeading(cells, heading - 1, i);
+                List<String> names = heading < 0
+                        ? List.of()
+                        : units ? joined(cells.get(heading - 1), cells.get(heading)) : cells.get(heading);
                 List<List<String>> rows = cells.subList(i, Math.min(cells.size(), i + MOST_ROWS)).stream()
                         .filter(TableGuess::isRow)
                         .toList();
@@ -50,8 +55,7 @@ public record TableGuess(
                         && rows.stream()
                                 .flatMap(List::stream)
                                 .anyMatch(c -> WITH_COMMA.matcher(c).matches());
-                return Optional.of(new TableGuess(
-                        delimiter, i, heading, heading < 0 ? List.of() : cells.get(heading), rows, commas));
+                return Optional.of(new TableGuess(delimiter, i, units ? -1 : heading, names, rows, commas));
             }
         }
         return Optional.empty();
@@ -67,13 +71,30 @@ public record TableGuess(
 
     private static int heading(List<List<String>> cells, int firstRow) {
         for (int i = firstRow - 1; i >= Math.max(0, firstRow - 3); i--) {
-            boolean names =
-                    cells.get(i).stream().filter(c -> c.matches(".*\\p{L}.*")).count() >= 2;
-            if (names && cells.get(i).size() >= cells.get(firstRow).size() - 1) {
+            if (isHeading(cells, i, firstRow)) {
                 return i;
             }
         }
         return -1;
+    }
+
+    private static boolean isHeading(List<List<String>> cells, int line, int firstRow) {
+        boolean names =
+                cells.get(line).stream().filter(c -> c.matches(".*\\p{L}.*")).count() >= 2;
+        return names && cells.get(line).size() >= cells.get(firstRow).size() - 1;
+    }
+
+    /** Whether most cells of a line are units, as of a line between the names and the rows. */
+    private static boolean isUnits(List<String> cells) {
+        long filled = cells.stream().filter(cell -> !cell.isBlank()).count();
+        return 2 * cells.stream().filter(HeadingUnit::isUnit).count() > filled;
+    }
+
+    /** The names with their units behind them; a layout has then to skip both lines and to count columns. */
+    private static List<String> joined(List<String> names, List<String> units) {
+        return IntStream.range(0, names.size())
+                .mapToObj(i -> names.get(i) + (i < units.size() ? " (" + units.get(i) + ")" : ""))
+                .toList();
     }
 
     /** The largest number in a column; 0 where it holds none. */

@@ -1,4 +1,4 @@
-package org.warmvat.cli.file;
+package org.warmvat.weather.layout;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,25 +11,25 @@ import org.warmvat.weather.Quantity;
  * @param factor multiplies
  * @param offset is added
  */
-record ColumnUnit(double factor, double offset) {
+public record ColumnUnit(double factor, double offset) {
 
-    private static final Set<String> SUMS = Set.of("wh/m2", "kj/m2", "mj/m2", "j/cm2");
+    private static final Set<String> SUMS = Set.of("wh/m2", "kj/m2", "mj/m2", "j/m2", "j/cm2");
 
     /** Our own unit. */
-    static final ColumnUnit SAME = new ColumnUnit(1, 0);
+    public static final ColumnUnit SAME = new ColumnUnit(1, 0);
 
     private static ColumnUnit times(double factor) {
         return new ColumnUnit(factor, 0);
     }
 
     /** A unit by its name, our own where there is none; a sum of a step is that of an hour by its share of it. */
-    static ColumnUnit of(Quantity quantity, String name, int stepMinutes) {
+    public static ColumnUnit of(Quantity quantity, String name, int stepMinutes) {
         ColumnUnit unit = of(quantity).getOrDefault(name, SAME);
         return SUMS.contains(name) ? times(unit.factor() * 60 / stepMinutes) : unit;
     }
 
     /** The units known for a quantity by name, its own first. */
-    static Map<String, ColumnUnit> of(Quantity quantity) {
+    public static Map<String, ColumnUnit> of(Quantity quantity) {
         Map<String, ColumnUnit> units = new LinkedHashMap<>();
         switch (quantity) {
             case AIR, DEW_POINT, GROUND -> {
@@ -63,6 +63,7 @@ record ColumnUnit(double factor, double offset) {
                 units.put("kw/m2", times(1000));
                 units.put("kj/m2", times(1 / 3.6));
                 units.put("mj/m2", times(1000 / 3.6));
+                units.put("j/m2", times(1 / 3600.0));
                 units.put("j/cm2", times(10 / 3.6));
             }
         }
