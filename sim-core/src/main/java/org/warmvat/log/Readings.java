@@ -9,6 +9,7 @@ public final class Readings {
 
     private final double[] timeS;
     private final double[] values;
+    private final double medianStepS;
 
     /**
      * Takes the values.
@@ -22,6 +23,7 @@ public final class Readings {
         }
         this.timeS = timeS.clone();
         this.values = values.clone();
+        medianStepS = timeS.length < 2 ? Double.POSITIVE_INFINITY : Rows.medianStepS(timeS);
     }
 
     /** How many. */
@@ -41,7 +43,7 @@ public final class Readings {
 
     /** The middle one of the steps between readings; infinite for a single one. */
     public double medianStepS() {
-        return timeS.length < 2 ? Double.POSITIVE_INFINITY : Rows.medianStepS(timeS);
+        return medianStepS;
     }
 
     /** The readings from one to another, both included, times counted from the first of them. */
@@ -61,7 +63,7 @@ public final class Readings {
 
     /** Whether a reading is near a time: not in a gap of more than three median steps, nor so far before the first or after the last. */
     public boolean isKnown(double t) {
-        double farS = STEPS_OF_A_GAP * medianStepS();
+        double farS = STEPS_OF_A_GAP * medianStepS;
         int after = Arrays.binarySearch(timeS, t);
         if (after >= 0) {
             return true;

@@ -71,7 +71,7 @@ public final class Steps {
     /** How much of a span no value covers, s. */
     double unknownS(double fromS, double toS) {
         double unknown = endS.length == 0 ? toS - fromS : Math.max(0, toS - Math.max(fromS, endS[endS.length - 1]));
-        for (int i = 0; i < endS.length; i++) {
+        for (int i = stepOf(fromS); i < endS.length && (i == 0 || endS[i - 1] < toS); i++) {
             double holeS = i == 0 ? 0 : endS[i - 1];
             unknown += Math.max(0, Math.min(toS, knownFromS[i]) - Math.max(fromS, holeS));
         }
@@ -84,9 +84,9 @@ public final class Steps {
      */
     double doubt(double fromS, double toS) {
         double doubt = 0;
-        for (int i = 1; even && i < endS.length; i++) {
+        for (int i = Math.max(1, stepOf(fromS)); even && i < endS.length && endS[i - 1] < toS; i++) {
             double length = endS[i] - endS[i - 1];
-            if (endS[i - 1] < toS && endS[i] - medianS > fromS && length > STEPS_OF_A_HOLE * medianS) {
+            if (endS[i] - medianS > fromS && length > STEPS_OF_A_HOLE * medianS) {
                 doubt += Math.abs(rates[i] - rates[i - 1]) * (length - medianS);
             }
         }

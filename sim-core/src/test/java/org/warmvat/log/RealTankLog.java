@@ -5,13 +5,20 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -75,5 +82,60 @@ public final class RealTankLog {
         SortedMap<LocalDate, Log> nights = new TreeMap<>();
         rows.forEach((night, own) -> nights.put(night, whole.stretch(own.get(0), own.get(own.size() - 1))));
         return nights;
+    }
+
+    /**
+     * The whole log with the sun's heat as its authors take it: light times 0.0079 W/m2 per lux, 1.566 m2 of aperture and their gain of
+     * 0.9931; none in the dark, unknown where the light was not logged by day.
+     */
+    public static Log wholeWithSun() throws IOException, WeatherRefused {
+        Log whole = LogFiles.read(sources(), Optional.of(LAYOUT), Optional.empty());
+        NavigableMap<LocalDateTime, Double> lux = lux();
+        Readings air = whole.readings(LogColumn.AIR).orElseThrow();
+        StringBuilder text = new StringBuilder("time,slurry_c,air_c,solar_heat_w\n");
+        for (double t : whole.slurryC().timesS()) {
+            LocalDateTime time = whole.start().plusSeconds(Math.round(t));
+            text.append(time.format(DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss")))
+                    .append(',')
+                    .append(whole.slurryC().at(t))
+                    .append(',')
+                    .append(air.isKnown(t) ? air.at(t) : "")
+                    .append(',')
+                    .append(sunW(time, lux))
+                    .append('\n');
+        }
+        return LogFiles.read(
+                List.of(new LogFiles.Source("whole.csv", text.toString())), Optional.empty(), Optional.empty());
+    }
+
+    private static String sunW(LocalDateTime time, NavigableMap<LocalDateTime, Double> lux) {
+        SortedMap<LocalDateTime, Double> near = lux.subMap(time.minusMinutes(15), time.plusMinutes(15));
+        if (!near.isEmpty()) {
+            LocalDateTime nearest = Collections.min(
+                    near.keySet(),
+                    Comparator.comparing(other -> Duration.between(time, other).abs()));
+            return Double.toString(0.9931 * 0.0079 * 1.566 * near.get(nearest));
+        }
+        return time.getHour() >= 19 || time.getHour() < 6 ? "0" : "";
+    }
+
+    /** The file of light repeats its heading at every restart and has rows in another unit. */
+    private static NavigableMap<LocalDateTime, Double> lux() throws IOException {
+        NavigableMap<LocalDateTime, Double> lux = new TreeMap<>();
+        for (String line : Files.readAllLines(folder().resolve("lux.csv"))) {
+            String[] cells = line.split(",");
+            if (cells.length > 4 && cells[4].strip().equals("LUX")) {
+                String clock = cells[1].strip() + " " + cells[2].strip();
+                OptionalLong second = LAYOUT.forms().stream()
+                        .map(form -> form.seconds(clock))
+                        .filter(OptionalLong::isPresent)
+                        .findFirst()
+                        .orElseThrow();
+                lux.put(
+                        LocalDateTime.ofEpochSecond(second.getAsLong(), 0, ZoneOffset.UTC),
+                        Double.parseDouble(cells[3].strip()));
+            }
+        }
+        return lux;
     }
 }

@@ -21,7 +21,9 @@ class RealTankLogTest {
         assertEquals(
                 List.of(
                         "The slurry's readings have 10 gaps of more than three steps, the longest 89.3 h; after each the tank starts"
-                                + " afresh."),
+                                + " afresh.",
+                        "air_c is empty over 68.0 h in all: the weather file's stands in where there is one, else what the"
+                                + " rows about it say."),
                 log.notes());
         SortedMap<LocalDate, Log> nights = RealTankLog.nights();
         assertEquals(37, nights.size());

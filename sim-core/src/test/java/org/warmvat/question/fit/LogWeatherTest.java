@@ -30,6 +30,16 @@ class LogWeatherTest {
                 List.of(new LogFiles.Source("log.csv", text.toString())), Optional.empty(), Optional.empty());
     }
 
+    /** The envelope starts steady in the dark, with the first air and wind of the log. */
+    @Test
+    void theHourOfTheStartIsDarkAndHasTheFirstAir() throws Exception {
+        Log log = log();
+        Weather weather = LogWeather.of(log, Optional.of(FileAlong.of(FILE, log)), Optional.empty());
+        assertEquals(0, weather.globalWPerM2(0), 0);
+        assertEquals(-40, weather.airC().at(3600), 1e-9);
+        assertEquals(50, weather.windMPerS().at(3600), 1e-9);
+    }
+
     @Test
     void holesOfTheLogAreTheFiles() throws Exception {
         Log log = log();
