@@ -17,6 +17,7 @@ import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.question.year.YearStudy;
+import org.warmvat.tank.Runner;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
@@ -70,7 +71,10 @@ class MadeAgainstRealTest {
     }
 
     private static Period heats(Weather weather) throws Exception {
-        return YearStudy.run(DesignDocument.demonstration().design(), weather, new ExponentialEngine(), HourSink.IGNORE)
+        return YearStudy.run(
+                        DesignDocument.demonstration().design(),
+                        new Runner(weather, new ExponentialEngine()),
+                        HourSink.IGNORE)
                 .whole();
     }
 

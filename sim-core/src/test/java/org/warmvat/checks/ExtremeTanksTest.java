@@ -23,6 +23,7 @@ import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.LifeDesigns;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
@@ -52,7 +53,7 @@ class ExtremeTanksTest {
             TankPlan plan = new TankPlan();
             plan.shape = new Shape.UprightCylinder(diameterAndDepthM[0]);
             plan.depthM = diameterAndDepthM[1];
-            YearResult run = YearStudy.run(plan.build(), weather, new ExponentialEngine(), HourSink.IGNORE);
+            YearResult run = YearStudy.run(plan.build(), new Runner(weather, new ExponentialEngine()), HourSink.IGNORE);
             assertTrue(Double.isFinite(run.whole().of(Housekeeping.MEAN_C)));
         }
     }
@@ -66,7 +67,8 @@ class ExtremeTanksTest {
             Weather weather = InventedWeather.days(random.nextInt(350), 8);
             Map<String, Double> numbers = extremes(usual, random);
             drawn = Optional.of(numbers);
-            YearResult run = YearStudy.run(usual.with(numbers), weather, new ExponentialEngine(), HourSink.IGNORE);
+            YearResult run =
+                    YearStudy.run(usual.with(numbers), new Runner(weather, new ExponentialEngine()), HourSink.IGNORE);
             for (double celsius : run.hourly().orZero("slurry_c")) {
                 if (!Double.isFinite(celsius)) {
                     faults.add(seed + " " + drawn + ": " + celsius);

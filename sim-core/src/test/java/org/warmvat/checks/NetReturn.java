@@ -11,6 +11,7 @@ import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
@@ -74,7 +75,7 @@ final class NetReturn {
     /** Net return of a year: gas less element, motor and everything electric, kWh. */
     static double kWh(Design design) {
         try {
-            return YearStudy.run(design, WEATHER, new ExponentialEngine(), HourSink.IGNORE)
+            return YearStudy.run(design, new Runner(WEATHER, new ExponentialEngine()), HourSink.IGNORE)
                     .whole()
                     .of(Housekeeping.NET);
         } catch (StudyRefused e) {

@@ -29,6 +29,7 @@ import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.Conductances;
 import org.warmvat.tank.DerivedFigures;
 import org.warmvat.tank.Lines;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
@@ -38,7 +39,7 @@ class RandomTanksTest {
 
     private static YearResult run(Design design, Weather weather) {
         try {
-            return YearStudy.run(design, weather, new ExponentialEngine(), HourSink.IGNORE);
+            return YearStudy.run(design, new Runner(weather, new ExponentialEngine()), HourSink.IGNORE);
         } catch (StudyRefused e) {
             throw new IllegalStateException(e);
         }

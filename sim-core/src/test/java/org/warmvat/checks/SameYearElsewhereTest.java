@@ -18,6 +18,7 @@ import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.Lines;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Site;
@@ -33,7 +34,7 @@ class SameYearElsewhereTest {
     private static Period year(Weather weather) throws StudyRefused {
         TankPlan plan = new TankPlan();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.ELECTRIC, 1, 500, 8));
-        return YearStudy.run(plan.build(), weather, new ExponentialEngine(), HourSink.IGNORE)
+        return YearStudy.run(plan.build(), new Runner(weather, new ExponentialEngine()), HourSink.IGNORE)
                 .whole();
     }
 

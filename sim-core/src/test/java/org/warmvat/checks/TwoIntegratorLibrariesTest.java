@@ -21,6 +21,7 @@ import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.Lines;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 
 /**
@@ -33,7 +34,7 @@ class TwoIntegratorLibrariesTest {
         TankPlan plan = new TankPlan();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.ELECTRIC, 1, 500, 8));
         plan.runIn = new RunIn.Days(0);
-        return YearStudy.run(plan.build(), InventedWeather.days(90, 30), engine, HourSink.IGNORE);
+        return YearStudy.run(plan.build(), new Runner(InventedWeather.days(90, 30), engine), HourSink.IGNORE);
     }
 
     /** Slurry within 1e-4 K at every hour, energies within 1e-5: both integrate to 1e-9 and locate switchings to 1e-6 s. */

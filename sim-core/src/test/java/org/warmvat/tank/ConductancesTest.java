@@ -76,8 +76,8 @@ class ConductancesTest {
         plan.fittings = new TankPlan().fittings;
         plan.depthM = 20;
         plan.runIn = new RunIn.Days(0);
-        YearResult result =
-                YearStudy.run(plan.build(), InventedWeather.steady(10, 24), new ReferenceEngine(), HourSink.IGNORE);
+        YearResult result = YearStudy.run(
+                plan.build(), new Runner(InventedWeather.steady(10, 24), new ReferenceEngine()), HourSink.IGNORE);
         Conductances steady = Conductances.of(plan.build(), 0, 10);
         double kelvinHours = (result.whole().of(Housekeeping.MEAN_C) - 10) * 24 / 1000;
         // the slurry cools by 0.5 K a day at most, so a layer lags by some thousandths

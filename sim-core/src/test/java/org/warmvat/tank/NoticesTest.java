@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.warmvat.design.RunIn;
 import org.warmvat.design.surroundings.Ground;
 import org.warmvat.design.surroundings.GroundWave;
 import org.warmvat.design.surroundings.StandsOn;
@@ -80,7 +79,9 @@ class NoticesTest {
         StudyRefused refused = assertThrows(
                 StudyRefused.class,
                 () -> YearStudy.run(
-                        plan.build(), InventedWeather.days(10, 3), new ExponentialEngine(), HourSink.IGNORE));
+                        plan.build(),
+                        new Runner(InventedWeather.days(10, 3), new ExponentialEngine()),
+                        HourSink.IGNORE));
         assertEquals(
                 List.of(
                         "ground: nothing tells the ground temperature, which this design uses: the weather file has no ground_c"
@@ -96,20 +97,5 @@ class NoticesTest {
         assertEquals(
                 11,
                 GroundTemperature.of(plan.build(), InventedWeather.of(columns)).applyAsDouble(3600));
-    }
-
-    @Test
-    void whatWasAssumedIsSaid() throws StudyRefused {
-        TankPlan plan = new TankPlan();
-        plan.runIn = new RunIn.Days(1);
-        List<String> assumed = YearStudy.run(
-                        plan.build(), InventedWeather.days(10, 3), new ExponentialEngine(), HourSink.IGNORE)
-                .assumed();
-        assertEquals(
-                List.of(
-                        "Before the first hour the tank was run in for 1 days over the first days of the weather file.",
-                        "The contents were taken to hold 2.7 % of total solids: those of the feed less the volatile solids"
-                                + " digested at steady state."),
-                assumed);
     }
 }

@@ -22,7 +22,6 @@ import org.warmvat.weather.Site;
  * @param hourly hour by hour
  * @param warnings what the user must know
  * @param gas low and high gas, where gas is computed
- * @param assumed every default and assumption that was used, one sentence each
  */
 public record YearResult(
         Design design,
@@ -34,5 +33,4 @@ public record YearResult(
         List<Period> days,
         Hourly hourly,
         List<Warning> warnings,
-        Optional<GasRange> gas,
-        List<String> assumed) {}
+        Optional<GasRange> gas) {}

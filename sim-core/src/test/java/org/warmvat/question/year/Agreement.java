@@ -15,6 +15,7 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.meter.Line;
 import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
@@ -114,7 +115,7 @@ record Agreement(
     }
 
     private static YearResult run(Design design, Weather weather, Engine engine) throws StudyRefused {
-        return YearStudy.run(design, weather, engine, HourSink.IGNORE);
+        return YearStudy.run(design, new Runner(weather, engine), HourSink.IGNORE);
     }
 
     boolean isMet() {

@@ -27,7 +27,7 @@ class BriefYearTest {
     @Test
     void sumsAreThoseOfTheWholeYear() throws StudyRefused {
         Design design = new TankPlan().build();
-        YearResult whole = YearStudy.run(design, WEATHER, new ExponentialEngine(), HourSink.IGNORE);
+        YearResult whole = YearStudy.run(design, new Runner(WEATHER, new ExponentialEngine()), HourSink.IGNORE);
         BriefYear brief = BriefYear.run(design, new Runner(WEATHER, new ExponentialEngine()));
         assertSame(whole.whole(), brief.year());
         assertEquals(2, brief.months().size());

@@ -14,13 +14,14 @@ import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.tank.Lines;
+import org.warmvat.tank.Runner;
 import org.warmvat.weather.file.WeatherFiles;
 
 /** An hour that is chosen is told line by line as the hours of the run are told all together. */
 class ChosenHourTest {
 
     private static YearResult run(ChosenHour chosen) throws Exception {
-        return YearStudy.run(Design.usual(), WeatherFiles.demonstration(), new ExponentialEngine(), chosen);
+        return YearStudy.run(Design.usual(), new Runner(WeatherFiles.demonstration(), new ExponentialEngine()), chosen);
     }
 
     @ParameterizedTest

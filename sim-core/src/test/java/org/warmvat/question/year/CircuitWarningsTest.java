@@ -19,6 +19,7 @@ import org.warmvat.envelope.FittingLoss;
 import org.warmvat.network.Warning;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
@@ -33,7 +34,7 @@ class CircuitWarningsTest {
     }
 
     private static YearResult run(TankPlan plan, Weather weather) throws StudyRefused {
-        return YearStudy.run(plan.build(), weather, new ReferenceEngine(), HourSink.IGNORE);
+        return YearStudy.run(plan.build(), new Runner(weather, new ReferenceEngine()), HourSink.IGNORE);
     }
 
     private static List<String> kinds(YearResult result) {

@@ -28,6 +28,7 @@ import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Site;
@@ -97,7 +98,7 @@ class OddDesignsTest {
     @MethodSource("cases")
     void ledgersCloseByDayMonthAndRun(Case one) throws StudyRefused {
         for (var engine : List.of(new ExponentialEngine(), new ReferenceEngine())) {
-            YearResult result = YearStudy.run(one.plan.build(), one.weather, engine, HourSink.IGNORE);
+            YearResult result = YearStudy.run(one.plan.build(), new Runner(one.weather, engine), HourSink.IGNORE);
             check(result.whole());
             result.months().forEach(OddDesignsTest::check);
             result.days().forEach(OddDesignsTest::check);
@@ -149,6 +150,6 @@ class OddDesignsTest {
     }
 
     private static YearResult run(Weather weather) throws StudyRefused {
-        return YearStudy.run(new TankPlan().build(), weather, new ExponentialEngine(), HourSink.IGNORE);
+        return YearStudy.run(new TankPlan().build(), new Runner(weather, new ExponentialEngine()), HourSink.IGNORE);
     }
 }

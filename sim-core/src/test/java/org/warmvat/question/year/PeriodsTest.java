@@ -23,6 +23,7 @@ import org.warmvat.sample.TankPlan;
 import org.warmvat.stirring.MixerPart;
 import org.warmvat.tank.Housekeeping;
 import org.warmvat.tank.Lines;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.file.WeatherFiles;
@@ -35,7 +36,8 @@ class PeriodsTest {
     static void runFiftyDays() throws StudyRefused {
         TankPlan plan = new TankPlan();
         plan.runIn = new RunIn.Days(5);
-        result = YearStudy.run(plan.build(), InventedWeather.days(70, 50), new ExponentialEngine(), HourSink.IGNORE);
+        result = YearStudy.run(
+                plan.build(), new Runner(InventedWeather.days(70, 50), new ExponentialEngine()), HourSink.IGNORE);
     }
 
     /** Day 70 of a common year is 12 March; fifty days end with 30 April. */

@@ -28,6 +28,7 @@ import org.warmvat.network.Warning;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
 
@@ -41,7 +42,7 @@ class WarningsTest {
     }
 
     private static YearResult run(TankPlan plan, Weather weather) throws StudyRefused {
-        return YearStudy.run(plan.build(), weather, new ReferenceEngine(), HourSink.IGNORE);
+        return YearStudy.run(plan.build(), new Runner(weather, new ReferenceEngine()), HourSink.IGNORE);
     }
 
     private static List<String> kinds(YearResult result) {
@@ -219,8 +220,8 @@ class WarningsTest {
         plan.uninsulated();
         plan.backup = Optional.of(TankPlan.circuit(BackupSource.OWN_GAS, 0.8, 4000, 8));
         plan.control = new Control(36, 1, new Minimum.At(20), 3, new Control.DailyChange(20, 20), 10);
-        YearResult result =
-                YearStudy.run(plan.build(), InventedWeather.days(20, 3), new ExponentialEngine(), HourSink.IGNORE);
+        YearResult result = YearStudy.run(
+                plan.build(), new Runner(InventedWeather.days(20, 3), new ExponentialEngine()), HourSink.IGNORE);
         double worst = result.days().stream()
                 .mapToDouble(day -> day.of(BackupPart.BOUGHT) - day.of(GasPart.GAS_ENERGY))
                 .max()

@@ -163,8 +163,7 @@ class SummaryJsonTest {
                 run.days(),
                 run.hourly(),
                 List.of(new Warning("air", "Air.", 1, Double.POSITIVE_INFINITY)),
-                run.gas(),
-                List.of());
+                run.gas());
         assertTrue(Summary.of(odd).at("warning_figures/0/worst").isNull());
         assertTrue(Summary.of(odd).at("warnings/0/worst").isNull());
     }

@@ -11,6 +11,7 @@ import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.question.year.YearStudy;
+import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
@@ -111,7 +112,7 @@ public final class SyntheticRun {
     private static YearResult run(Case with, String text, double coldK) {
         Design design = DesignDocument.parse("invented.yaml", text).design();
         try {
-            return YearStudy.run(design, weather(with, coldK), new ExponentialEngine(), HourSink.IGNORE);
+            return YearStudy.run(design, new Runner(weather(with, coldK), new ExponentialEngine()), HourSink.IGNORE);
         } catch (StudyRefused impossible) {
             throw new IllegalStateException(impossible);
         }
