@@ -2,8 +2,8 @@ package org.warmvat.cli;
 
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.backup.BackupAnswer;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
@@ -87,7 +87,7 @@ final class BackupCommand extends RunningCommand {
                                 inputs.design().design(), inputs.weathers(), run().engine(), question, parallel));
         Optional<BackupAnswer.Reserve> reserve =
                 reserveK > coldSpellK ? Optional.of(reserve(inputs, question)) : Optional.empty();
-        Asked asked = inputs.asked(run());
+        Subject asked = inputs.asked(run());
         return BackupAnswer.of(result, new BackupAnswer.Beside(reserve, steadiness(asked)), asked, question);
     }
 

@@ -3,8 +3,8 @@ package org.warmvat.cli;
 import java.time.MonthDay;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.carry.CarryAnswer;
 import org.warmvat.cli.option.InputArguments;
@@ -81,7 +81,7 @@ final class CarryCommand extends RunningCommand {
                                 run().engine(),
                                 question,
                                 parallel));
-        Asked asked = inputs.asked(run());
+        Subject asked = inputs.asked(run());
         double shortfall = result.withBackup().shortfallKWh();
         // of years with as many hours short the one that lacks more heat is the worse
         return new Judged(

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.compare.CompareAnswer;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.InputRefused;
@@ -46,7 +46,7 @@ final class CompareCommand extends RunningCommand {
     private WeatherOptions reading;
 
     /** What was read. */
-    private record Read(List<DesignDocument> designs, List<WeatherYear> years, Asked.InputReading all) {}
+    private record Read(List<DesignDocument> designs, List<WeatherYear> years, Subject.InputReading all) {}
 
     @Override
     public Document document() throws Exception {
@@ -69,9 +69,9 @@ final class CompareCommand extends RunningCommand {
                                 parallel));
         String name = run().spec().name();
         String engine = run().engine().name();
-        Asked asked = new Asked(name, Optional.empty(), read.years(), engine, read.all());
-        List<Asked> each = result.columns().stream()
-                .map(column -> new Asked(
+        Subject asked = new Subject(name, Optional.empty(), read.years(), engine, read.all());
+        List<Subject> each = result.columns().stream()
+                .map(column -> new Subject(
                         name,
                         Optional.of(column.drawn()),
                         List.of(read.years().get(column.file())),
@@ -81,9 +81,9 @@ final class CompareCommand extends RunningCommand {
         return CompareAnswer.of(result, asked, each, names(read, result));
     }
 
-    private static Asked.InputReading reading(Read read, int design) {
+    private static Subject.InputReading reading(Read read, int design) {
         DesignDocument document = read.designs().get(design);
-        return new Asked.InputReading(List.of(), List.of(), document.assumed(), document.cautions());
+        return new Subject.InputReading(List.of(), List.of(), document.assumed(), document.cautions());
     }
 
     private Read read() {
@@ -99,7 +99,7 @@ final class CompareCommand extends RunningCommand {
         List<WeatherYear> weathers = Inputs.weathers(weatherFiles, reading.way(), files, faults);
         InputRefused.ifAny(faults);
         List<String> invented = Inputs.invented(designFiles.isEmpty(), weatherFiles.isEmpty());
-        return new Read(designs, years(weathers), new Asked.InputReading(files, invented, List.of(), List.of()));
+        return new Read(designs, years(weathers), new Subject.InputReading(files, invented, List.of(), List.of()));
     }
 
     /** The years of the files, each by what tells its file apart and, where a file holds several, its year. */

@@ -4,8 +4,8 @@ import java.time.Month;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.hold.HoldAnswer;
 import org.warmvat.cli.option.InputArguments;
@@ -72,7 +72,7 @@ final class HoldCommand extends RunningCommand {
                         "runs",
                         parallel -> HoldStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), question, parallel));
-        Asked asked = inputs.asked(run());
+        Subject asked = inputs.asked(run());
         return new Judged(HoldAnswer.of(result, steadiness(asked), asked), -heldHours(result));
     }
 

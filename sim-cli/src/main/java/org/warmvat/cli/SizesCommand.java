@@ -1,8 +1,8 @@
 package org.warmvat.cli;
 
 import java.util.List;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.sizes.SizesAnswer;
 import org.warmvat.cli.option.InputArguments;
@@ -68,7 +68,7 @@ final class SizesCommand extends RunningCommand {
                         "sizes",
                         parallel -> inputs.design()
                                 .ask(tank -> SizesStudy.run(tank, rules, litres, all, runner, parallel)));
-        Asked asked = inputs.asked(run());
+        Subject asked = inputs.asked(run());
         double left = result.sizes().stream().mapToDouble(Size::leadingKWh).sum();
         return new Judged(SizesAnswer.of(result, steadiness(asked), asked), -left);
     }

@@ -2,8 +2,8 @@ package org.warmvat.cli;
 
 import java.time.MonthDay;
 import java.util.List;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.spring.SpringAnswer;
 import org.warmvat.cli.option.InputArguments;
@@ -52,7 +52,7 @@ final class SpringCommand extends RunningCommand {
                         "starts",
                         parallel -> SpringStudy.run(
                                 inputs.design().design(), inputs.weather(), run().engine(), dates, parallel));
-        Asked asked = inputs.asked(run());
+        Subject asked = inputs.asked(run());
         double earliest = result.earliestThatPays()
                 .map(start -> start.date().getMonthValue() + start.date().getDayOfMonth() / 100.0)
                 .orElse(Double.POSITIVE_INFINITY);

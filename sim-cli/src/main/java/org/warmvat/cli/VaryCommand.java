@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.vary.VaryAnswer;
 import org.warmvat.cli.file.InputRefused;
@@ -97,7 +97,7 @@ final class VaryCommand extends RunningCommand implements Partable {
         }
         Iterator<Sweep> next = sweeps.iterator();
         Document told = InputArguments.eachYear(inputs, year -> {
-            Asked asked = year.asked(run());
+            Subject asked = year.asked(run());
             Sweep sweep = next.next();
             return new Judged(VaryAnswer.whole(sweep, steadiness(asked), asked, shown, front), -leftKWh(sweep));
         });

@@ -2,9 +2,9 @@ package org.warmvat.cli;
 
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.GasWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.YearByYear.Judged;
 import org.warmvat.cli.answer.year.YearAnswer;
 import org.warmvat.cli.answer.year.YearPayback;
@@ -55,12 +55,12 @@ final class YearCommand extends RunningCommand {
         Runner runner = new Runner(inputs.weather(), run().engine());
         YearResult result = YearStudy.run(
                 inputs.design().design(), runner, run().hours(inputs.weather().hours()));
-        Asked asked = inputs.asked(run());
+        Subject asked = inputs.asked(run());
         YearAnswer.Beside beside = new YearAnswer.Beside(more, Optional.of(sensitive(asked)), steadiness(asked));
         return new Judged(YearAnswer.of(result, beside, asked), -GasWords.leadingKWh(result.whole()));
     }
 
-    private SensitiveResult sensitive(Asked asked) throws Exception {
+    private SensitiveResult sensitive(Subject asked) throws Exception {
         return run().parallel(
                         "runs",
                         parallel -> SensitiveStudy.run(asked.design(), asked.unstated(), firstYear(asked), parallel));

@@ -12,7 +12,7 @@ import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.starter.Starter;
 import org.warmvat.question.year.BriefYear;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.weather.Weather;
 import org.warmvat.weather.file.WeatherFiles;
@@ -40,7 +40,7 @@ class StarterDesignTest {
             // the file states its lengths to the millimetre
             assertEquals(litres / 1000, document.design().tank().liquidVolumeM3(), 0.01 * litres / 1000);
             BriefYear sums = BriefYear.run(document.design(), runner);
-            assertEquals(0, sums.year().of(Housekeeping.BELOW_FLOOR_HOURS), name + " " + litres);
+            assertEquals(0, sums.year().of(KeyFigures.BELOW_FLOOR_HOURS), name + " " + litres);
             assertEquals(List.of(), document.cautions());
             // the file and the library give one and the same tank
             assertEquals(Starter.of(litres, 36, weather).design(), document.design());

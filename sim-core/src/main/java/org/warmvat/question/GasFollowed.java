@@ -17,7 +17,7 @@ import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
 import org.warmvat.gas.GasAlong;
 import org.warmvat.gas.GasEnergy;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.TankRun;
 
 /** Follows a run with low and with high gas: sums up gas anew along its temperatures (equation 19.4). For one thread. */
@@ -40,7 +40,7 @@ public final class GasFollowed {
 
     private GasFollowed(Design design, TankRun run, LocalDateTime fileStart) {
         this.fileStart = fileStart;
-        temperature = run.meter(Housekeeping.SLURRY_TEMPERATURE);
+        temperature = run.meter(KeyFigures.SLURRY_TEMPERATURE);
         low = new GasAlong(design, Estimate.LOW);
         high = new GasAlong(design, Estimate.HIGH);
     }

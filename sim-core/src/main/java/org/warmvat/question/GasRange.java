@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.warmvat.account.Period;
 import org.warmvat.gas.GasPart;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /**
  * What a run gives where all feedstocks are poor, and where all are rich (equation 19.4); the middle is the run itself.
@@ -36,18 +36,16 @@ public record GasRange(Ends whole, List<Ends> months, boolean ownRuns) {
         static Yield of(Period period) {
             return new Yield(
                     period.of(GasPart.GAS_ENERGY),
-                    period.of(Housekeeping.NET),
-                    period.has(Housekeeping.USEFUL_NET)
-                            ? OptionalDouble.of(period.of(Housekeeping.USEFUL_NET))
+                    period.of(KeyFigures.NET),
+                    period.has(KeyFigures.USEFUL_NET)
+                            ? OptionalDouble.of(period.of(KeyFigures.USEFUL_NET))
                             : OptionalDouble.empty());
         }
 
         /** A period with other gas and everything else as it was. */
         static Yield withGas(Period period, double gasKWh) {
             return new Yield(
-                    gasKWh,
-                    period.of(Housekeeping.NET) - period.of(GasPart.GAS_ENERGY) + gasKWh,
-                    OptionalDouble.empty());
+                    gasKWh, period.of(KeyFigures.NET) - period.of(GasPart.GAS_ENERGY) + gasKWh, OptionalDouble.empty());
         }
 
         /** What the verdict leads with: useful net energy where uses are given, else net energy. */

@@ -2,7 +2,7 @@ package org.warmvat.question;
 
 import org.warmvat.account.Account;
 import org.warmvat.engine.Hours;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
@@ -17,8 +17,8 @@ public final class ShortHours {
                         hours,
                         Account.Keep.SUMS,
                         weather.start(),
-                        (soFar, hour) -> soFar.soFar(Housekeeping.BELOW_FLOOR_HOURS) <= allowed)
+                        (soFar, hour) -> soFar.soFar(KeyFigures.BELOW_FLOOR_HOURS) <= allowed)
                 .whole()
-                .of(Housekeeping.BELOW_FLOOR_HOURS);
+                .of(KeyFigures.BELOW_FLOOR_HOURS);
     }
 }

@@ -6,7 +6,7 @@ import org.warmvat.account.Account;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.heating.BackupPart;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 
 /**
@@ -58,6 +58,6 @@ public record Steadiness(double limitK, Course asIs, Course steady) {
                         .findFirst()
                         .orElse(0),
                 whole.of(BackupPart.HEAT),
-                whole.of(Housekeeping.BELOW_FLOOR_HOURS));
+                whole.of(KeyFigures.BELOW_FLOOR_HOURS));
     }
 }

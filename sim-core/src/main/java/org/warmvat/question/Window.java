@@ -36,7 +36,7 @@ public record Window(Weather weather, Hours hours) {
             if (begins && (beyond <= 0 || (file.isWholeYear() && beyond < file.hours()))) {
                 int hour = (int) Duration.between(file.start(), first).toHours();
                 int hours = (int) Duration.between(first, end).toHours();
-                Weather weather = Prolonged.weather(file, (int) Math.max(0, beyond));
+                Weather weather = CyclicWeather.weather(file, (int) Math.max(0, beyond));
                 return new Window(weather, new Hours(hour, hour + hours));
             }
         }

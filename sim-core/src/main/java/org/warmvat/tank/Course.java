@@ -66,7 +66,7 @@ public record Course(
                 hourly.start(),
                 slurry,
                 hourly.leastC(),
-                hourly.watchHours(Housekeeping.BELOW_FLOOR),
+                hourly.watchHours(KeyFigures.BELOW_FLOOR),
                 hourly.orZero("air_c"),
                 new Heat(solar, backup, need),
                 account.whole().of(BackupPart.BOUGHT),

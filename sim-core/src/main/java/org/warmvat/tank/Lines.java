@@ -52,7 +52,7 @@ public final class Lines {
                     HOURS,
                     SolarPart.HEAT,
                     BackupPart.HEAT,
-                    Housekeeping.SOLAR_SHARE,
+                    KeyFigures.SOLAR_SHARE,
                     MixerPart.SHAFT,
                     GasPart.REACTION,
                     FeedPart.FEED,
@@ -68,7 +68,7 @@ public final class Lines {
                     BackupPart.POWER,
                     BackupPart.LOSS,
                     BackupPart.BOUGHT,
-                    Housekeeping.STORED,
+                    KeyFigures.STORED,
                     EnvelopePart.STORED,
                     SolarPart.STORED,
                     BackupPart.STORED,
@@ -83,14 +83,14 @@ public final class Lines {
                     GasPart.METHANE_MADE,
                     GasPart.BIOGAS,
                     GasPart.GAS_ENERGY,
-                    Housekeeping.NET,
-                    Housekeeping.NET_WEIGHTED,
+                    KeyFigures.NET,
+                    KeyFigures.NET_WEIGHTED,
                     GasPart.HIGHEST_AIR_SHARE,
-                    Housekeeping.LEAST_C,
-                    Housekeeping.MEAN_C,
-                    Housekeeping.MOST_C,
-                    Housekeeping.BELOW_FLOOR_HOURS,
-                    Housekeeping.NEAR_FREEZING_HOURS,
+                    KeyFigures.LEAST_C,
+                    KeyFigures.MEAN_C,
+                    KeyFigures.MOST_C,
+                    KeyFigures.BELOW_FLOOR_HOURS,
+                    KeyFigures.NEAR_FREEZING_HOURS,
                     SolarPart.STAGNATION_HOURS,
                     SolarPart.CAKING_HOURS,
                     BackupPart.CAKING_HOURS,
@@ -119,12 +119,12 @@ public final class Lines {
                     "methane_nm3_h",
                     "collector_irradiance_w_m2"),
             List.of(
-                    Housekeeping.BELOW_FLOOR,
-                    Housekeeping.FREEZING,
-                    Housekeeping.BOILING,
-                    Housekeeping.NEAR_FREEZING,
-                    Housekeeping.TOO_COLD,
-                    Housekeeping.TOO_HOT,
+                    KeyFigures.BELOW_FLOOR,
+                    KeyFigures.FREEZING,
+                    KeyFigures.BOILING,
+                    KeyFigures.NEAR_FREEZING,
+                    KeyFigures.TOO_COLD,
+                    KeyFigures.TOO_HOT,
                     "daily_change",
                     SolarPart.SOLAR_CAKING,
                     SolarPart.STAGNATION,
@@ -138,7 +138,7 @@ public final class Lines {
 
     /** What an answer turns on: useful net energy where uses of the gas are given, else net energy. */
     public static Line leading(Books books) {
-        return books.has(Housekeeping.USEFUL_NET) ? Housekeeping.USEFUL_NET : Housekeeping.NET;
+        return books.has(KeyFigures.USEFUL_NET) ? KeyFigures.USEFUL_NET : KeyFigures.NET;
     }
 
     /** All that is lost through envelope and fittings, kWh. */

@@ -89,7 +89,7 @@ public record TankNetwork(
         FittingsPart.add(design, around, assembly);
         gas(design, surroundings, season, holder, feed, assembly);
         guest.join(assembly, surroundings);
-        new Housekeeping(design, surroundings, season, assembly);
+        new KeyFigures(design, surroundings, season, assembly);
         SpellAccount.declare(design, surroundings, assembly);
         return new TankNetwork(assembly.build(), Network.SLURRY, collector, backupWater, shelter);
     }

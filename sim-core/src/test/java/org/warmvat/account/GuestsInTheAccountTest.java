@@ -24,7 +24,7 @@ import org.warmvat.question.year.YearResult;
 import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -95,7 +95,7 @@ class GuestsInTheAccountTest {
         Period alone = run(new Runner(WEATHER, new ExponentialEngine())).whole();
         Period whole = run(runner()).whole();
         assertEquals(alone.of(Meter.ELECTRICITY) + LAMP_KWH, whole.of(Meter.ELECTRICITY), 0.2);
-        assertTrue(whole.of(Housekeeping.NET) < alone.of(Housekeeping.NET) - LAMP_KWH, "lamp and barrel cost");
+        assertTrue(whole.of(KeyFigures.NET) < alone.of(KeyFigures.NET) - LAMP_KWH, "lamp and barrel cost");
         Ledger barrel = whole.books().ledger(BARREL).orElseThrow();
         assertEquals(
                 List.of("to the barrel", "lost by the barrel", "stored, barrel"),

@@ -22,7 +22,7 @@ import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.LifeDesigns;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -54,7 +54,7 @@ class ExtremeTanksTest {
             plan.shape = new Shape.UprightCylinder(diameterAndDepthM[0]);
             plan.depthM = diameterAndDepthM[1];
             YearResult run = YearStudy.run(plan.build(), new Runner(weather, new ExponentialEngine()), HourSink.IGNORE);
-            assertTrue(Double.isFinite(run.whole().of(Housekeeping.MEAN_C)));
+            assertTrue(Double.isFinite(run.whole().of(KeyFigures.MEAN_C)));
         }
     }
 

@@ -10,7 +10,7 @@ import org.warmvat.engine.HourSink;
 import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.question.year.YearStudy;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -77,7 +77,7 @@ final class NetReturn {
         try {
             return YearStudy.run(design, new Runner(WEATHER, new ExponentialEngine()), HourSink.IGNORE)
                     .whole()
-                    .of(Housekeeping.NET);
+                    .of(KeyFigures.NET);
         } catch (StudyRefused e) {
             throw new IllegalStateException(e);
         }

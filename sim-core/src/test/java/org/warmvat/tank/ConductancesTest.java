@@ -79,7 +79,7 @@ class ConductancesTest {
         YearResult result = YearStudy.run(
                 plan.build(), new Runner(InventedWeather.steady(10, 24), new ReferenceEngine()), HourSink.IGNORE);
         Conductances steady = Conductances.of(plan.build(), 0, 10);
-        double kelvinHours = (result.whole().of(Housekeeping.MEAN_C) - 10) * 24 / 1000;
+        double kelvinHours = (result.whole().of(KeyFigures.MEAN_C) - 10) * 24 / 1000;
         // the slurry cools by 0.5 K a day at most, so a layer lags by some thousandths
         double lag = 3e-3;
         assertEquals(

@@ -22,7 +22,7 @@ import org.warmvat.question.GasRange;
 /** A {@link Document} in the making. Warnings, assumptions and cautions of the inputs come by themselves. */
 public final class Draft {
 
-    private final Asked asked;
+    private final Subject asked;
     private final String question;
     private Verdict verdict = new Verdict("", List.of());
     private final List<KeyFigure> keyFigures = new ArrayList<>();
@@ -39,7 +39,7 @@ public final class Draft {
     private final List<String> weighty = new ArrayList<>();
     private final Map<String, Grounds> each = new LinkedHashMap<>();
 
-    private Draft(Asked asked, String question) {
+    private Draft(Subject asked, String question) {
         this.asked = asked;
         this.question = question;
     }
@@ -50,7 +50,7 @@ public final class Draft {
      * @param asked command and inputs
      * @param question stands behind the title of the inputs, such as {@code which heater?}; empty for none
      */
-    public static Draft of(Asked asked, String question) {
+    public static Draft of(Subject asked, String question) {
         return new Draft(asked, question);
     }
 
@@ -208,7 +208,7 @@ public final class Draft {
      * @param own its design and weather
      * @param ofRuns what its runs warn of
      */
-    public Draft each(String name, Asked own, List<Warning> ofRuns) {
+    public Draft each(String name, Subject own, List<Warning> ofRuns) {
         each.put(name, Grounds.of(own, ofRuns, List.of(), List.of()));
         return this;
     }

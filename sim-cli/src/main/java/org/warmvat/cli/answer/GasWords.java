@@ -7,7 +7,7 @@ import org.warmvat.account.Period;
 import org.warmvat.cli.words.Words;
 import org.warmvat.gas.GasPart;
 import org.warmvat.question.GasRange;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /** Net energy with low, middle and high gas, its sign in words for all three (equation 19.4). */
 public final class GasWords {
@@ -47,7 +47,7 @@ public final class GasWords {
 
     /** What a verdict leads with: useful net energy where uses of gas are given, else net energy. */
     public static double leadingKWh(Period run) {
-        return run.of(run.has(Housekeeping.USEFUL_NET) ? Housekeeping.USEFUL_NET : Housekeeping.NET);
+        return run.of(run.has(KeyFigures.USEFUL_NET) ? KeyFigures.USEFUL_NET : KeyFigures.NET);
     }
 
     private static String sign(double kWh) {
@@ -70,7 +70,7 @@ public final class GasWords {
         List<List<String>> rows = new ArrayList<>();
         GasRange.Ends ends = range.whole();
         row(rows, "low", ends.low().gasKWh(), ends.low().netKWh());
-        row(rows, "middle", run.of(GasPart.GAS_ENERGY), run.of(Housekeeping.NET));
+        row(rows, "middle", run.of(GasPart.GAS_ENERGY), run.of(KeyFigures.NET));
         row(rows, "high", ends.high().gasKWh(), ends.high().netKWh());
         return new Table(
                 "Net energy with low, middle and high gas",

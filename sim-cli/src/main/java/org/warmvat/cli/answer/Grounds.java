@@ -14,7 +14,7 @@ import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
 import org.warmvat.question.plausible.Plausibility;
 import org.warmvat.question.plausible.Remark;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Notices;
 import org.warmvat.tank.SiteConventions;
 import org.warmvat.weather.Weather;
@@ -50,8 +50,8 @@ public record Grounds(
     /** Warnings that belong beside any verdict, the gravest first. */
     private static final List<String> GRAVE = List.of(
             "not_plausible",
-            Housekeeping.BOILING,
-            Housekeeping.FREEZING,
+            KeyFigures.BOILING,
+            KeyFigures.FREEZING,
             "air_share",
             "cold_pipe_end",
             "loop_frozen",
@@ -67,7 +67,7 @@ public record Grounds(
                 version, inputs, invented, List.copyOf(others), List.copyOf(otherwise), weighty, defaults, cautions);
     }
 
-    static Grounds of(Asked asked, List<Warning> ofRuns, List<String> more, List<String> weighty) {
+    static Grounds of(Subject asked, List<Warning> ofRuns, List<String> more, List<String> weighty) {
         List<Warning> warnings = new ArrayList<>(ofRuns);
         List<String> assumed = new ArrayList<>(asked.reading().invented());
         asked.reading().cautions().forEach(sentence -> warnings.add(new Warning("design", sentence, 1, 0)));
@@ -100,7 +100,7 @@ public record Grounds(
      * @param each the grounds of each, by its name
      * @param more what else was assumed
      */
-    static Grounds together(Asked asked, Map<String, Grounds> each, List<String> more) {
+    static Grounds together(Subject asked, Map<String, Grounds> each, List<String> more) {
         List<String> assumed = new ArrayList<>(asked.reading().invented());
         assumed.addAll(named(each, Grounds::assumed));
         assumed.addAll(more);
@@ -161,7 +161,7 @@ public record Grounds(
     }
 
     /** The weather as the design wants it taken. */
-    private static Weather taken(Asked asked, Weather weather) {
+    private static Weather taken(Subject asked, Weather weather) {
         return asked.given()
                 .map(design -> SiteConventions.applied(design, weather))
                 .orElse(weather);

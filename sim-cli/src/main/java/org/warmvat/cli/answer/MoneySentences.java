@@ -27,7 +27,7 @@ public final class MoneySentences {
     }
 
     /** Cost, worth and carbon of a run. */
-    public static List<String> of(YearResult run, Asked asked) {
+    public static List<String> of(YearResult run, Subject asked) {
         String currency = asked.currency();
         Money money = Money.of(run.design(), run.whole());
         List<String> sentences = new ArrayList<>(List.of(costs(run, money, currency)));
@@ -42,7 +42,7 @@ public final class MoneySentences {
     }
 
     /** Whose prices sums of money stand on. */
-    public static String whose(Asked asked) {
+    public static String whose(Subject asked) {
         return asked.pricesAreExamples()
                 ? "The design gives no prices of its own: these are examples, in no country's money."
                 : "The prices are those of the design.";
@@ -90,7 +90,7 @@ public final class MoneySentences {
     }
 
     /** What the backup buys, with its cost and CO2: {@code buys 41.0 kWh, which costs 12.3 EUR and sets free 10.2 kg of CO2 where it is made}. */
-    public static String buys(Asked asked, double boughtKWh) {
+    public static String buys(Subject asked, double boughtKWh) {
         Design design = asked.design();
         Money money = Money.ofHeat(design, boughtKWh);
         String price = sum(-money.balance(), asked.currency());

@@ -21,7 +21,7 @@ public final class PartAnswer {
      * @param runs how many runs were done
      * @param journal the file that holds them
      */
-    public static Draft of(Asked asked, String question, int part, int parts, int runs, Optional<Path> journal) {
+    public static Draft of(Subject asked, String question, int part, int parts, int runs, Optional<Path> journal) {
         Draft draft = Draft.of(asked, question + ", in part")
                 .verdict("Part " + part + " of " + parts + " is done: " + runs + " runs.", List.of())
                 .paragraph(

@@ -39,7 +39,7 @@ public final class SeasonSentences {
         }
 
         /** The days of all weather files of a question. */
-        public static Apart of(Asked asked) {
+        public static Apart of(Subject asked) {
             long withoutMinimum = 0;
             long warmingUp = 0;
             for (Weather file : asked.weathers()) {

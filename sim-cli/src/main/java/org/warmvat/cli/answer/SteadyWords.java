@@ -12,21 +12,21 @@ public final class SteadyWords {
     private SteadyWords() {}
 
     /** Tells it, where the sun may warm the contents by more than 1 K above the set-point. */
-    public static void tell(Draft draft, Optional<Steadiness> found, Asked asked) {
+    public static void tell(Draft draft, Optional<Steadiness> found, Subject asked) {
         tell(draft, found, asked, "");
     }
 
     /** The same of the design as drawn, in an answer about several. */
-    public static void tellAsDrawn(Draft draft, Optional<Steadiness> found, Asked asked) {
+    public static void tellAsDrawn(Draft draft, Optional<Steadiness> found, Subject asked) {
         tell(draft, found, asked, "As drawn: ");
     }
 
-    private static void tell(Draft draft, Optional<Steadiness> found, Asked asked, String before) {
+    private static void tell(Draft draft, Optional<Steadiness> found, Subject asked, String before) {
         found.ifPresent(steady -> draft.paragraph("What does it cost to be steady?", sentences(steady, asked, before))
                 .figure("steadiness", figures(steady)));
     }
 
-    private static List<String> sentences(Steadiness found, Asked asked, String before) {
+    private static List<String> sentences(Steadiness found, Subject asked, String before) {
         return List.of(
                 before + "The sun may warm the slurry to " + Words.number(found.limitK())
                         + " K above the set-point; on "
@@ -36,7 +36,7 @@ public final class SteadyWords {
                         + found.steady().daysOver() + ", and " + price(found, asked) + ".");
     }
 
-    private static String price(Steadiness found, Asked asked) {
+    private static String price(Steadiness found, Subject asked) {
         Steadiness.Course asIs = found.asIs();
         Steadiness.Course steady = found.steady();
         if (asked.design().backup().isEmpty()) {

@@ -8,7 +8,7 @@ import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.network.Warning;
 import org.warmvat.question.GasRange;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Money;
 import org.warmvat.tank.PartLoss;
 import org.warmvat.weather.Weather;
@@ -28,8 +28,8 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
     private static final List<Map.Entry<String, String>> REMEDIES = List.of(
             Map.entry("not_plausible", "the design: a number of it is not credible"),
             Map.entry("weather", "the weather file: it is doubted"),
-            Map.entry(Housekeeping.BOILING, "the heat: the slurry boils"),
-            Map.entry(Housekeeping.FREEZING, "the cold: the slurry freezes"),
+            Map.entry(KeyFigures.BOILING, "the heat: the slurry boils"),
+            Map.entry(KeyFigures.FREEZING, "the cold: the slurry freezes"),
             Map.entry("air_share", "the air dosing: it goes on where gas is short"),
             Map.entry("cold_pipe_end", "the slurry pipe whose end freezes"),
             Map.entry("loop_frozen", "the solar loop, which freezes"),
@@ -46,11 +46,11 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
      * @param warnings what the run, the design and the weather warn of
      * @param asked what it is about
      */
-    public static VerdictCard of(Period run, Optional<GasRange> gas, List<Warning> warnings, Asked asked) {
+    public static VerdictCard of(Period run, Optional<GasRange> gas, List<Warning> warnings, Subject asked) {
         return new VerdictCard(
                 warm(run, asked.design()),
-                gas.map(range -> (run.has(Housekeeping.USEFUL_NET) ? "useful: " : "")
-                                + GasWords.three(range.whole(), run))
+                gas.map(range ->
+                                (run.has(KeyFigures.USEFUL_NET) ? "useful: " : "") + GasWords.three(range.whole(), run))
                         .orElse("not judged: no gas is computed"),
                 sun(run, asked.design()),
                 money(run, asked),
@@ -58,7 +58,7 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
     }
 
     private static String warm(Period run, Design design) {
-        double below = run.of(Housekeeping.BELOW_FLOOR_HOURS);
+        double below = run.of(KeyFigures.BELOW_FLOOR_HOURS);
         if (Double.isInfinite(design.control().minimumC())) {
             return "not judged: no minimum is stated";
         }
@@ -70,13 +70,13 @@ public record VerdictCard(String warm, String netEnergy, String solarFraction, S
     }
 
     private static String sun(Period run, Design design) {
-        double share = run.of(Housekeeping.SOLAR_SHARE);
+        double share = run.of(KeyFigures.SOLAR_SHARE);
         return design.solar().isEmpty()
                 ? "no solar circuit"
                 : Double.isNaN(share) ? "no heat from sun or heater" : Words.solarFraction(share);
     }
 
-    private static String money(Period run, Asked asked) {
+    private static String money(Period run, Subject asked) {
         if (asked.pricesAreExamples()) {
             return "not judged: the design states no prices";
         }

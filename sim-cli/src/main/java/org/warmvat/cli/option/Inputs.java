@@ -14,8 +14,8 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.InputRefused;
 import org.warmvat.cli.file.LayoutDocument;
@@ -140,18 +140,18 @@ public record Inputs(
     }
 
     /** What a command is asked about. */
-    public Asked asked(RunOptions run) {
+    public Subject asked(RunOptions run) {
         return asked(run.spec().name(), run.engine().name());
     }
 
     /** What a command is asked about. */
-    public Asked asked(String command, String engine) {
-        return new Asked(
+    public Subject asked(String command, String engine) {
+        return new Subject(
                 command,
                 given.map(DesignDocument::design),
                 years,
                 engine,
-                new Asked.InputReading(
+                new Subject.InputReading(
                         files,
                         invented,
                         given.map(DesignDocument::assumed).orElse(List.of()),

@@ -16,10 +16,10 @@ import org.warmvat.account.ChosenHour;
 import org.warmvat.account.Hourly;
 import org.warmvat.account.Ledger;
 import org.warmvat.account.Period;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.year.YearAnswer;
 import org.warmvat.cli.file.DesignDocument;
 import org.warmvat.cli.file.DesignText;
@@ -33,7 +33,7 @@ import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.question.year.YearStudy;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.WeatherYear;
 
@@ -48,7 +48,7 @@ final class LiveYear {
     private static final List<String> HOURLY =
             List.of("slurry_c", "setpoint_c", "solar_heat_w", "backup_heat_w", "loss_w", "feed_w");
     private static final Set<Line> DAILY =
-            Set.of(GasPart.GAS_ENERGY, BackupPart.BOUGHT, Meter.ELECTRICITY, Housekeeping.NET);
+            Set.of(GasPart.GAS_ENERGY, BackupPart.BOUGHT, Meter.ELECTRICITY, KeyFigures.NET);
 
     private LiveYear() {}
 
@@ -86,14 +86,15 @@ final class LiveYear {
         return packed(Reply.jsonBytes(head), columns);
     }
 
-    static Asked asked(DesignDocument design, DesignText text, Weathers.Kept weather, YearResult run) {
+    static Subject asked(DesignDocument design, DesignText text, Weathers.Kept weather, YearResult run) {
         InputFile file = InputFile.of("design", text.name(), text.text().getBytes(StandardCharsets.UTF_8));
-        return new Asked(
+        return new Subject(
                 "year",
                 Optional.of(design.design()),
                 List.of(new WeatherYear(weather.id(), weather.weather())),
                 run.engine(),
-                new Asked.InputReading(List.of(file, weather.file()), List.of(), design.assumed(), design.cautions()));
+                new Subject.InputReading(
+                        List.of(file, weather.file()), List.of(), design.assumed(), design.cautions()));
     }
 
     /** What the page needs of a design that can be run. */

@@ -15,9 +15,9 @@ import org.warmvat.envelope.FittingLoss;
 import org.warmvat.question.Variations;
 import org.warmvat.question.advise.Recommendation.Change;
 import org.warmvat.question.advise.Trials.Tried;
-import org.warmvat.question.payback.Bought;
 import org.warmvat.question.payback.Payback;
 import org.warmvat.question.payback.PaybackStudy;
+import org.warmvat.question.payback.Purchase;
 
 /** Recommendations for more net energy. */
 final class Gains {
@@ -72,8 +72,8 @@ final class Gains {
         boolean priced = kind == Kind.INSULATION || kind == Kind.COLLECTOR;
         Design changed = change.made().apply(design);
         return priced
-                ? OptionalDouble.of(
-                        Bought.of(changed).outlay(changed) - Bought.of(design).outlay(design))
+                ? OptionalDouble.of(Purchase.of(changed).outlay(changed)
+                        - Purchase.of(design).outlay(design))
                 : OptionalDouble.empty();
     }
 

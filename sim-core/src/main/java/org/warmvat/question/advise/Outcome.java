@@ -14,7 +14,7 @@ import org.warmvat.network.Warning;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.year.BriefYear;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 import org.warmvat.tank.Money;
 
@@ -78,18 +78,18 @@ public record Outcome(Energies energy, Hours hours, double highestC, List<Warnin
                                 aYear(years, Lines.leading(years.get(0).year().books()))),
                 aYear(years, year -> Money.of(design, year).balance()));
         Hours hours = new Hours(
-                aYear(years, Housekeeping.BELOW_FLOOR_HOURS),
-                aYear(years, year -> year.watchHours(Housekeeping.TOO_HOT)),
+                aYear(years, KeyFigures.BELOW_FLOOR_HOURS),
+                aYear(years, year -> year.watchHours(KeyFigures.TOO_HOT)),
                 aYear(years, SolarPart.STAGNATION_HOURS),
                 aYear(years, FittingsPart.COLD_PIPE_END_HOURS),
                 aYear(years, SolarPart.FROZEN_HOURS),
                 aYear(years, GasPart.AIR_SHARE_HOURS),
-                aYear(years, year -> year.watchHours(Housekeeping.FREEZING) + year.watchHours(Housekeeping.BOILING)));
+                aYear(years, year -> year.watchHours(KeyFigures.FREEZING) + year.watchHours(KeyFigures.BOILING)));
         return new Outcome(
                 energy,
                 hours,
                 years.stream()
-                        .mapToDouble(year -> year.year().of(Housekeeping.MOST_C))
+                        .mapToDouble(year -> year.year().of(KeyFigures.MOST_C))
                         .max()
                         .orElseThrow(),
                 Warnings.worst(years.stream().map(BriefYear::warnings).toList()));

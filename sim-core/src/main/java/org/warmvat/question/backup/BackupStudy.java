@@ -15,8 +15,8 @@ import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.question.ColdSpell;
+import org.warmvat.question.CyclicWeather;
 import org.warmvat.question.Parallel;
-import org.warmvat.question.Prolonged;
 import org.warmvat.question.ShortHours;
 import org.warmvat.question.Threshold;
 import org.warmvat.question.Variations;
@@ -27,7 +27,7 @@ import org.warmvat.question.hold.WarmingUp;
 import org.warmvat.tank.Conductances;
 import org.warmvat.tank.Course;
 import org.warmvat.tank.DerivedFigures;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.SteadyHeat;
 import org.warmvat.tank.StudyRefused;
@@ -104,7 +104,7 @@ public final class BackupStudy {
         Weather weather = ColdSpell.colder(file, question.coldSpellK());
         int days = question.warmUp().days();
         return new Site(
-                Prolonged.design(design, weather),
+                CyclicWeather.design(design, weather),
                 new Runner(weather, engine),
                 ColdFill.of(design, weather, days, days, engine));
     }
@@ -213,8 +213,8 @@ public final class BackupStudy {
         Period whole = account.whole();
         return new BackupResult.Point(
                 power,
-                whole.of(Housekeeping.BELOW_FLOOR_HOURS),
-                whole.counted(Housekeeping.SHORTFALL) / Hours.HOUR_S,
+                whole.of(KeyFigures.BELOW_FLOOR_HOURS),
+                whole.counted(KeyFigures.SHORTFALL) / Hours.HOUR_S,
                 whole.of(BackupPart.BOUGHT),
                 account.warnings());
     }
@@ -313,7 +313,7 @@ public final class BackupStudy {
         List<Account> accounts = parallel.map(sites, site -> site.year().year(with(site, smallerW), Account.Keep.SUMS));
         int file = IntStream.range(0, sites.size())
                 .boxed()
-                .min(Comparator.comparingDouble(i -> accounts.get(i).whole().of(Housekeeping.LEAST_C)))
+                .min(Comparator.comparingDouble(i -> accounts.get(i).whole().of(KeyFigures.LEAST_C)))
                 .orElseThrow();
         Site site = sites.get(file);
         int worst = accounts.get(file).leastHour();
@@ -327,7 +327,7 @@ public final class BackupStudy {
                 chosenW,
                 smallerW,
                 accounts.stream()
-                        .map(account -> account.whole().of(Housekeeping.BELOW_FLOOR_HOURS))
+                        .map(account -> account.whole().of(KeyFigures.BELOW_FLOOR_HOURS))
                         .toList(),
                 courses.get(0),
                 courses.get(1));

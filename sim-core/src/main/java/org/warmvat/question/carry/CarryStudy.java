@@ -16,14 +16,14 @@ import org.warmvat.engine.Hours;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.question.ColdSpell;
+import org.warmvat.question.CyclicWeather;
 import org.warmvat.question.Parallel;
-import org.warmvat.question.Prolonged;
 import org.warmvat.question.ShortHours;
 import org.warmvat.question.Threshold;
 import org.warmvat.question.Variations;
 import org.warmvat.question.Window;
 import org.warmvat.tank.Course;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.SteadyHeat;
 import org.warmvat.tank.StudyRefused;
@@ -96,7 +96,7 @@ public final class CarryStudy {
                     List.of(
                             "solar: the design has no solar circuit, expected a block solar: carry asks whether the sun keeps the tank warm"));
         }
-        Design design = Prolonged.design(asked, file);
+        Design design = CyclicWeather.design(asked, file);
         return new CarryStudy(design, window, engine, question, parallel).result();
     }
 
@@ -293,10 +293,10 @@ public final class CarryStudy {
     private CarryResult.Price price(Course course) {
         Period whole = course.whole();
         return new CarryResult.Price(
-                whole.of(Housekeeping.MOST_C),
+                whole.of(KeyFigures.MOST_C),
                 design.gas().isPresent() ? OptionalDouble.of(whole.of(GasPart.METHANE_MADE)) : OptionalDouble.empty(),
                 design.gas().isPresent()
-                        ? whole.watchHours(Housekeeping.TOO_HOT)
+                        ? whole.watchHours(KeyFigures.TOO_HOT)
                         : hoursAboveUsualMaximum(course.slurryC()),
                 whole.of(SolarPart.STAGNATION_HOURS));
     }

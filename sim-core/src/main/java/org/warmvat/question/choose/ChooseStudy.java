@@ -14,9 +14,9 @@ import java.util.stream.IntStream;
 import org.warmvat.account.Warnings;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
+import org.warmvat.question.CyclicWeather;
 import org.warmvat.question.Figures;
 import org.warmvat.question.Parallel;
-import org.warmvat.question.Prolonged;
 import org.warmvat.question.hold.ColdFill;
 import org.warmvat.question.vary.Pareto;
 import org.warmvat.question.year.BriefYear;
@@ -338,7 +338,7 @@ public final class ChooseStudy {
         BriefYear year = BriefYear.checked(design, site.runner());
         double days = Double.NaN;
         for (ColdFill fill : site.fill()) {
-            days = fill.hours(Prolonged.design(design, site.runner().file()), Limits.FILL_C)
+            days = fill.hours(CyclicWeather.design(design, site.runner().file()), Limits.FILL_C)
                             .orElse(Double.POSITIVE_INFINITY)
                     / HOURS_PER_DAY;
         }

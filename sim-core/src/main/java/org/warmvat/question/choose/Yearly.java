@@ -11,7 +11,7 @@ import org.warmvat.heating.SolarPart;
 import org.warmvat.network.meter.Energy;
 import org.warmvat.question.Figures;
 import org.warmvat.question.year.BriefYear;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Money;
 
 /**
@@ -72,7 +72,7 @@ public record Yearly(
         Money money = Money.of(design, year);
         double perYear = year.hours() >= YEAR_H && year.hours() <= LEAP_YEAR_H ? 1 : YEAR_H / year.hours();
         return new double[] {
-            year.of(Housekeeping.NET),
+            year.of(KeyFigures.NET),
             run.worstMonthNetKWh(),
             year.kWh(Energy.FUEL) + year.kWh(Energy.HEATING_ELECTRICITY),
             year.kWh(Energy.MACHINERY),
@@ -80,8 +80,8 @@ public record Yearly(
             year.of(SolarPart.HEAT),
             perYear * money.cost(),
             perYear * money.gasWorth(),
-            year.of(Housekeeping.BELOW_FLOOR_HOURS),
-            year.of(Housekeeping.LEAST_C),
+            year.of(KeyFigures.BELOW_FLOOR_HOURS),
+            year.of(KeyFigures.LEAST_C),
             year.hours(),
             year.of(BackupPart.BOUGHT),
             warmUpDays

@@ -10,31 +10,31 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.compare.CompareResult.Column;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /** What one tank may be better at than another. */
 public enum Merit {
     /** Hours below the minimum temperature, the fewer the better. */
-    WARM(false, 1, of(Housekeeping.BELOW_FLOOR_HOURS)),
+    WARM(false, 1, of(KeyFigures.BELOW_FLOOR_HOURS)),
     /** Hours hotter than any feedstock digests at, the fewer the better. */
     NOT_TOO_HOT(
             false,
             1,
             column -> column.drawn().gas().isEmpty()
                     ? OptionalDouble.empty()
-                    : OptionalDouble.of(column.year().watchHours(Housekeeping.TOO_HOT))),
+                    : OptionalDouble.of(column.year().watchHours(KeyFigures.TOO_HOT))),
     /** Energy bought for the backup heater. */
     BOUGHT(false, 1, of(BackupPart.BOUGHT)),
     /** Electricity of the machinery. */
     ELECTRICITY(false, 1, of(Meter.ELECTRICITY)),
     /** Solar heat over solar and backup heat. */
-    SOLAR_FRACTION(true, 0.001, of(Housekeeping.SOLAR_SHARE)),
+    SOLAR_FRACTION(true, 0.001, of(KeyFigures.SOLAR_SHARE)),
     /** Methane made. */
     METHANE(true, 0.1, gas(GasPart.METHANE_MADE)),
     /** Gas energy less all that was bought; only where gas is computed. */
-    NET_ENERGY(true, 1, gas(Housekeeping.NET)),
+    NET_ENERGY(true, 1, gas(KeyFigures.NET)),
     /** The same of gas put to use; only where uses are given. */
-    USEFUL_NET_ENERGY(true, 1, of(Housekeeping.USEFUL_NET));
+    USEFUL_NET_ENERGY(true, 1, of(KeyFigures.USEFUL_NET));
 
     /** Values that differ by less than this share of the larger count as alike. */
     private static final double ALIKE = 0.005;

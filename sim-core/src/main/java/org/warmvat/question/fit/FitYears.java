@@ -12,7 +12,7 @@ import org.warmvat.question.Parallel;
 import org.warmvat.question.year.BriefYear;
 import org.warmvat.regression.Fitted;
 import org.warmvat.regression.Range95;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -55,16 +55,15 @@ final class FitYears {
         double[] bought = runs.stream()
                 .mapToDouble(run -> run.year().of(BackupPart.BOUGHT))
                 .toArray();
-        double[] net = runs.stream()
-                .mapToDouble(run -> run.year().of(Housekeeping.NET))
-                .toArray();
+        double[] net =
+                runs.stream().mapToDouble(run -> run.year().of(KeyFigures.NET)).toArray();
         BriefYear asFitted = runs.get(1);
         return new FitResult.Year(
                 year,
                 estimate(bought),
                 estimate(net),
                 asFitted.gas().map(GasRange::whole),
-                asFitted.year().of(Housekeeping.BELOW_FLOOR_HOURS),
+                asFitted.year().of(KeyFigures.BELOW_FLOOR_HOURS),
                 asFitted.warnings());
     }
 

@@ -5,7 +5,7 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.question.ColdSpell;
-import org.warmvat.question.Prolonged;
+import org.warmvat.question.CyclicWeather;
 import org.warmvat.tank.Runner;
 import org.warmvat.weather.Weather;
 
@@ -32,7 +32,8 @@ public record ColdFill(Runner runner, Hours hours) {
     public static ColdFill of(Design design, Weather weather, int days, int followedDays, Engine engine) {
         int hours = days * DAY_H;
         int followed = followedDays * DAY_H;
-        Weather longer = Prolonged.weather(weather, weather.isWholeYear() ? Math.min(weather.hours(), followed) : 0);
+        Weather longer =
+                CyclicWeather.weather(weather, weather.isWholeYear() ? Math.min(weather.hours(), followed) : 0);
         int ends =
                 weather.isWholeYear() ? weather.hours() : Math.min(weather.hours(), weather.hours() - hours + WEEK_H);
         int from = ColdSpell.coldestWeekFrom(weather, ends, design, days);

@@ -18,8 +18,8 @@ import org.warmvat.engine.Hours;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
 import org.warmvat.question.ColdSpell;
+import org.warmvat.question.CyclicWeather;
 import org.warmvat.question.Parallel;
-import org.warmvat.question.Prolonged;
 import org.warmvat.question.Variations;
 import org.warmvat.tank.Course;
 import org.warmvat.tank.DerivedFigures;
@@ -83,7 +83,7 @@ public final class HoldStudy {
         this.file = file;
         this.question = question;
         this.parallel = parallel;
-        runner = new Runner(Prolonged.weather(file, file.isWholeYear() ? MOST_HOURS : 0), engine);
+        runner = new Runner(CyclicWeather.weather(file, file.isWholeYear() ? MOST_HOURS : 0), engine);
         temperaturesC = (question.temperaturesC().isEmpty() ? usualTemperaturesC() : question.temperaturesC())
                 .stream().distinct().sorted(Comparator.reverseOrder()).toList();
     }
@@ -107,7 +107,7 @@ public final class HoldStudy {
     public static HoldResult run(Design design, Weather file, Engine engine, Question question, Parallel parallel)
             throws StudyRefused {
         StudyRefused.check(design, file);
-        HoldStudy study = new HoldStudy(Prolonged.design(design, file), file, engine, question, parallel);
+        HoldStudy study = new HoldStudy(CyclicWeather.design(design, file), file, engine, question, parallel);
         List<Integer> asked = study.starts();
         List<Integer> held = asked.stream().filter(study::isHeldWarm).toList();
         List<Integer> starts = held.isEmpty() ? asked : held;

@@ -197,7 +197,7 @@ public final class PaybackStudy {
         double balance = years.stream()
                 .mapToDouble(year -> Money.of(design, year).balance() * YEAR_H / year.hours())
                 .sum();
-        return new Point(Bought.of(design).outlay(design), balance / years.size());
+        return new Point(Purchase.of(design).outlay(design), balance / years.size());
     }
 
     private boolean pays(Payback.Step step) {

@@ -15,7 +15,7 @@ import org.warmvat.design.gas.Gas;
 import org.warmvat.design.keys.Refused;
 import org.warmvat.network.meter.Energy;
 import org.warmvat.question.Parallel;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 
@@ -108,7 +108,7 @@ public final class SensitiveStudy {
                         ? OptionalDouble.of(year.of(Lines.leading(year.books())))
                         : OptionalDouble.empty(),
                 year.kWh(Energy.FUEL) + year.kWh(Energy.HEATING_ELECTRICITY) + year.kWh(Energy.MACHINERY),
-                year.of(Housekeeping.BELOW_FLOOR_HOURS),
-                year.of(Housekeeping.MEAN_C));
+                year.of(KeyFigures.BELOW_FLOOR_HOURS),
+                year.of(KeyFigures.MEAN_C));
     }
 }

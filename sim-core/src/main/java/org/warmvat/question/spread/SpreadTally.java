@@ -19,7 +19,7 @@ import org.warmvat.sampling.Quantiles;
 import org.warmvat.sampling.SaltelliSample;
 import org.warmvat.sampling.Share;
 import org.warmvat.sampling.SobolIndices;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.weather.WeatherYear;
 
 /** Makes the result from the numbers of all runs. */
@@ -101,7 +101,7 @@ final class SpreadTally {
     }
 
     private SpreadResult.Chances chances(List<Draw> draws) {
-        int below = columns.lines().indexOf(Housekeeping.BELOW_FLOOR_HOURS);
+        int below = columns.lines().indexOf(KeyFigures.BELOW_FLOOR_HOURS);
         Share neverShort = share(draws, draw -> draw.figures()[below] > 0 ? 0 : 1);
         if (tank.base().gas().isEmpty()) {
             return new SpreadResult.Chances(Optional.empty(), neverShort);

@@ -18,10 +18,10 @@ import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Warning;
+import org.warmvat.question.CyclicWeather;
 import org.warmvat.question.GasFollowed;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;
-import org.warmvat.question.Prolonged;
 import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -89,9 +89,9 @@ public final class SpringStudy {
     }
 
     private SpringStudy(Design design, Weather file, Engine engine) {
-        this.design = Prolonged.design(design, file);
+        this.design = CyclicWeather.design(design, file);
         this.file = file;
-        runner = new Runner(Prolonged.weather(file, YEAR_H), engine);
+        runner = new Runner(CyclicWeather.weather(file, YEAR_H), engine);
         season = design.season();
     }
 

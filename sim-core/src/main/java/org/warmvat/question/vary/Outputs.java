@@ -9,9 +9,9 @@ import org.warmvat.account.Books;
 import org.warmvat.design.Design;
 import org.warmvat.network.meter.Line;
 import org.warmvat.question.GasRange;
-import org.warmvat.question.payback.Bought;
+import org.warmvat.question.payback.Purchase;
 import org.warmvat.question.year.BriefYear;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Money;
 
 /** The figures of one run among many, each under the name of its column: all lines of the tank's account, and some more. */
@@ -67,7 +67,7 @@ public final class Outputs {
     private record More(String name, boolean betterHigh, ToDoubleFunction<Run> value) {}
 
     /** What figures are made of. */
-    private record Run(Design design, BriefYear year, double equalGasNm3PerDay, Money money, Bought bought) {
+    private record Run(Design design, BriefYear year, double equalGasNm3PerDay, Money money, Purchase bought) {
         boolean hasGas() {
             return design.gas().isPresent();
         }
@@ -92,7 +92,7 @@ public final class Outputs {
     /** The outputs of a tank's account. */
     public Outputs(Books books) {
         lines = books.lines();
-        more = Stream.concat(MORE.stream(), lines.contains(Housekeeping.USEFUL_NET) ? USEFUL.stream() : Stream.of())
+        more = Stream.concat(MORE.stream(), lines.contains(KeyFigures.USEFUL_NET) ? USEFUL.stream() : Stream.of())
                 .toList();
         names = Stream.concat(lines.stream().map(Line::column), more.stream().map(More::name))
                 .toList();
@@ -100,9 +100,9 @@ public final class Outputs {
 
     /** Which of some outputs runs are judged by: useful net energy where uses of gas are given, else net energy. */
     public static String leading(List<String> names) {
-        return names.contains(Housekeeping.USEFUL_NET.column())
-                ? Housekeeping.USEFUL_NET.column()
-                : Housekeeping.NET.column();
+        return names.contains(KeyFigures.USEFUL_NET.column())
+                ? KeyFigures.USEFUL_NET.column()
+                : KeyFigures.NET.column();
     }
 
     /** Names of all outputs, in the order of their columns. */
@@ -125,7 +125,7 @@ public final class Outputs {
      * @param equalGasNm3PerDay methane a day that the volume for equal gas is to make
      */
     public double[] of(Design design, BriefYear run, double equalGasNm3PerDay) {
-        Run made = new Run(design, run, equalGasNm3PerDay, Money.of(design, run.year()), Bought.of(design));
+        Run made = new Run(design, run, equalGasNm3PerDay, Money.of(design, run.year()), Purchase.of(design));
         return DoubleStream.concat(
                         lines.stream()
                                 .mapToDouble(line ->

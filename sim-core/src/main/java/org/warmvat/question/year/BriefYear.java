@@ -10,7 +10,7 @@ import org.warmvat.engine.Hours;
 import org.warmvat.network.Warning;
 import org.warmvat.network.meter.Line;
 import org.warmvat.question.GasRange;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 
@@ -49,17 +49,17 @@ public record BriefYear(Period year, List<Period> months, List<Warning> warnings
 
     /** Integral of the shortfall below the minimum temperature, K h. */
     public double degreeHoursShort() {
-        return year.counted(Housekeeping.SHORTFALL) / Hours.HOUR_S;
+        return year.counted(KeyFigures.SHORTFALL) / Hours.HOUR_S;
     }
 
     /** Net energy of the worst month, kWh. */
     public double worstMonthNetKWh() {
-        return worstMonth(Housekeeping.NET);
+        return worstMonth(KeyFigures.NET);
     }
 
     /** Useful net energy of the worst month, kWh; where uses of gas are given. */
     public double worstMonthUsefulNetKWh() {
-        return worstMonth(Housekeeping.USEFUL_NET);
+        return worstMonth(KeyFigures.USEFUL_NET);
     }
 
     private double worstMonth(Line line) {

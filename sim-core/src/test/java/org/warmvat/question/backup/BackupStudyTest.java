@@ -21,7 +21,7 @@ import org.warmvat.question.Variations;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.sample.StudyTank;
 import org.warmvat.tank.Conductances;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.tank.TankRun;
@@ -50,7 +50,7 @@ class BackupStudyTest {
         return runner.runIn(StudyTank.design(Optional.empty(), StudyTank.element(ratedW)))
                 .account(new Hours(0, WEATHER.hours()), Account.Keep.SUMS, WEATHER.start())
                 .whole()
-                .of(Housekeeping.BELOW_FLOOR_HOURS);
+                .of(KeyFigures.BELOW_FLOOR_HOURS);
     }
 
     /** The floor is held from the found power on; the warm-up is the closed form of a body heated at P. */

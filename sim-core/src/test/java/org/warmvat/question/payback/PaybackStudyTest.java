@@ -69,7 +69,7 @@ class PaybackStudyTest {
         assertEquals(60, step.to());
         // the band's mean is not quite the set-point, and the year need not end where it began: 2 %
         assertEquals(expected, step.savesAYear(), 0.02 * expected);
-        double foamM3 = Bought.of(more).foamM3() - Bought.of(design).foamM3();
+        double foamM3 = Purchase.of(more).foamM3() - Purchase.of(design).foamM3();
         assertEquals(400 * foamM3, step.costs(), 1e-9);
         assertEquals(step.costs() / step.savesAYear(), step.years());
         assertEquals(Optional.empty(), result.collector());
@@ -96,7 +96,7 @@ class PaybackStudyTest {
         double saved = 5
                 * (Money.of(thick, BriefYear.run(thick, runner).year()).balance()
                         - Money.of(thin, BriefYear.run(thin, runner).year()).balance());
-        return (Bought.of(thick).outlay(thick) - Bought.of(thin).outlay(thin)) / saved;
+        return (Purchase.of(thick).outlay(thick) - Purchase.of(thin).outlay(thin)) / saved;
     }
 
     /** Foam so dear that 50 mm are too many already: the study looks below the design. */

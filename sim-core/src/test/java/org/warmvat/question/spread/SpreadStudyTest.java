@@ -22,7 +22,7 @@ import org.warmvat.sample.TankPlan;
 import org.warmvat.sampling.Quantiles;
 import org.warmvat.sampling.Share;
 import org.warmvat.sampling.Spread;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.weather.WeatherYear;
 
@@ -46,7 +46,7 @@ class SpreadStudyTest {
         design = new TankPlan().build();
         netKWh = BriefYear.run(design, new Runner(MILD.get(0).weather(), ENGINE))
                 .year()
-                .of(Housekeeping.NET);
+                .of(KeyFigures.NET);
     }
 
     private static Uncertain even(String key, double low, double high) {
@@ -123,7 +123,7 @@ class SpreadStudyTest {
     }
 
     private static double net(Runner runner, Estimate estimate) throws Exception {
-        return BriefYear.run(design.at(estimate), runner).year().of(Housekeeping.NET);
+        return BriefYear.run(design.at(estimate), runner).year().of(KeyFigures.NET);
     }
 
     @Test

@@ -14,7 +14,7 @@ import org.warmvat.engine.reference.ReferenceEngine;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.meter.Line;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -266,7 +266,7 @@ record Agreement(
         }
 
         private boolean belowMinimum() {
-            Pair below = Pair.of(reference.whole(), fast.whole(), Housekeeping.BELOW_FLOOR_HOURS);
+            Pair below = Pair.of(reference.whole(), fast.whole(), KeyFigures.BELOW_FLOOR_HOURS);
             double minimumC = design.control().minimumC();
             long near = Arrays.stream(trustedC)
                     .filter(c -> Math.abs(c - minimumC) <= 0.02)

@@ -12,7 +12,7 @@ import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -36,8 +36,8 @@ class BriefYearTest {
         }
         assertEquals(
                 Math.min(
-                        brief.months().get(0).of(Housekeeping.NET),
-                        brief.months().get(1).of(Housekeeping.NET)),
+                        brief.months().get(0).of(KeyFigures.NET),
+                        brief.months().get(1).of(KeyFigures.NET)),
                 brief.worstMonthNetKWh());
     }
 

@@ -20,7 +20,7 @@ import org.warmvat.gas.GasPart;
 import org.warmvat.question.GasRange;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -58,7 +58,7 @@ class GasRangeTest {
         double own = year.year().of(GasPart.GAS_ENERGY);
         assertEquals(own, range.whole().low().gasKWh(), 2e-5 * own);
         assertEquals(own, range.whole().high().gasKWh(), 2e-5 * own);
-        assertEquals(year.year().of(Housekeeping.NET), range.whole().low().netKWh(), 2e-5 * own);
+        assertEquals(year.year().of(KeyFigures.NET), range.whole().low().netKWh(), 2e-5 * own);
         assertEquals(2, range.months().size());
         assertEquals(
                 own,
@@ -82,7 +82,7 @@ class GasRangeTest {
             // the heat carried off by the gas moves the slurry a little
             assertEquals(alone, end.gasKWh(), 1e-3 * alone);
             assertEquals(
-                    middle.year().of(Housekeeping.NET) - middle.year().of(GasPart.GAS_ENERGY) + end.gasKWh(),
+                    middle.year().of(KeyFigures.NET) - middle.year().of(GasPart.GAS_ENERGY) + end.gasKWh(),
                     end.netKWh(),
                     1e-9);
         }
@@ -97,7 +97,7 @@ class GasRangeTest {
         GasRange range = BriefYear.run(design, runner).gas().orElseThrow();
         assertTrue(range.ownRuns());
         assertEquals(
-                BriefYear.run(design.at(Estimate.LOW), runner).year().of(Housekeeping.NET),
+                BriefYear.run(design.at(Estimate.LOW), runner).year().of(KeyFigures.NET),
                 range.whole().low().netKWh());
     }
 

@@ -21,7 +21,7 @@ import org.warmvat.network.meter.Meter;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.stirring.MixerPart;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -63,12 +63,12 @@ class PeriodsTest {
                 period -> period.of(GasPart.GAS_LOSS),
                 period -> Lines.lossKWh(period),
                 period -> period.of(SolarPart.LOSS),
-                period -> period.of(Housekeeping.STORED),
+                period -> period.of(KeyFigures.STORED),
                 period -> period.of(EnvelopePart.STORED),
                 period -> period.of(Meter.ELECTRICITY),
                 period -> period.of(GasPart.METHANE_MADE),
-                period -> period.of(Housekeeping.NET),
-                period -> period.of(Housekeeping.BELOW_FLOOR_HOURS),
+                period -> period.of(KeyFigures.NET),
+                period -> period.of(KeyFigures.BELOW_FLOOR_HOURS),
                 period -> period.of(SolarPart.STARTS));
         for (ToDoubleFunction<Period> figure : figures) {
             double whole = figure.applyAsDouble(result.whole());
@@ -101,8 +101,8 @@ class PeriodsTest {
             assertEquals(gas, month.of(GasPart.GAS_ENERGY), 1e-9);
             double electricity = month.of(Meter.ELECTRICITY);
             double bought = month.of(BackupPart.BOUGHT);
-            assertEquals(gas - bought - electricity, month.of(Housekeeping.NET), 1e-9);
-            assertEquals(gas - 2.5 * (bought + electricity), month.of(Housekeeping.NET_WEIGHTED), 1e-9);
+            assertEquals(gas - bought - electricity, month.of(KeyFigures.NET), 1e-9);
+            assertEquals(gas - 2.5 * (bought + electricity), month.of(KeyFigures.NET_WEIGHTED), 1e-9);
             assertEquals(month.of(GasPart.METHANE_MADE) / 0.58, month.of(GasPart.BIOGAS), 1e-9);
         }
     }
@@ -110,14 +110,14 @@ class PeriodsTest {
     @Test
     void temperaturesLieInOrder() {
         for (Period day : result.days()) {
-            assertTrue(day.of(Housekeeping.LEAST_C) <= day.of(Housekeeping.MEAN_C));
-            assertTrue(day.of(Housekeeping.MEAN_C) <= day.of(Housekeeping.MOST_C));
+            assertTrue(day.of(KeyFigures.LEAST_C) <= day.of(KeyFigures.MEAN_C));
+            assertTrue(day.of(KeyFigures.MEAN_C) <= day.of(KeyFigures.MOST_C));
         }
         double least = result.days().stream()
-                .mapToDouble(day -> day.of(Housekeeping.LEAST_C))
+                .mapToDouble(day -> day.of(KeyFigures.LEAST_C))
                 .min()
                 .orElseThrow();
-        assertEquals(least, result.whole().of(Housekeeping.LEAST_C));
+        assertEquals(least, result.whole().of(KeyFigures.LEAST_C));
     }
 
     /** Hourly powers are means whose sum is the run's energy; temperatures stand at the hours' ends. */

@@ -18,7 +18,7 @@ import org.warmvat.network.State;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
 import org.warmvat.tank.Conductances;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
@@ -98,7 +98,7 @@ class RunInTest {
         assertEquals(List.of(new Hours(0, 96), new Hours(0, 336)), engine.hours);
         assertEquals(4, result.runInDays());
         // the year went on from the state at the end of the run-in
-        assertEquals(result.days().get(0).of(Housekeeping.LEAST_C), Math.min(36, engine.startC.get(1)), 3);
+        assertEquals(result.days().get(0).of(KeyFigures.LEAST_C), Math.min(36, engine.startC.get(1)), 3);
         assertTrue(engine.startC.get(1) != 36);
     }
 

@@ -27,7 +27,7 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.network.Warning;
 import org.warmvat.sample.InventedWeather;
 import org.warmvat.sample.TankPlan;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
 import org.warmvat.weather.Weather;
@@ -87,7 +87,7 @@ class WarningsTest {
                         hours(floor.count()), lowest),
                 floor.sentence());
         assertEquals(lowest, floor.worst(), 1e-9);
-        assertEquals(result.whole().of(Housekeeping.BELOW_FLOOR_HOURS), floor.count(), 1e-9);
+        assertEquals(result.whole().of(KeyFigures.BELOW_FLOOR_HOURS), floor.count(), 1e-9);
         Warning freezing = of(result, "slurry_freezing");
         assertEquals(
                 text(

@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.plot.Drawing;
@@ -28,11 +28,11 @@ import org.warmvat.question.hold.HoldResult;
 public final class AdviseAnswer {
 
     private final AdviseResult result;
-    private final Asked asked;
+    private final Subject asked;
     private final AdviseWords words;
     private final Commands commands;
 
-    private AdviseAnswer(AdviseResult result, Asked asked) {
+    private AdviseAnswer(AdviseResult result, Subject asked) {
         this.result = result;
         this.asked = asked;
         this.words = new AdviseWords(asked, result.asIs());
@@ -40,7 +40,7 @@ public final class AdviseAnswer {
     }
 
     /** Tells what was found. */
-    public static Document of(AdviseResult result, Asked asked) {
+    public static Document of(AdviseResult result, Subject asked) {
         return new AdviseAnswer(result, asked).told().done();
     }
 

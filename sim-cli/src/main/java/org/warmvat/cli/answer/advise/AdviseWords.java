@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.MoneySentences;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.question.advise.Kind;
@@ -24,7 +24,7 @@ final class AdviseWords {
     private final boolean priced;
     private final String once;
 
-    AdviseWords(Asked asked, Outcome asIs) {
+    AdviseWords(Subject asked, Outcome asIs) {
         this.design = asked.design();
         this.asIs = asIs;
         this.priced = !asked.pricesAreExamples();

@@ -1,8 +1,8 @@
 package org.warmvat.cli.answer.advise;
 
 import java.util.stream.Collectors;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Numerals;
 import org.warmvat.question.advise.Recommendation;
 
@@ -13,7 +13,7 @@ final class Commands {
     private final String first;
     private final String all;
 
-    Commands(Asked asked) {
+    Commands(Subject asked) {
         design = files(asked, "design");
         all = files(asked, "weather");
         first = asked.reading().files().stream()
@@ -23,7 +23,7 @@ final class Commands {
                 .orElse("");
     }
 
-    private static String files(Asked asked, String role) {
+    private static String files(Subject asked, String role) {
         return asked.reading().files().stream()
                 .filter(file -> file.role().equals(role) && !isInvented(file))
                 .map(Commands::shown)

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.warmvat.account.Warnings;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -16,6 +15,7 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SetpointLines;
 import org.warmvat.cli.answer.SteadyWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.answer.hold.HoldAnswer;
 import org.warmvat.cli.plot.Drawing;
@@ -52,7 +52,7 @@ public final class BackupAnswer {
      * @param asked what they are about
      * @param question what was asked
      */
-    public static Document of(BackupResult result, Beside beside, Asked asked, BackupStudy.Question question) {
+    public static Document of(BackupResult result, Beside beside, Subject asked, BackupStudy.Question question) {
         Draft draft = Draft.of(asked, "which heater?")
                 .assume(
                         "The common sizes are common practice, no source: "
@@ -143,7 +143,7 @@ public final class BackupAnswer {
                 points.stream().mapToDouble(value).toArray());
     }
 
-    private static Drawing spellPicture(BackupResult result, Asked asked) {
+    private static Drawing spellPicture(BackupResult result, Subject asked) {
         BackupResult.Spell spell = result.spell();
         Course chosen = spell.chosen();
         LineChart chart = LineChart.overTime(
@@ -171,7 +171,7 @@ public final class BackupAnswer {
     }
 
     /** Each year with the chosen heater. */
-    private static YearRows years(BackupResult result, Asked asked) {
+    private static YearRows years(BackupResult result, Subject asked) {
         return new YearRows(IntStream.range(0, asked.years().size())
                 .mapToObj(i -> {
                     BackupResult.Point chosen = result.curve().chosen().get(i);
@@ -182,7 +182,7 @@ public final class BackupAnswer {
     }
 
     /** What the chosen heater and a smaller one do in each year. */
-    private static Columns<Integer> files(BackupResult result, Asked asked) {
+    private static Columns<Integer> files(BackupResult result, Subject asked) {
         BackupResult.Spell spell = result.spell();
         List<BackupResult.Point> chosen = result.curve().chosen();
         return new Columns<Integer>()
@@ -203,11 +203,11 @@ public final class BackupAnswer {
                 .cell("bought, kWh", file -> Words.number(chosen.get(file).boughtKWh()));
     }
 
-    private static List<Integer> years(Asked asked) {
+    private static List<Integer> years(Subject asked) {
         return IntStream.range(0, asked.years().size()).boxed().toList();
     }
 
-    private static void figures(Draft draft, BackupResult result, Asked asked, BackupStudy.Question question) {
+    private static void figures(Draft draft, BackupResult result, Subject asked, BackupStudy.Question question) {
         draft.figure("allowed_short_hours", question.shortHours())
                 .figure("warm_up_days", question.warmUp().days())
                 .figure("fill_c", question.warmUp().fillC())

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.question.backup.BackupResult;
@@ -19,11 +19,11 @@ final class BackupWords {
 
     private final BackupResult result;
     private final Optional<BackupAnswer.Reserve> reserve;
-    private final Asked asked;
+    private final Subject asked;
     private final BackupStudy.Question question;
 
     BackupWords(
-            BackupResult result, Optional<BackupAnswer.Reserve> reserve, Asked asked, BackupStudy.Question question) {
+            BackupResult result, Optional<BackupAnswer.Reserve> reserve, Subject asked, BackupStudy.Question question) {
         this.result = result;
         this.reserve = reserve;
         this.asked = asked;

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.warmvat.account.Warnings;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
@@ -14,6 +13,7 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SetpointLines;
 import org.warmvat.cli.answer.SteadyWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
@@ -53,7 +53,7 @@ public final class CarryAnswer {
      * @param asked what they are about
      * @param allowedHours hours short allowed
      */
-    public static Document of(CarryResult result, Optional<Steadiness> steadiness, Asked asked, double allowedHours) {
+    public static Document of(CarryResult result, Optional<Steadiness> steadiness, Subject asked, double allowedHours) {
         Draft draft = Draft.of(asked, "can the sun carry it alone?");
         new CarryWords(result, asked, allowedHours).tell(draft);
         SteadyWords.tell(draft, steadiness, asked);
@@ -73,7 +73,7 @@ public final class CarryAnswer {
                 .done();
     }
 
-    private static Drawing picture(CarryResult result, Asked asked) {
+    private static Drawing picture(CarryResult result, Subject asked) {
         Course alone = result.alone().course();
         Course with = result.withBackup().course();
         LineChart chart = LineChart.overTime(
@@ -99,7 +99,7 @@ public final class CarryAnswer {
                         Points.means(with.heat().backupW(), HOURS_PER_DAY));
     }
 
-    private static Columns<CarryResult.Half> halves(Asked asked) {
+    private static Columns<CarryResult.Half> halves(Subject asked) {
         return new Columns<CarryResult.Half>()
                 .value("first_day", CarryResult.Half::firstDay)
                 .value("last_day", CarryResult.Half::lastDay)
@@ -110,7 +110,7 @@ public final class CarryAnswer {
                 .number("hours_short_alone", "hours short, sun alone", CarryResult.Half::shortHoursAlone, Words::hours);
     }
 
-    private static void figures(Draft draft, CarryResult result, Asked asked, double allowedHours) {
+    private static void figures(Draft draft, CarryResult result, Subject asked, double allowedHours) {
         CarryResult.Alone alone = result.alone();
         CarryResult.WithBackup with = result.withBackup();
         CarryResult.Area area = result.area();
@@ -145,7 +145,7 @@ public final class CarryAnswer {
         return result.firstDay().datesUntil(end).count();
     }
 
-    private static void csv(Draft draft, CarryResult result, Asked asked) {
+    private static void csv(Draft draft, CarryResult result, Subject asked) {
         Course alone = result.alone().course();
         Course with = result.withBackup().course();
         Map<String, double[]> hourly = new LinkedHashMap<>();

@@ -3,10 +3,10 @@ package org.warmvat.cli.answer.carry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.carry.CarryResult;
 import org.warmvat.question.carry.CarryStudy;
@@ -17,10 +17,10 @@ final class CarryWords {
     private static final double NEARLY_KWH = 0.05;
 
     private final CarryResult result;
-    private final Asked asked;
+    private final Subject asked;
     private final double allowedHours;
 
-    CarryWords(CarryResult result, Asked asked, double allowedHours) {
+    CarryWords(CarryResult result, Subject asked, double allowedHours) {
         this.result = result;
         this.asked = asked;
         this.allowedHours = allowedHours;

@@ -3,9 +3,9 @@ package org.warmvat.cli.answer.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.surroundings.Place;
@@ -34,7 +34,7 @@ public final class CheckAnswer {
      * @param windMPerS mean wind at 10 m that the figures are for
      * @param figures the figures
      */
-    public static Document of(Asked asked, double windMPerS, DerivedFigures figures) {
+    public static Document of(Subject asked, double windMPerS, DerivedFigures figures) {
         return new CheckAnswer(asked.design(), windMPerS, figures).told(asked);
     }
 
@@ -45,7 +45,7 @@ public final class CheckAnswer {
                 : "in air of " + Words.celsius(figures.coldC());
     }
 
-    private Document told(Asked asked) {
+    private Document told(Subject asked) {
         Draft draft = Draft.of(asked, "what follows from the design")
                 .verdict("The inputs have no faults.", List.of())
                 .key("Heat loss", Words.number(figures.coldLossW()) + " W " + inTheCold())

@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.plot.Drawing;
@@ -43,7 +43,7 @@ public final class ChooseAnswer {
     private final String once;
     private final ChooseWords words;
 
-    private ChooseAnswer(ChooseResult result, Catalogue catalogue, Asked asked) {
+    private ChooseAnswer(ChooseResult result, Catalogue catalogue, Subject asked) {
         this.result = result;
         this.catalogue = catalogue;
         currency = asked.currency();
@@ -59,15 +59,15 @@ public final class ChooseAnswer {
      * @param asked what the command was asked about, with the design as drawn
      * @param assumed what the file of choices leaves to defaults
      */
-    public static Document of(ChooseResult result, Catalogue catalogue, Asked asked, List<String> assumed) {
+    public static Document of(ChooseResult result, Catalogue catalogue, Subject asked, List<String> assumed) {
         Design chosen = catalogue.design(result.best().point());
         return new ChooseAnswer(result, catalogue, asked)
-                .told(new Asked(asked.command(), Optional.of(chosen), asked.years(), asked.engine(), asked.reading()))
+                .told(new Subject(asked.command(), Optional.of(chosen), asked.years(), asked.engine(), asked.reading()))
                 .assume(assumed.toArray(new String[0]))
                 .done();
     }
 
-    private Draft told(Asked asked) {
+    private Draft told(Subject asked) {
         YearRows years = years(asked);
         Map<String, Object> chosen = figures();
         chosen.putAll(years.figures());
@@ -100,7 +100,7 @@ public final class ChooseAnswer {
     }
 
     /** The best design in each year. */
-    private YearRows years(Asked asked) {
+    private YearRows years(Subject asked) {
         List<Yearly.Year> years = result.best().yearly().years();
         return new YearRows(IntStream.range(0, years.size())
                 .mapToObj(i -> new YearRows.Row(

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.network.meter.Line;
 import org.warmvat.question.compare.CompareResult;
@@ -20,10 +20,10 @@ import org.warmvat.question.compare.CompareResult.Difference;
 public final class CompareAnswer {
 
     private final CompareResult result;
-    private final List<Asked> each;
+    private final List<Subject> each;
     private final List<String> names;
 
-    private CompareAnswer(CompareResult result, List<Asked> each, List<String> names) {
+    private CompareAnswer(CompareResult result, List<Subject> each, List<String> names) {
         this.result = result;
         this.each = each;
         this.names = names;
@@ -37,11 +37,11 @@ public final class CompareAnswer {
      * @param each the same for each column alone
      * @param names names of the columns
      */
-    public static Document of(CompareResult result, Asked asked, List<Asked> each, List<String> names) {
+    public static Document of(CompareResult result, Subject asked, List<Subject> each, List<String> names) {
         return new CompareAnswer(result, each, names).told(asked).done();
     }
 
-    private Draft told(Asked asked) {
+    private Draft told(Subject asked) {
         CompareWords words = new CompareWords(result, names);
         Draft draft = Draft.of(asked, "which is better at what?")
                 .verdict(words.verdict(), List.of())
@@ -69,7 +69,7 @@ public final class CompareAnswer {
     }
 
     private boolean pricesAreOwn() {
-        return each.stream().noneMatch(Asked::pricesAreExamples)
+        return each.stream().noneMatch(Subject::pricesAreExamples)
                 && result.columns().stream()
                                 .map(column -> column.drawn().prices().currency())
                                 .distinct()

@@ -20,7 +20,7 @@ import org.warmvat.cli.plot.Points;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.question.compare.CompareResult.Column;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /** Designs laid over each other. */
 final class ComparePictures {
@@ -68,7 +68,7 @@ final class ComparePictures {
                         "Net energy, by month",
                         "Gas energy less what is bought: above the zero line a gain, below it a loss.",
                         months,
-                        month -> month.of(Housekeeping.NET)));
+                        month -> month.of(KeyFigures.NET)));
             }
         }
         return all;
@@ -106,7 +106,7 @@ final class ComparePictures {
                 IntStream.range(0, days.size())
                         .mapToDouble(day -> (day + 0.5) * unit)
                         .toArray(),
-                days.stream().mapToDouble(day -> day.of(Housekeeping.MEAN_C)).toArray());
+                days.stream().mapToDouble(day -> day.of(KeyFigures.MEAN_C)).toArray());
     }
 
     /** Months of the calendar of which every column has one. */

@@ -12,7 +12,7 @@ import org.warmvat.heating.SolarPart;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.compare.CompareResult.Column;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 import org.warmvat.tank.Money;
 
@@ -31,9 +31,9 @@ record Figure(String name, Function<Column, OptionalDouble> of, Function<Double,
                     "slurry, litres",
                     column -> OptionalDouble.of(1000 * column.drawn().tank().liquidVolumeM3()),
                     Words::number),
-            line("below the minimum, h", Housekeeping.BELOW_FLOOR_HOURS, Words::hours),
-            line("lowest slurry, °C", Housekeeping.LEAST_C, Words::tenth),
-            line("highest slurry, °C", Housekeeping.MOST_C, Words::tenth),
+            line("below the minimum, h", KeyFigures.BELOW_FLOOR_HOURS, Words::hours),
+            line("lowest slurry, °C", KeyFigures.LEAST_C, Words::tenth),
+            line("highest slurry, °C", KeyFigures.MOST_C, Words::tenth),
             new Figure(
                     "lost through insulation and fittings, kWh",
                     column -> OptionalDouble.of(Lines.lossKWh(column.year())),
@@ -41,17 +41,17 @@ record Figure(String name, Function<Column, OptionalDouble> of, Function<Double,
             line("taken by the feed, kWh", FeedPart.FEED, Words::number),
             line("heat from the sun, kWh", SolarPart.HEAT, Words::number),
             line("sun not used, kWh", SolarPart.SUN_NOT_USED, Words::number),
-            line("solar fraction", Housekeeping.SOLAR_SHARE, Words::percentCell),
+            line("solar fraction", KeyFigures.SOLAR_SHARE, Words::percentCell),
             line("heat from the backup, kWh", BackupPart.HEAT, Words::number),
             line("bought for the backup, kWh", BackupPart.BOUGHT, Words::number),
             line("electricity, kWh", Meter.ELECTRICITY, Words::number),
             gas("methane, Nm³", GasPart.METHANE_MADE),
-            gas("net energy, kWh", Housekeeping.NET),
+            gas("net energy, kWh", KeyFigures.NET),
             gas(
                     "net energy a litre, kWh",
-                    column -> column.year().of(Housekeeping.NET)
+                    column -> column.year().of(KeyFigures.NET)
                             / (1000 * column.drawn().tank().liquidVolumeM3())),
-            line("useful net energy, kWh", Housekeeping.USEFUL_NET, Words::number),
+            line("useful net energy, kWh", KeyFigures.USEFUL_NET, Words::number),
             line("collector stagnates, h", SolarPart.STAGNATION_HOURS, Words::hours),
             line("solar loop frozen, h", SolarPart.FROZEN_HOURS, Words::hours),
             line("a pipe's end frozen, h", FittingsPart.COLD_PIPE_END_HOURS, Words::hours),

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.plot.Drawing;
@@ -41,7 +41,7 @@ public final class FitAnswer {
      * @param asked what they are about
      * @param designFile text of the design file with what was found written in; empty where nothing was
      */
-    public static Document of(FitResult result, Asked asked, Optional<String> designFile) {
+    public static Document of(FitResult result, Subject asked, Optional<String> designFile) {
         Draft draft = Draft.of(asked, "what is the tank, by its log?");
         YearRows years = years(result, asked);
         FitWords words = new FitWords(result, years, designFile.isPresent());
@@ -59,7 +59,7 @@ public final class FitAnswer {
     }
 
     /** The tank as fitted in each year. */
-    private static YearRows years(FitResult result, Asked asked) {
+    private static YearRows years(FitResult result, Subject asked) {
         return new YearRows(result.years().stream()
                 .map(year -> new YearRows.Row(
                         asked.yearName(year.year()),

@@ -11,11 +11,11 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.SteadyWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
@@ -38,7 +38,7 @@ public final class HoldAnswer {
      * @param steadiness what it costs to be steady
      * @param asked what they are about
      */
-    public static Document of(HoldResult result, Optional<Steadiness> steadiness, Asked asked) {
+    public static Document of(HoldResult result, Optional<Steadiness> steadiness, Subject asked) {
         Draft draft = Draft.of(asked, "how long does it hold its heat?")
                 .figure("time_constant_h", result.timeConstantH())
                 .assume(
@@ -67,7 +67,7 @@ public final class HoldAnswer {
                 .done();
     }
 
-    private static Drawing coolingPicture(HoldResult result, Asked asked) {
+    private static Drawing coolingPicture(HoldResult result, Subject asked) {
         double longest = result.failures().stream()
                 .mapToDouble(failure -> failure.course().hours())
                 .max()
@@ -96,7 +96,7 @@ public final class HoldAnswer {
         return chart;
     }
 
-    private static Drawing warmUpPicture(HoldResult result, Asked asked) {
+    private static Drawing warmUpPicture(HoldResult result, Subject asked) {
         double longest = result.warmUps().stream()
                 .mapToDouble(warmUp -> warmUp.course().hours())
                 .max()
@@ -131,7 +131,7 @@ public final class HoldAnswer {
         return name(failure.cause()).replace(' ', '_');
     }
 
-    private static Table temperatures(HoldResult result, Asked asked) {
+    private static Table temperatures(HoldResult result, Subject asked) {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < result.temperaturesC().size(); i++) {
             List<String> row =
@@ -153,7 +153,7 @@ public final class HoldAnswer {
         return header;
     }
 
-    private static Table months(HoldResult result, Asked asked) {
+    private static Table months(HoldResult result, Subject asked) {
         List<List<String>> rows = new ArrayList<>();
         for (Month month : asked.months()) {
             List<String> row = new ArrayList<>(List.of(Words.month(month)));

@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.question.hold.HoldStudy;
@@ -24,9 +24,9 @@ final class HoldWords {
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final HoldResult result;
-    private final Asked asked;
+    private final Subject asked;
 
-    HoldWords(HoldResult result, Asked asked) {
+    HoldWords(HoldResult result, Subject asked) {
         this.result = result;
         this.asked = asked;
     }

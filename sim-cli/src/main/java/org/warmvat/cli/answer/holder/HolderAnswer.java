@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
@@ -27,7 +27,7 @@ public final class HolderAnswer {
     private HolderAnswer() {}
 
     /** Tells what was found. */
-    public static Document of(HolderStudy.Result result, Asked asked) {
+    public static Document of(HolderStudy.Result result, Subject asked) {
         return Draft.of(asked, "which gas holder?")
                 .verdict(verdict(result), but(result))
                 .figure(

@@ -3,10 +3,10 @@ package org.warmvat.cli.answer.look;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Numerals;
 import org.warmvat.cli.words.Words;
 import org.warmvat.weather.MonthSummary;
@@ -48,7 +48,7 @@ public final class LookAnswer {
      * @param asked the weather
      * @param drawn whether a picture is wanted
      */
-    public static Document of(Asked asked, boolean drawn) {
+    public static Document of(Subject asked, boolean drawn) {
         Weather weather = asked.weather();
         Site site = weather.site();
         List<MonthSummary> months = MonthSummary.of(weather);

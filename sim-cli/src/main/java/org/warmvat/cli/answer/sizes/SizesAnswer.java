@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SteadyWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
@@ -51,7 +51,7 @@ public final class SizesAnswer {
      * @param steadiness what it costs to be steady
      * @param asked what they are about
      */
-    public static Document of(SizesResult result, Optional<Steadiness> steadiness, Asked asked) {
+    public static Document of(SizesResult result, Optional<Steadiness> steadiness, Subject asked) {
         SizesAnswer answer = new SizesAnswer(result);
         List<Size> sizes = result.sizes();
         boolean gas = sizes.stream().allMatch(size -> gasKWh(size) > 0);

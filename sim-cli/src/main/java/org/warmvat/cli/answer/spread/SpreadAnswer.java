@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.spread.SpreadResult;
 import org.warmvat.question.spread.SpreadResult.Draw;
@@ -28,7 +28,7 @@ public final class SpreadAnswer {
      * @param asked command and inputs
      * @param proposed whether the spreads are the program's proposal
      */
-    public static Document of(SpreadResult result, Asked asked, boolean proposed) {
+    public static Document of(SpreadResult result, Subject asked, boolean proposed) {
         SpreadWords words = new SpreadWords(result, asked);
         Draft draft = Draft.of(asked, "how far may it lie?")
                 .verdict(words.verdict(), words.but(proposed))

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.plot.Band;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Histogram;
@@ -26,11 +26,11 @@ final class SpreadPictures {
 
     private SpreadPictures() {}
 
-    static List<Drawing> of(SpreadResult result, Asked asked) {
+    static List<Drawing> of(SpreadResult result, Subject asked) {
         return List.of(temperature(result, asked), distribution(result), influence(result));
     }
 
-    private static Drawing temperature(SpreadResult result, Asked asked) {
+    private static Drawing temperature(SpreadResult result, Subject asked) {
         int[] days = IntStream.range(0, result.daysC().size())
                 .filter(day -> Double.isFinite(result.daysC().get(day).p50()))
                 .toArray();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Numerals;
 import org.warmvat.cli.words.Words;
 import org.warmvat.network.Warning;
@@ -24,10 +24,10 @@ final class SpreadWords {
     private static final double VAGUE = 0.15;
 
     private final SpreadResult result;
-    private final Asked asked;
+    private final Subject asked;
     private final String net;
 
-    SpreadWords(SpreadResult result, Asked asked) {
+    SpreadWords(SpreadResult result, Subject asked) {
         this.result = result;
         this.asked = asked;
         net = result.leading().startsWith("useful") ? "useful net energy" : "net energy";

@@ -9,12 +9,12 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.warmvat.account.Warnings;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.SteadyWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
@@ -34,7 +34,7 @@ public final class SpringAnswer {
     private SpringAnswer() {}
 
     /** Tells what was found. */
-    public static Document of(SpringStudy.Result result, Optional<Steadiness> steadiness, Asked asked) {
+    public static Document of(SpringStudy.Result result, Optional<Steadiness> steadiness, Subject asked) {
         boolean useful =
                 asked.design().gas().filter(gas -> !gas.uses().isEmpty()).isPresent();
         Columns<SpringStudy.Start> columns = columns(useful);

@@ -13,13 +13,13 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.PartAnswer;
 import org.warmvat.cli.answer.SteadyWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.words.AxisWords;
 import org.warmvat.cli.words.Numerals;
@@ -56,7 +56,7 @@ public final class VaryAnswer {
     /** Worked out once: it takes a look at all runs. */
     private final List<String> shown;
 
-    private VaryAnswer(Sweep sweep, List<Front> fronts, Asked asked) {
+    private VaryAnswer(Sweep sweep, List<Front> fronts, Subject asked) {
         currency = asked.currency();
         currencyOnce = asked.currencyOnce();
         this.sweep = sweep;
@@ -74,14 +74,14 @@ public final class VaryAnswer {
      * @param pareto two outputs of which none is to be beaten in both, or none
      */
     public static Document whole(
-            Sweep sweep, Optional<Steadiness> steadiness, Asked asked, String shown, List<String> pareto) {
+            Sweep sweep, Optional<Steadiness> steadiness, Subject asked, String shown, List<String> pareto) {
         List<Front> fronts = pareto.isEmpty() ? List.of() : List.of(Front.of(sweep, pareto.get(0), pareto.get(1)));
         Draft draft = new VaryAnswer(sweep, fronts, asked).told(asked, shown).warn(sweep.warnings());
         SteadyWords.tellAsDrawn(draft, steadiness, asked);
         return draft.done();
     }
 
-    private Draft told(Asked asked, String shown) {
+    private Draft told(Subject asked, String shown) {
         VarySentences sentences = new VarySentences(sweep);
         List<String> best = sentences.best();
         Draft draft = Draft.of(asked, "varied")
@@ -122,7 +122,7 @@ public final class VaryAnswer {
     }
 
     /** A part of a sweep that runs elsewhere too, year by year. */
-    public static Document part(List<Sweep> sweeps, Asked asked, int part, int parts, Optional<Path> journal) {
+    public static Document part(List<Sweep> sweeps, Subject asked, int part, int parts, Optional<Path> journal) {
         int runs = sweeps.stream().mapToInt(Sweep::runs).sum();
         return PartAnswer.of(asked, "varied", part, parts, runs, journal)
                 .csv(CSV, csv(sweeps, part == 1))

@@ -8,7 +8,7 @@ import org.warmvat.account.Period;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /**
  * What is read out of a run for its sentences.
@@ -33,8 +33,8 @@ record Findings(
         return new Findings(
                 Season.of(run),
                 WorstWeek.of(run),
-                date(days.stream().min(Comparator.comparingDouble(day -> day.of(Housekeeping.LEAST_C)))),
-                date(days.stream().max(Comparator.comparingDouble(day -> day.of(Housekeeping.MOST_C)))),
+                date(days.stream().min(Comparator.comparingDouble(day -> day.of(KeyFigures.LEAST_C)))),
+                date(days.stream().max(Comparator.comparingDouble(day -> day.of(KeyFigures.MOST_C)))),
                 run.design().solar().isPresent()
                         ? Optional.of(Starts.of(run.whole(), days, SolarPart.STARTS))
                         : Optional.empty(),

@@ -13,7 +13,7 @@ import org.warmvat.heating.SolarPart;
 import org.warmvat.network.Warning;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.tank.BillOfMaterials;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /** What a builder orders and an inspector asks for. */
 final class InspectorTables {
@@ -40,7 +40,7 @@ final class InspectorTables {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 "slurry and gas space",
-                Words.celsius(run.whole().of(Housekeeping.MOST_C)),
+                Words.celsius(run.whole().of(KeyFigures.MOST_C)),
                 "set-point " + Words.celsius(run.design().control().setpointC())));
         run.design().solar().ifPresent(solar -> {
             rows.add(List.of(

@@ -19,7 +19,7 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Unit;
 import org.warmvat.shelter.ShelterPart;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /** What a year tells of seasons, shelter, gas in use and hygienisation, where a design has them. */
 final class LifeWords {
@@ -38,8 +38,8 @@ final class LifeWords {
 
     /** How warm a tank with a calendar was, held against the minimum of each day. */
     String warmth() {
-        double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
-        double warming = year.of(Housekeeping.WARMING_UP_HOURS);
+        double below = year.of(KeyFigures.BELOW_FLOOR_HOURS);
+        double warming = year.of(KeyFigures.WARMING_UP_HOURS);
         long without = IntStream.range(0, SeasonTable.DAYS)
                 .filter(day -> Double.isInfinite(design.season().on(day).minimumC()))
                 .count();
@@ -62,7 +62,7 @@ final class LifeWords {
         if (uses().isEmpty()) {
             return Optional.empty();
         }
-        double useful = year.of(Housekeeping.USEFUL_NET);
+        double useful = year.of(KeyFigures.USEFUL_NET);
         return Optional.of(
                 useful > 0
                         ? "What its gas is used for is more than all that is bought: about " + Words.kWh(useful)
@@ -76,7 +76,7 @@ final class LifeWords {
         List<String> but = new ArrayList<>();
         double surplus = year.of(GasHolderPart.SURPLUS);
         if (!uses().isEmpty()) {
-            but.add("The net energy of " + Words.kWh(year.of(Housekeeping.NET))
+            but.add("The net energy of " + Words.kWh(year.of(KeyFigures.NET))
                     + " counts all gas made, surplus included, and is no return.");
         }
         if (surplus > 0) {
@@ -132,7 +132,7 @@ final class LifeWords {
                             + " do not count as short.",
                     year.of(FeedPart.DAYS_FED),
                     year.of(FeedPart.DAYS_IDLE),
-                    Words.hours(year.of(Housekeeping.WARMING_UP_HOURS))));
+                    Words.hours(year.of(KeyFigures.WARMING_UP_HOURS))));
         }
         design.spells()
                 .forEach(spell -> told.add(String.format(

@@ -14,7 +14,7 @@ import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 
 /** The main figures month by month and in all. */
@@ -56,21 +56,21 @@ final class MonthlyTable {
     private static List<String> row(String label, Period period) {
         return List.of(
                 label,
-                Words.hours(period.of(Housekeeping.BELOW_FLOOR_HOURS)),
-                Words.fixed(period.of(Housekeeping.LEAST_C), 1),
-                Words.fixed(period.of(Housekeeping.MEAN_C), 1),
-                Words.fixed(period.of(Housekeeping.MOST_C), 1),
+                Words.hours(period.of(KeyFigures.BELOW_FLOOR_HOURS)),
+                Words.fixed(period.of(KeyFigures.LEAST_C), 1),
+                Words.fixed(period.of(KeyFigures.MEAN_C), 1),
+                Words.fixed(period.of(KeyFigures.MOST_C), 1),
                 Words.number(period.of(SolarPart.HEAT)),
                 Words.number(period.of(BackupPart.HEAT)),
-                share(period.of(Housekeeping.SOLAR_SHARE)),
+                share(period.of(KeyFigures.SOLAR_SHARE)),
                 Words.number(Lines.lossKWh(period)),
                 Words.number(period.of(FeedPart.FEED)),
                 Words.number(period.of(BackupPart.BOUGHT)),
                 Words.number(period.of(Meter.ELECTRICITY)),
                 Words.number(period.of(GasPart.METHANE_MADE)),
                 Words.number(period.of(GasPart.GAS_ENERGY)),
-                Words.number(period.of(Housekeeping.NET)),
-                Words.number(period.of(Housekeeping.NET_WEIGHTED)));
+                Words.number(period.of(KeyFigures.NET)),
+                Words.number(period.of(KeyFigures.NET_WEIGHTED)));
     }
 
     private static String share(double share) {

@@ -1,7 +1,7 @@
 package org.warmvat.cli.answer.year;
 
 import org.warmvat.account.Period;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /** Whether the slurry kept above its floor. */
 enum Warmth {
@@ -16,7 +16,7 @@ enum Warmth {
     private static final double ROUNDING_HOURS = 1.0 / 3600;
 
     static Warmth of(Period period) {
-        double below = period.of(Housekeeping.BELOW_FLOOR_HOURS);
+        double below = period.of(KeyFigures.BELOW_FLOOR_HOURS);
         if (below == 0) {
             return ALWAYS;
         }

@@ -10,7 +10,7 @@ import org.warmvat.account.Period;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /**
  * The worst seven calendar days in a row.
@@ -77,7 +77,7 @@ record WorstWeek(Mark mark, List<Period> days) {
     }
 
     double belowFloorHours() {
-        return sum(day -> day.of(Housekeeping.BELOW_FLOOR_HOURS));
+        return sum(day -> day.of(KeyFigures.BELOW_FLOOR_HOURS));
     }
 
     double solarKWh() {
@@ -89,12 +89,12 @@ record WorstWeek(Mark mark, List<Period> days) {
     }
 
     double meanC() {
-        return sum(day -> day.of(Housekeeping.MEAN_C) * day.hours()) / sum(Period::hours);
+        return sum(day -> day.of(KeyFigures.MEAN_C) * day.hours()) / sum(Period::hours);
     }
 
     double leastC() {
         return days.stream()
-                .mapToDouble(day -> day.of(Housekeeping.LEAST_C))
+                .mapToDouble(day -> day.of(KeyFigures.LEAST_C))
                 .min()
                 .orElseThrow();
     }

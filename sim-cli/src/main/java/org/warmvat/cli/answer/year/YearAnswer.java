@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.warmvat.account.Hourly;
 import org.warmvat.account.Period;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.SteadyWords;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.words.Words;
@@ -33,9 +33,9 @@ public final class YearAnswer {
 
     private final YearResult run;
     private final Findings findings;
-    private final Asked asked;
+    private final Subject asked;
 
-    private YearAnswer(YearResult run, Asked asked) {
+    private YearAnswer(YearResult run, Subject asked) {
         this.run = run;
         this.findings = Findings.of(run);
         this.asked = asked;
@@ -62,7 +62,7 @@ public final class YearAnswer {
      * @param beside what was asked beside it
      * @param asked what it is about
      */
-    public static Document of(YearResult run, Beside beside, Asked asked) {
+    public static Document of(YearResult run, Beside beside, Subject asked) {
         YearAnswer answer = new YearAnswer(run, asked);
         Draft draft = answer.told(beside.payback())
                 .csv("hourly.csv", Csv.hourly(run.hourly().start(), hourly(run.hourly())))
@@ -79,7 +79,7 @@ public final class YearAnswer {
     }
 
     /** The verdict with its "but", the figures beside it and what it stands on, and no more: for who shows a year at each move of a hand. */
-    public static Document inShort(YearResult run, Asked asked) {
+    public static Document inShort(YearResult run, Subject asked) {
         Draft draft = Draft.of(asked, "");
         new YearInShort(run).tell(draft);
         return draft.warn(run.warnings()).inWords();

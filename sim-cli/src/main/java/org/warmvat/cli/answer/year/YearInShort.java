@@ -6,7 +6,7 @@ import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /** The verdict on a year and the figures beside it. */
 final class YearInShort {
@@ -37,7 +37,7 @@ final class YearInShort {
             return new LifeWords(design, year).warmth();
         }
         String minimum = Words.celsius(design.control().minimumC());
-        double below = year.of(Housekeeping.BELOW_FLOOR_HOURS);
+        double below = year.of(KeyFigures.BELOW_FLOOR_HOURS);
         double hours = year.hours();
         return switch (Warmth.of(year)) {
             case ALWAYS ->
@@ -59,7 +59,7 @@ final class YearInShort {
         return run.gas()
                 .map(range -> GasWords.verdict(
                         range.whole().low().netKWh(),
-                        year.of(Housekeeping.NET),
+                        year.of(KeyFigures.NET),
                         range.whole().high().netKWh()))
                 .orElse("No gas is computed for this design, so that its net energy cannot be judged.");
     }

@@ -30,7 +30,7 @@ import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.stirring.MixerPart;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 
 /** The pictures of a year. */
@@ -183,7 +183,7 @@ public final class YearPictures {
                 .stack("gas made", Look.GAS, months(month -> month.of(GasPart.GAS_ENERGY)))
                 .stack("energy for the backup", Look.BACKUP, months(month -> -month.of(BackupPart.BOUGHT)))
                 .stack("electricity", Look.ELECTRICITY, months(month -> -month.of(Meter.ELECTRICITY)))
-                .line("net energy", Look.NEED, months(month -> month.of(Housekeeping.NET)));
+                .line("net energy", Look.NEED, months(month -> month.of(KeyFigures.NET)));
     }
 
     private BarChart byMonth(String name, String title) {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.account.Period;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.MoneySentences;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupSource;
@@ -20,7 +20,7 @@ import org.warmvat.network.meter.Meter;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.stirring.MixerPart;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Lines;
 
 /** The answer to {@code year} in sentences; every number in them also stands in {@code summary.json}. */
@@ -31,9 +31,9 @@ final class YearWords {
     private final Design design;
     private final Findings findings;
     private final Span span;
-    private final Asked asked;
+    private final Subject asked;
 
-    YearWords(YearResult run, Findings findings, Asked asked) {
+    YearWords(YearResult run, Findings findings, Subject asked) {
         this.run = run;
         this.year = run.whole();
         this.design = run.design();
@@ -66,15 +66,15 @@ final class YearWords {
     }
 
     private Optional<String> solarFraction() {
-        double share = year.of(Housekeeping.SOLAR_SHARE);
+        double share = year.of(KeyFigures.SOLAR_SHARE);
         return Double.isNaN(share) ? Optional.empty() : Optional.of(Words.solarFraction(share));
     }
 
     private String range() {
-        return "The slurry averaged " + Words.celsius(year.of(Housekeeping.MEAN_C)) + "; it was coldest on "
-                + span.day(findings.coldestDay()) + " with " + Words.celsius(year.of(Housekeeping.LEAST_C))
+        return "The slurry averaged " + Words.celsius(year.of(KeyFigures.MEAN_C)) + "; it was coldest on "
+                + span.day(findings.coldestDay()) + " with " + Words.celsius(year.of(KeyFigures.LEAST_C))
                 + " and warmest on " + span.day(findings.warmestDay()) + " with "
-                + Words.celsius(year.of(Housekeeping.MOST_C)) + ".";
+                + Words.celsius(year.of(KeyFigures.MOST_C)) + ".";
     }
 
     private List<String> heat() {
@@ -172,7 +172,7 @@ final class YearWords {
         if (!design.gas().isPresent()) {
             return List.of("It takes " + taken + "; no gas is computed for this design.");
         }
-        double net = year.of(Housekeeping.NET);
+        double net = year.of(KeyFigures.NET);
         GasRange range = run.gas().orElseThrow();
         return List.of(
                 "The gas, about " + Words.number(year.of(GasPart.METHANE_MADE)) + " Nm³ of methane, holds about "
@@ -188,7 +188,7 @@ final class YearWords {
                 GasWords.how(range),
                 "With all electricity weighted by a primary-energy factor of "
                         + Words.number(design.prices().primaryEnergyFactor()) + " the net energy is "
-                        + signed(year.of(Housekeeping.NET_WEIGHTED)) + ".",
+                        + signed(year.of(KeyFigures.NET_WEIGHTED)) + ".",
                 "All gas made is counted here; what is flared, or lost in starting up, is not taken off.");
     }
 

@@ -11,7 +11,7 @@ import org.warmvat.account.Period;
 import org.warmvat.cli.words.Words;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 class FindingsTest {
 
@@ -79,7 +79,7 @@ class FindingsTest {
     private static void assertColdest(YearResult run, WorstWeek worst) {
         for (int first = 0; first + 7 <= run.days().size(); first++) {
             double mean = run.days().subList(first, first + 7).stream()
-                    .mapToDouble(day -> day.of(Housekeeping.MEAN_C))
+                    .mapToDouble(day -> day.of(KeyFigures.MEAN_C))
                     .average()
                     .orElseThrow();
             assertTrue(mean >= worst.meanC() - 1e-9, run.days().get(first).label());
@@ -94,7 +94,7 @@ class FindingsTest {
                 .filter(d -> d.label().equals(coldest.toString()))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(run.whole().of(Housekeeping.LEAST_C), day.of(Housekeeping.LEAST_C), 0);
+        assertEquals(run.whole().of(KeyFigures.LEAST_C), day.of(KeyFigures.LEAST_C), 0);
     }
 
     @Test

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.warmvat.cli.answer.Page;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 
 /** Reads the sentences of the report as a reader would, and holds every number in them against {@code summary.json}. */
 class SentencesAgainstSummaryTest {
@@ -107,7 +107,7 @@ class SentencesAgainstSummaryTest {
                         day.label().equals(facts.summary.at("coldest_day").asText()))
                 .findFirst()
                 .orElseThrow()
-                .of(Housekeeping.LEAST_C);
+                .of(KeyFigures.LEAST_C);
         assertEquals(facts.summary.number("year/slurry_c/least"), least, 0);
     }
 

@@ -7,9 +7,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.warmvat.cli.answer.Asked;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.InputFile;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.folder.SummaryWriter;
 import org.warmvat.question.year.YearResult;
 import org.warmvat.weather.Weather;
@@ -50,12 +50,12 @@ final class Summary {
     }
 
     private static Document told(YearResult run) {
-        Asked asked = new Asked(
+        Subject asked = new Subject(
                 "year",
                 Optional.of(run.design()),
                 List.of(new WeatherYear("", WEATHER)),
                 run.engine(),
-                new Asked.InputReading(INPUTS, List.of(), List.of("key not given: 1"), List.of()));
+                new Subject.InputReading(INPUTS, List.of(), List.of("key not given: 1"), List.of()));
         return YearAnswer.of(run, YearAnswer.Beside.NOTHING, asked);
     }
 

@@ -6,23 +6,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.warmvat.cli.answer.Asked;
+import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.VerdictCard;
 import org.warmvat.network.Warning;
 import org.warmvat.question.year.YearResult;
-import org.warmvat.tank.Housekeeping;
+import org.warmvat.tank.KeyFigures;
 import org.warmvat.weather.WeatherYear;
 
 /** Five lines that say whether a tank is warm, pays back, lives on sun and money, and what to mend first. */
 class VerdictCardTest {
 
     private static VerdictCard card(YearResult run, List<Warning> warnings, String... assumed) {
-        Asked asked = new Asked(
+        Subject asked = new Subject(
                 "year",
                 Optional.of(run.design()),
                 List.of(new WeatherYear("", Summary.WEATHER)),
                 "fast",
-                new Asked.InputReading(List.of(), List.of(), List.of(assumed), List.of()));
+                new Subject.InputReading(List.of(), List.of(), List.of(assumed), List.of()));
         return VerdictCard.of(run.whole(), run.gas(), warnings, asked);
     }
 
@@ -61,7 +61,7 @@ class VerdictCardTest {
                 "the air dosing: it goes on where gas is short",
                 card(SyntheticRun.usual(), List.of(cold, air)).mendFirst());
         assertTrue(card(SyntheticRun.usual(), List.of(cold)).mendFirst().startsWith("the heating"));
-        Warning boiling = new Warning(Housekeeping.BOILING, "Boiling.", 1, 143);
+        Warning boiling = new Warning(KeyFigures.BOILING, "Boiling.", 1, 143);
         assertEquals(
                 "the heat: the slurry boils",
                 card(SyntheticRun.usual(), List.of(cold, air, boiling)).mendFirst());

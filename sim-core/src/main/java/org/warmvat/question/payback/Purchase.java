@@ -18,12 +18,12 @@ import org.warmvat.design.tank.Tank;
  * @param heaterKw rated power of the backup heater, kW
  * @param tankM3 slurry that the tank holds, m3
  */
-public record Bought(double foamM3, double collectorM2, double coilM2, double heaterKw, double tankM3) {
+public record Purchase(double foamM3, double collectorM2, double coilM2, double heaterKw, double tankM3) {
 
     private static final double W_PER_KW = 1000;
 
     /** The amounts of a design. */
-    public static Bought of(Design design) {
+    public static Purchase of(Design design) {
         Tank tank = design.tank();
         Envelope envelope = design.envelope();
         double wallHeightM = tank.liquidDepthM() + tank.headspaceHeightM();
@@ -31,7 +31,7 @@ public record Bought(double foamM3, double collectorM2, double coilM2, double he
                 ? rings(envelope, cylinder.innerDiameterM() / 2) * wallHeightM
                 : sheets(envelope, envelope.wall()) * tank.innerPerimeterM() * wallHeightM;
         double ends = (sheets(envelope, envelope.lid()) + sheets(envelope, envelope.floor())) * tank.innerPlanAreaM2();
-        return new Bought(
+        return new Purchase(
                 wall + ends,
                 design.solar().map(s -> s.collector().areaM2()).orElse(0.0),
                 coilM2(design),

@@ -13,9 +13,9 @@ import org.warmvat.weather.Weather;
  * A whole year of weather that goes on with its own beginning, so that a study can run past the end of December. The ground of a
  * design stays as it was fitted to the file itself.
  */
-public final class Prolonged {
+public final class CyclicWeather {
 
-    private Prolonged() {}
+    private CyclicWeather() {}
 
     /**
      * Weather with some hours of its beginning put behind its end.

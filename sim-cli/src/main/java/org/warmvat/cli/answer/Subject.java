@@ -25,7 +25,7 @@ import org.warmvat.weather.WeatherYear;
  * @param engine name of the engine, empty where nothing runs
  * @param reading what the reading of both said
  */
-public record Asked(
+public record Subject(
         String command, Optional<Design> given, List<WeatherYear> years, String engine, InputReading reading) {
 
     private static final int LEAP_YEAR_HOURS = 8784;
@@ -84,7 +84,7 @@ public record Asked(
         if (!years.isEmpty()) {
             line.append(line.isEmpty() ? "Weather of " : "; weather of ")
                     .append(Words.list(
-                            weathers().stream().map(Asked::named).distinct().toList()));
+                            weathers().stream().map(Subject::named).distinct().toList()));
         }
         return line.append(engine.isEmpty() ? "" : "; " + engine + " engine").toString();
     }

@@ -32,7 +32,7 @@ import org.warmvat.network.meter.Watched;
 import org.warmvat.season.InForce;
 
 /** What a run keeps account of besides the parts: the slurry's mean temperature and its limits, the controls' electricity. */
-public final class Housekeeping implements Part {
+public final class KeyFigures implements Part {
 
     /** Solar heat over solar and backup heat; not a number when neither gave any. */
     public static final Line SOLAR_SHARE = new Line("solar_share", "solar fraction", Unit.SHARE);
@@ -104,7 +104,7 @@ public final class Housekeeping implements Part {
     private final Margin belowFloor = Margin.below(Network.SLURRY, 0);
 
     /** Adds it to a network. */
-    public Housekeeping(Design design, Surroundings surroundings, InForce season, Network.Assembly assembly) {
+    public KeyFigures(Design design, Surroundings surroundings, InForce season, Network.Assembly assembly) {
         this.season = season;
         int slurry = Network.SLURRY;
         int temperatureMeter = assembly.meter(SLURRY_TEMPERATURE);
@@ -120,7 +120,7 @@ public final class Housekeeping implements Part {
         declare.figure(LEAST_C, Sums::slurryLeastC);
         declare.figure(MEAN_C, sums -> sums.meter(temperatureMeter) / (sums.hours() * S_PER_HOUR));
         declare.figure(MOST_C, Sums::slurryMostC);
-        declare.figure(SOLAR_SHARE, Housekeeping::solarShare);
+        declare.figure(SOLAR_SHARE, KeyFigures::solarShare);
         declareNet(design.prices().primaryEnergyFactor(), declare);
         declareUsefulNet(design, declare);
         if (season.changes()) {
