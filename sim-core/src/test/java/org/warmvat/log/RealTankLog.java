@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -95,7 +96,7 @@ public final class RealTankLog {
         StringBuilder text = new StringBuilder("time,slurry_c,air_c,solar_heat_w\n");
         for (double t : whole.slurryC().timesS()) {
             LocalDateTime time = whole.start().plusSeconds(Math.round(t));
-            text.append(time.format(DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss")))
+            text.append(time.format(DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss", Locale.ROOT)))
                     .append(',')
                     .append(whole.slurryC().at(t))
                     .append(',')
