@@ -19,6 +19,7 @@ import org.warmvat.engine.exponential.ExponentialEngine;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
 import org.warmvat.question.year.YearStudy;
+import org.warmvat.tank.Runner;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Weather;
@@ -33,10 +34,13 @@ class ColumnsThatMatterTest {
         return Files.readAllLines(Path.of("..", "docs", "weather-sources.md"));
     }
 
-    private static Period heats(Map<Quantity, double[]> columns) {
+    private static Period heats(Map<Quantity, double[]> columns) throws Exception {
         HourlyTable table = YEAR.table();
         Weather weather = new Weather(new HourlyTable(table.site(), table.start(), table.stamp(), columns));
-        return YearStudy.run(DesignDocument.demonstration().design(), weather, new ExponentialEngine(), HourSink.IGNORE)
+        return YearStudy.run(
+                        DesignDocument.demonstration().design(),
+                        new Runner(weather, new ExponentialEngine()),
+                        HourSink.IGNORE)
                 .whole();
     }
 
@@ -76,7 +80,7 @@ class ColumnsThatMatterTest {
     }
 
     @Test
-    void theTableOnThePageIsWhatIsMeasured() throws IOException {
+    void theTableOnThePageIsWhatIsMeasured() throws Exception {
         Period whole = heats(YEAR.table().columns());
         String told = String.format(
                 Locale.ROOT,
