@@ -1,5 +1,6 @@
 package org.warmvat.cli.file;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
@@ -27,6 +28,8 @@ import org.warmvat.design.surroundings.Place;
 public final class DesignDocument {
 
     private static final double METHANE_KWH_PER_NM3 = 35.8 / 3.6;
+    private static final String TOTAL_SOLIDS = "total_solids";
+
     private static final double MINUTES_PER_HOUR = 60;
 
     /** Difference of solids fractions from which it is warned: about what moves the heat capacity by one per cent. */
@@ -75,7 +78,8 @@ public final class DesignDocument {
     }
 
     /** The design that a tree of keys says; what is wrong with it is added to the faults of reading it. */
-    static DesignDocument of(String name, ObjectNode tree, Faults faults) {
+    static DesignDocument of(String name, ObjectNode given, Faults faults) {
+        ObjectNode tree = withOneTotalSolids(given, faults);
         SchemaCheck.run(FileSchema.DESIGN, tree, faults);
         faults.judgeSoundBlocksOnly();
         DesignFindings findings = new DesignFindings(faults);
@@ -85,6 +89,28 @@ public final class DesignDocument {
         List<String> cautions = new ArrayList<>(doubts(design));
         cautions.addAll(findings.cautions());
         return new DesignDocument(name, tree, design, taken(findings.assumed(), design), cautions);
+    }
+
+    /** {@code tank.total_solids} is {@code contents.total_solids} by another name. */
+    private static ObjectNode withOneTotalSolids(ObjectNode given, Faults faults) {
+        JsonNode twin = given.path("tank").path(TOTAL_SOLIDS);
+        JsonNode contents = given.path("contents");
+        if (twin.isMissingNode() || !(contents.isMissingNode() || contents.isNull() || contents.isObject())) {
+            return given;
+        }
+        String twinPath = "tank." + TOTAL_SOLIDS;
+        String path = "contents." + TOTAL_SOLIDS;
+        ObjectNode tree = given.deepCopy();
+        ((ObjectNode) tree.get("tank")).remove(TOTAL_SOLIDS);
+        ObjectNode block = tree.get("contents") instanceof ObjectNode own ? own : tree.putObject("contents");
+        JsonNode other = block.path(TOTAL_SOLIDS);
+        if (other.isMissingNode()) {
+            block.set(TOTAL_SOLIDS, twin);
+            faults.standsAt(path, twinPath);
+        } else if (!other.isNumber() || !twin.isNumber() || other.asDouble() != twin.asDouble()) {
+            faults.add(twinPath, twin + " beside " + path + " " + other + ", expected one of them: both mean the same");
+        }
+        return tree;
     }
 
     /**

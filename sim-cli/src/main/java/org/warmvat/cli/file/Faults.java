@@ -2,6 +2,7 @@ package org.warmvat.cli.file;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ final class Faults {
     private final Map<String, Integer> lines;
     private final List<Fault> found = new ArrayList<>();
     private final Set<String> paths = new HashSet<>();
+    private final Map<String, String> twins = new HashMap<>();
     private Set<String> spoilt = Set.of();
 
     private record Fault(int line, Supplier<String> text) {}
@@ -97,8 +99,13 @@ final class Faults {
         InputRefused.ifAny(told());
     }
 
+    /** A key stands in the file by another path, whose line is told. */
+    void standsAt(String path, String inTheFile) {
+        twins.put(path, inTheFile);
+    }
+
     private int lineOf(String path) {
-        for (String at = path; !at.isEmpty(); at = KeyPath.parent(at)) {
+        for (String at = twins.getOrDefault(path, path); !at.isEmpty(); at = KeyPath.parent(at)) {
             Integer line = lines.get(at);
             if (line != null) {
                 return line;

@@ -47,6 +47,25 @@ class DesignDocumentTest {
     }
 
     @Test
+    void totalSolidsMayStandInEitherBlock() {
+        String inTank = Designs.SMALL.replace("tank: {", "tank: {total_solids: 0.06, ");
+        assertNotEquals(Designs.SMALL, inTank);
+        Design inContents =
+                Designs.yaml(Designs.SMALL + "contents: {total_solids: 0.06}\n").design();
+        assertEquals(inContents, Designs.yaml(inTank).design());
+        assertEquals(
+                inContents,
+                Designs.yaml(inTank + "contents: {total_solids: 0.060}\n").design());
+        Designs.assertFaults(
+                inTank + "contents: {total_solids: 0.07}\n",
+                "d.yaml line 1: tank.total_solids 0.06 beside contents.total_solids 0.07, expected one of them: both mean"
+                        + " the same");
+        Designs.assertFaults(
+                inTank.replace("0.06", "0.6"),
+                "d.yaml line 1: contents.total_solids 0.6, expected a number, 0 to 0.5 kg/kg");
+    }
+
+    @Test
     void oneNumberExchanged() {
         Design larger = full.with("solar.area_m2", 3);
         assertEquals(3, larger.solar().orElseThrow().collector().areaM2());

@@ -19,7 +19,7 @@ public record Contents(
 
         @Key(
                 name = "total_solids",
-                says = "Total solids of the slurry in the tank",
+                says = "Total solids of the slurry in the tank; a file may say tank.total_solids as well",
                 range = "0 to 0.5 kg/kg",
                 otherwise = "the feed's solids less the volatile solids digested at steady state and set-point")
         Optional<Double> totalSolidsFraction,
