@@ -151,15 +151,9 @@ final class LogCsv {
         List<LogRow> rows = new ArrayList<>();
         while (csv.hasNext()) {
             CsvRecord record = csv.next();
-            if (isBlank(record) || (!names.isEmpty() && names.equals(names(record)))) {
-                continue; // some loggers write the names again whenever they start
-            }
-            int cells = record.getFieldCount();
-            if (cells < needed) {
-                faults.add(
-                        record.getStartingLineNumber(),
-                        cells + (cells == 1 ? " cell" : " cells") + ", expected at least " + needed);
-            } else {
+            // some loggers write the names again whenever they start
+            boolean none = isBlank(record) || (!names.isEmpty() && names.equals(names(record)));
+            if (!none && hasCells(record, needed)) {
                 row(record, time, columns, layout, rows);
             }
         }
@@ -173,6 +167,16 @@ final class LogCsv {
                 layout.utcOffsetH(),
                 columns.stream().map(Placed::name).toList(),
                 rows);
+    }
+
+    private boolean hasCells(CsvRecord record, int needed) throws WeatherRefused {
+        int cells = record.getFieldCount();
+        if (cells < needed) {
+            faults.add(
+                    record.getStartingLineNumber(),
+                    cells + (cells == 1 ? " cell" : " cells") + ", expected at least " + needed);
+        }
+        return cells >= needed;
     }
 
     /** A line of nothing, or of separators alone as spreadsheets leave below a table. */

@@ -103,21 +103,25 @@ public record ClockDoubt(boolean bySun, double aheadAtStartS, double aheadAtEndS
                             })
                             .toArray(),
                     parameters);
-            boolean follows = !fitted.isSingular() && fitted.values()[1] > LEAST_SHARE;
-            double leastS = bySun ? LEAST_S : LEAST_BY_AIR_S;
-            boolean wrong =
-                    follows && (isSure(fitted, point -> point[2], leastS) || isSure(fitted, point -> point[3], leastS));
-            return wrong
-                    ? Optional.of(new ClockDoubt(
-                            bySun,
-                            fitted.values()[2],
-                            fitted.values()[3],
-                            isSure(fitted, point -> point[3] - point[2], leastS)))
-                    : Optional.empty();
+            return judged(bySun, fitted);
         } catch (FitFailure unlike) {
             // the log's course has nothing of the file's: another place's weather, and no clock to be seen by it
             return Optional.empty();
         }
+    }
+
+    private static Optional<ClockDoubt> judged(boolean bySun, Fitted fitted) {
+        boolean follows = !fitted.isSingular() && fitted.values()[1] > LEAST_SHARE;
+        double leastS = bySun ? LEAST_S : LEAST_BY_AIR_S;
+        boolean wrong =
+                follows && (isSure(fitted, point -> point[2], leastS) || isSure(fitted, point -> point[3], leastS));
+        return wrong
+                ? Optional.of(new ClockDoubt(
+                        bySun,
+                        fitted.values()[2],
+                        fitted.values()[3],
+                        isSure(fitted, point -> point[3] - point[2], leastS)))
+                : Optional.empty();
     }
 
     private static boolean isSure(Fitted fitted, ToDoubleFunction<double[]> seconds, double leastS) {
