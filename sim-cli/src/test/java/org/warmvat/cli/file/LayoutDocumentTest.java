@@ -101,9 +101,9 @@ class LayoutDocumentTest {
                                 + " j/m2, j/cm2",
                         "l.yaml line 8: columns.global_w_m2.factor \"ten\", expected a number, -1000000 to 1000000",
                         "l.yaml line 9: missing -999, expected a list",
-                        "l.yaml line 10: site.latitude_deg \"north\", expected a number, -180 to 6000 or " + FOUND,
+                        "l.yaml line 10: site.latitude_deg \"north\", expected a number, -90 to 90 or " + FOUND,
                         "l.yaml line 10: site.longitude_deg.line 0, expected a whole number, 1 to 10000",
-                        "l.yaml line 10: site.utc_offset_h is missing, expected a number, -180 to 6000 or " + FOUND),
+                        "l.yaml line 10: site.utc_offset_h is missing, expected a number, -12 to 14 or " + FOUND),
                 faults(text));
     }
 

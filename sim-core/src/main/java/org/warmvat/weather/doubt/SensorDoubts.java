@@ -50,7 +50,7 @@ final class SensorDoubts {
                     String.format(
                             Locale.ROOT,
                             "%s: %s stands at %s for %d hours, to %s; a stuck sensor or filled-in values? Take that stretch"
-                                    + " from a neighbouring station or leave it empty.",
+                                    + " from a neighbouring station, or leave it empty for --fill-holes HOURS.",
                             span.name(),
                             quantity.key(),
                             Double.toString(values[at]),
@@ -75,7 +75,8 @@ final class SensorDoubts {
                 longestDead = Math.max(longestDead, dead);
             }
         }
-        String advice = "; a stuck sensor? Take that stretch from a neighbouring station or leave it empty.";
+        String advice =
+                "; a stuck sensor? Take that stretch from a neighbouring station, or leave it empty for --fill-holes HOURS.";
         if (longest >= STUCK_LIT_H) {
             found.add(new Doubt(
                     Doubt.Kind.STUCK,

@@ -74,7 +74,7 @@ final class SunlightDoubts {
                 String.format(
                         Locale.ROOT,
                         "%s: global irradiation is %.2f of what arrives above the air, expected 0.1 to 0.8; check the unit"
-                                + " (%s) and the site.",
+                                + " (%s), the site, and that it is irradiance on the horizontal.",
                         span.name(),
                         clearness,
                         unit)));
@@ -99,7 +99,7 @@ final class SunlightDoubts {
                     String.format(
                             Locale.ROOT,
                             "%s: %d hours are brighter than a clear sky, by up to %.0f W/m²; check unit, stamp and"
-                                    + " utc_offset_h.",
+                                    + " utc_offset_h, and that it is irradiance on the horizontal.",
                             span.name(),
                             count,
                             most)));

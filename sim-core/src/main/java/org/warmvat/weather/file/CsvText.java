@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.util.Iterator;
+import java.util.List;
 import org.warmvat.weather.WeatherRefused;
 
 /** The records of delimited text after some lead-in lines, with the file's own line numbers; broken quotes are refused. */
@@ -35,11 +36,20 @@ public final class CsvText {
         this.records = reader.iterator();
     }
 
-    /** Says what a spreadsheet of many countries has done, where a line of names should be cut at commas and is not. */
-    public static void refuseSemicolons(CsvRecord names, FileFaults faults) throws WeatherRefused {
-        if (names.getFieldCount() == 1 && names.getField(0).indexOf(';') >= 0) {
+    /**
+     * Says what a spreadsheet of many countries has done, where a line of names should be cut at commas and is not; before anything else,
+     * since it has done the same to the numbers above that line.
+     *
+     * @param text of a file of ours, whose names follow lines that begin with a hash
+     */
+    public static void refuseSemicolons(String text, FileFaults faults) throws WeatherRefused {
+        List<String> lead = text.lines()
+                .takeWhile(line -> line.startsWith("#") || line.isBlank())
+                .toList();
+        String names = text.lines().skip(lead.size()).findFirst().orElse("");
+        if (names.indexOf(';') >= 0 && names.indexOf(',') < 0) {
             throw faults.refusedAt(
-                    names.getStartingLineNumber(),
+                    lead.size() + 1L,
                     "semicolons between the names, expected commas, and points in the numbers (as a spreadsheet saves it under"
                             + " English settings)");
         }

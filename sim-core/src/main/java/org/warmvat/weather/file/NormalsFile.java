@@ -89,6 +89,7 @@ public final class NormalsFile {
                             + Quantity.RELATIVE_HUMIDITY.key() + ',' + WIND
                             + " and twelve rows, with commas between and decimal points: \"weather make\" makes years of monthly means");
         }
+        CsvText.refuseSemicolons(text, faults);
         LeadIn lead = LeadIn.read(text, MARK, KEYS, faults);
         Site site = lead.site();
         double seed = lead.number("seed", 0, MOST_SEED);
@@ -101,7 +102,6 @@ public final class NormalsFile {
         }
         CsvRecord heading = csv.next();
         List<String> names = heading.getFields().stream().map(String::strip).toList();
-        CsvText.refuseSemicolons(heading, faults);
         Quantity humidity = humidity(heading.getStartingLineNumber(), names);
         faults.refuseIfAny();
         List<MonthNormals> months = new ArrayList<>();

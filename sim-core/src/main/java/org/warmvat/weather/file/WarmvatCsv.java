@@ -31,13 +31,13 @@ final class WarmvatCsv {
     }
 
     HourlyTable read() throws WeatherRefused {
+        CsvText.refuseSemicolons(text, faults);
         WarmvatHeader header = WarmvatHeader.read(text, faults);
         CsvText csv = new CsvText(text, header.lines(), ',', faults);
         if (!csv.hasNext()) {
             throw faults.refusedAt(header.lines() + 1L, "the file ends, expected a line of column names");
         }
         CsvRecord names = csv.next();
-        CsvText.refuseSemicolons(names, faults);
         List<Optional<Quantity>> columns = columns(names);
         faults.refuseIfAny();
         RawRows rows = rows(csv, names, columns);
@@ -95,6 +95,7 @@ final class WarmvatCsv {
         int timeColumn = names.getFields().stream().map(String::strip).toList().indexOf(TIME);
         RawRows rows = new RawRows(present);
         CellReader cells = new CellReader(faults);
+        int unread = 0;
         while (csv.hasNext()) {
             CsvRecord row = csv.next();
             int line = (int) row.getStartingLineNumber();
@@ -110,6 +111,10 @@ final class WarmvatCsv {
             }
             OptionalLong time = time(line, row.getField(timeColumn).strip());
             if (time.isEmpty()) {
+                if (rows.size() == 0 && ++unread > 1) {
+                    // the same would be said of every row
+                    faults.refuseIfAny();
+                }
                 continue;
             }
             rows.begin(line, time.getAsLong());

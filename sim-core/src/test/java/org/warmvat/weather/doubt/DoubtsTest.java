@@ -280,7 +280,7 @@ class DoubtsTest {
         List<Doubt> stuck = spoilt(columns -> Arrays.fill(columns.get(Quantity.AIR), MARCH + 100, MARCH + 130, 6.2));
         assertEquals(
                 "2025-03: air_c stands at 6.2 for 30 hours, to 2025-03-06T09:00; a stuck sensor or filled-in values? Take that"
-                        + " stretch from a neighbouring station or leave it empty.",
+                        + " stretch from a neighbouring station, or leave it empty for --fill-holes HOURS.",
                 sentence(stuck, Doubt.Kind.STUCK));
         List<Doubt> dead = spoilt(columns -> {
             columns.remove(Quantity.BEAM);

@@ -148,7 +148,7 @@ class BrokenFilesTest {
                 72,
                 WeatherFiles.read(file(bytes(commas.toString(), StandardCharsets.UTF_8)))
                         .hours());
-        String semicolons = good().replace(',', ';').replace("4.5", "4,5");
+        String semicolons = good().replace(',', ';').replaceAll("(?<=\\d)\\.(?=\\d)", ",");
         assertEquals(
                 List.of(
                         "year.csv line 8: semicolons between the names, expected commas, and points in the numbers (as a"
@@ -159,6 +159,7 @@ class BrokenFilesTest {
                 "year.csv line 9: time \"01.01.2025 01:00\", expected a date and time like 2025-01-31T14:00 (local standard"
                         + " time)",
                 faults(bytes(dates, StandardCharsets.UTF_8)).get(0));
+        assertEquals(2, faults(bytes(dates, StandardCharsets.UTF_8)).size());
     }
 
     /** Bytes overwritten at random places: whatever happens is a refusal or a run. */
