@@ -13,9 +13,6 @@ import org.warmvat.network.meter.Line;
  */
 public record Order(List<Line> lines, List<String> columns, List<String> warnings) {
 
-    /** No order but that of the declarations. */
-    public static final Order AS_DECLARED = new Order(List.of(), List.of(), List.of());
-
     /** Takes lists as they are. */
     public Order {
         lines = List.copyOf(lines);

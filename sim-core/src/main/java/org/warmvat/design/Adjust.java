@@ -44,9 +44,6 @@ public record Adjust(
         @Key(name = "collector", says = "Factor on eta0", range = "0.1 to 10", usual = "1")
         double collector) {
 
-    /** As drawn. */
-    public static final Adjust NONE = new Adjust(1, 1, 1, 1, 1, 1);
-
     /** Refuses factors out of range. */
     public Adjust {
         Ranges.check(Adjust.class, envelope, fittings, capacity, solarCoil, backupCoil, collector);

@@ -38,8 +38,8 @@ public final class GasFollowed {
     private final LocalDateTime fileStart;
     private final int temperature;
 
-    private GasFollowed(Design design, TankRun run, LocalDateTime fileStart) {
-        this.fileStart = fileStart;
+    private GasFollowed(Design design, TankRun run) {
+        fileStart = run.fileStart();
         temperature = run.meter(KeyFigures.SLURRY_TEMPERATURE);
         low = new GasAlong(design, Estimate.LOW);
         high = new GasAlong(design, Estimate.HIGH);
@@ -56,11 +56,10 @@ public final class GasFollowed {
      *
      * @param design what runs
      * @param run the run, which has just started
-     * @param fileStart beginning of the weather file
      */
-    public static Optional<GasFollowed> of(Design design, TankRun run, LocalDateTime fileStart) {
+    public static Optional<GasFollowed> of(Design design, TankRun run) {
         return design.gas().isPresent() && !needsOwnRuns(design)
-                ? Optional.of(new GasFollowed(design, run, fileStart))
+                ? Optional.of(new GasFollowed(design, run))
                 : Optional.empty();
     }
 

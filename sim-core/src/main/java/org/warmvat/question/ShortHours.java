@@ -4,7 +4,6 @@ import org.warmvat.account.Account;
 import org.warmvat.engine.Hours;
 import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.TankRun;
-import org.warmvat.weather.Weather;
 
 /** Hours of a run below the floor, where a run that is short for too long need not be finished. */
 public final class ShortHours {
@@ -12,11 +11,10 @@ public final class ShortHours {
     private ShortHours() {}
 
     /** Hours short, or somewhat more than allowed. */
-    public static double of(TankRun run, Hours hours, Weather weather, double allowed) {
+    public static double of(TankRun run, Hours hours, double allowed) {
         return run.account(
                         hours,
                         Account.Keep.SUMS,
-                        weather.start(),
                         (soFar, hour) -> soFar.soFar(KeyFigures.BELOW_FLOOR_HOURS) <= allowed)
                 .whole()
                 .of(KeyFigures.BELOW_FLOOR_HOURS);

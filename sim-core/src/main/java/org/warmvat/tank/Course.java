@@ -9,7 +9,6 @@ import org.warmvat.account.Period;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.network.Warning;
-import org.warmvat.weather.Weather;
 
 /**
  * A run hour by hour. The arrays are shared, not copied: read only.
@@ -49,9 +48,9 @@ public record Course(
      *
      * @throws org.warmvat.account.LedgerOpen when a balance does not close
      */
-    public static Course of(TankRun run, Weather weather, Hours hours) {
+    public static Course of(TankRun run, Hours hours) {
         double beforeC = run.slurryC();
-        Account account = run.account(hours, Account.Keep.HOURS, weather.start());
+        Account account = run.account(hours, Account.Keep.HOURS);
         Hourly hourly = account.hourly();
         double capacity = run.tank().network().capacitiesJPerK()[run.tank().slurry()];
         double[] slurry = hourly.orZero("slurry_c");

@@ -120,7 +120,7 @@ public final class Runner {
      */
     public TankRun start(Design design, int hour, double slurryC, Supplied supplied, Guest beside) {
         TankNetwork tank = network(design, supplied, beside);
-        return new TankRun(tank, tank.start(weather(design), hour, slurryC), engine);
+        return new TankRun(tank, file.start(), tank.start(weather(design), hour, slurryC), engine);
     }
 
     /** A tank at the beginning of the file's first hour after its run-in (model section 10, year). */
@@ -149,7 +149,7 @@ public final class Runner {
 
     /** The whole file after a run-in, added up. */
     public Account year(Design design, Account.Keep keep) {
-        return runIn(design).account(new Hours(0, file.hours()), keep, file.start());
+        return runIn(design).account(new Hours(0, file.hours()), keep);
     }
 
     /** The lines, balances and columns that runs of a design have. */

@@ -19,11 +19,13 @@ import org.warmvat.network.Stock;
 public final class TankRun {
 
     private final TankNetwork tank;
+    private final LocalDateTime fileStart;
     private final State state;
     private final Engine engine;
 
-    TankRun(TankNetwork tank, State state, Engine engine) {
+    TankRun(TankNetwork tank, LocalDateTime fileStart, State state, Engine engine) {
         this.tank = tank;
+        this.fileStart = fileStart;
         this.state = state;
         this.engine = engine;
     }
@@ -43,10 +45,9 @@ public final class TankRun {
      *
      * @param hours the hours
      * @param keep what is kept beyond sums
-     * @param fileStart beginning of the weather file
      * @param listener told of each hour, given the account; false ends the run early
      */
-    public Account account(Hours hours, Account.Keep keep, LocalDateTime fileStart, Listener listener) {
+    public Account account(Hours hours, Account.Keep keep, Listener listener) {
         Account[] made = new Account[1];
         made[0] = new Account(
                 new Books(tank.network(), Lines.ORDER),
@@ -60,8 +61,8 @@ public final class TankRun {
     }
 
     /** The same to the end of the hours. */
-    public Account account(Hours hours, Account.Keep keep, LocalDateTime fileStart) {
-        return account(hours, keep, fileStart, (account, hour) -> true);
+    public Account account(Hours hours, Account.Keep keep) {
+        return account(hours, keep, (account, hour) -> true);
     }
 
     /** Listens to a run that is being added up. */
@@ -78,6 +79,11 @@ public final class TankRun {
                 state.setStock(one.number(), 0);
             }
         }
+    }
+
+    /** Beginning of the weather file. */
+    public LocalDateTime fileStart() {
+        return fileStart;
     }
 
     /** Slurry temperature now, °C. */

@@ -1,10 +1,12 @@
 package org.warmvat.checks;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Mounting;
 import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.design.surroundings.Shading;
 import org.warmvat.heating.CollectorHeat;
 import org.warmvat.heating.IncidenceModifiers;
@@ -28,8 +30,8 @@ final class Collectors {
                 0.01,
                 7000,
                 new Collector.Incidence(new BeamModifier.Formula(b0, 85), OptionalDouble.of(0.9)),
-                WindAndSkyLoss.NONE,
-                Shading.Own.NONE);
+                Reader.usual(WindAndSkyLoss.class),
+                new Shading.Own(Optional.empty(), Optional.empty()));
     }
 
     /** Coefficients of a data sheet. */
@@ -45,8 +47,8 @@ final class Collectors {
                     a2,
                     7000,
                     new Collector.Incidence(new BeamModifier.Formula(0.1, 85), OptionalDouble.of(kd)),
-                    WindAndSkyLoss.NONE,
-                    Shading.Own.NONE);
+                    Reader.usual(WindAndSkyLoss.class),
+                    new Shading.Own(Optional.empty(), Optional.empty()));
             CollectorHeat heat = new CollectorHeat(collector);
             IncidenceModifiers modifiers = new IncidenceModifiers(collector.incidence());
             double takenWPerM2 = modifiers.beam(light.incidenceDeg()) * light.beamWPerM2()

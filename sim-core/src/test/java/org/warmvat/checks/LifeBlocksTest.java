@@ -62,9 +62,8 @@ class LifeBlocksTest {
         SecondBySecond steps = new SecondBySecond(design, weather, GroundTemperature.of(design, weather), STEP_S);
         steps.over(24 * DAYS);
         for (Engine engine : List.of(new ReferenceEngine(), new ExponentialEngine())) {
-            Account account = new Runner(weather, engine)
-                    .start(design, 0)
-                    .account(new Hours(0, 24 * DAYS), Account.Keep.HOURS, weather.start());
+            Account account =
+                    new Runner(weather, engine).start(design, 0).account(new Hours(0, 24 * DAYS), Account.Keep.HOURS);
             compare(name + ", " + engine.name(), steps, account);
         }
     }

@@ -162,8 +162,9 @@ class LifeRecordsTest {
                         0.01,
                         7000,
                         new Collector.Incidence(new BeamModifier.Formula(0.1, 85), OptionalDouble.of(0.9)),
-                        new WindAndSkyLoss(1, 0, 0, 0.5),
-                        Shading.Own.NONE));
+                        new WindAndSkyLoss(
+                                1, 0, 0, 0.5, new WindAndSkyLoss.Omitted(Optional.empty(), Optional.empty())),
+                        new Shading.Own(Optional.empty(), Optional.empty())));
         refuses(
                 "cover_absorptance and sun_transmittance together 1.5, expected at most 1",
                 () -> new Shelter.Cover(6, 0.75, 0.75));

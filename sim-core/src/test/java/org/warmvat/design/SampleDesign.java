@@ -24,6 +24,7 @@ import org.warmvat.design.heating.PumpedLoop;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.heating.SolarLoop;
 import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.surroundings.Exposure;
 import org.warmvat.design.surroundings.Place;
@@ -100,8 +101,8 @@ final class SampleDesign {
                         0.012,
                         7000,
                         new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)),
-                        WindAndSkyLoss.NONE,
-                        Shading.Own.NONE),
+                        Reader.usual(WindAndSkyLoss.class),
+                        new Shading.Own(Optional.empty(), Optional.empty())),
                 new SolarLoop(new PumpedLoop(0.04, 12), 3700, -20, 9000, 0.8),
                 new PumpControl(8, 1.5, new org.warmvat.design.heating.HighLimit.At(tankHighLimitC), 1, 95),
                 COIL,

@@ -2,12 +2,14 @@ package org.warmvat.heating;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Mounting;
 import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.design.surroundings.Shading;
 import org.warmvat.sun.SkyModel;
 
@@ -21,8 +23,8 @@ class CollectorHeatTest {
             0.012,
             7000,
             new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)),
-            WindAndSkyLoss.NONE,
-            Shading.Own.NONE));
+            Reader.usual(WindAndSkyLoss.class),
+            new Shading.Own(Optional.empty(), Optional.empty())));
 
     @Test
     void lossesAreThoseOfTheWholeArea() {

@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.warmvat.design.heating.BeamModifier;
 import org.warmvat.design.heating.Collector;
 import org.warmvat.design.heating.Mounting;
 import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.design.surroundings.HorizonPoint;
 import org.warmvat.design.surroundings.Shading;
 import org.warmvat.sample.InventedWeather;
@@ -29,8 +31,8 @@ class ShadingLossTest {
                 0.012,
                 7000,
                 new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)),
-                WindAndSkyLoss.NONE,
-                Shading.Own.NONE);
+                Reader.usual(WindAndSkyLoss.class),
+                new Shading.Own(Optional.empty(), Optional.empty()));
     }
 
     private static ShadingLoss loss(Shading shading, int firstDay) {

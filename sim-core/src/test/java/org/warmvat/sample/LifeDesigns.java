@@ -120,7 +120,8 @@ public final class LifeDesigns {
                             List.of(1.0, 0.99, 0.88, 0.0),
                             BeamModifier.Tubes.ALONG_SLOPE)),
                     OptionalDouble.empty());
-            plan.windAndSky = new WindAndSkyLoss(0.3, 0.4, 0.01, 0.5);
+            plan.windAndSky = new WindAndSkyLoss(
+                    0.3, 0.4, 0.01, 0.5, new WindAndSkyLoss.Omitted(Optional.empty(), Optional.empty()));
         });
     }
 

@@ -31,6 +31,7 @@ import org.warmvat.design.heating.PumpedLoop;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.heating.SolarLoop;
 import org.warmvat.design.heating.WindAndSkyLoss;
+import org.warmvat.design.keys.Reader;
 import org.warmvat.design.season.DailySchedule;
 import org.warmvat.design.season.Minimum;
 import org.warmvat.design.surroundings.Exposure;
@@ -108,8 +109,8 @@ public final class StudyTank {
                         0.012,
                         7000,
                         new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9)),
-                        WindAndSkyLoss.NONE,
-                        Shading.Own.NONE),
+                        Reader.usual(WindAndSkyLoss.class),
+                        new Shading.Own(Optional.empty(), Optional.empty())),
                 new SolarLoop(new PumpedLoop(0.04, 12), 3700, -20, 9000, 0.8),
                 new PumpControl(8, 1.5, new HighLimit.At(45), 1, 95),
                 COIL,

@@ -200,7 +200,7 @@ public final class TankPlan {
     public RunIn runIn = new RunIn.ByTimeConstants(10, 3, 90);
 
     /** Spells of the year. */
-    public SeasonCalendar calendar = SeasonCalendar.NONE;
+    public SeasonCalendar calendar = new SeasonCalendar(List.of(), 10);
 
     /** What stands in the tank's sky. */
     public Shading surroundings = Shading.NONE;
@@ -212,14 +212,14 @@ public final class TankPlan {
     public Optional<Shelter> shelter = Optional.empty();
 
     /** Factors on what is drawn. */
-    public Adjust adjust = Adjust.NONE;
+    public Adjust adjust = Reader.usual(Adjust.class);
 
     /** How the collector takes slanting light. */
     public Collector.Incidence incidence =
             new Collector.Incidence(new BeamModifier.Formula(0.14, 85), OptionalDouble.of(0.9));
 
     /** What wind and sky take from the collector. */
-    public WindAndSkyLoss windAndSky = WindAndSkyLoss.NONE;
+    public WindAndSkyLoss windAndSky = Reader.usual(WindAndSkyLoss.class);
 
     /** Heating of feed before it is fed. */
     public Optional<Hygienisation> hygienisation = Optional.empty();

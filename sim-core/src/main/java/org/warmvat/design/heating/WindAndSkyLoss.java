@@ -35,17 +35,9 @@ public record WindAndSkyLoss(
     /** Wind at which a1 and eta0 hold, m/s. */
     public static final double REFERENCE_WIND_M_PER_S = 3;
 
-    /** None. */
-    public static final WindAndSkyLoss NONE = new WindAndSkyLoss(0, 0, 0, 0.5);
-
     /** Refuses numbers out of range. */
     public WindAndSkyLoss {
         Ranges.check(WindAndSkyLoss.class, a3JPerM3K, a4, a6SPerM, exposureFactor, omitted);
-    }
-
-    /** Losses without coefficients that are not computed. */
-    public WindAndSkyLoss(double a3JPerM3K, double a4, double a6SPerM, double exposureFactor) {
-        this(a3JPerM3K, a4, a6SPerM, exposureFactor, new Omitted(Optional.empty(), Optional.empty()));
     }
 
     /** Whether nothing is added. */

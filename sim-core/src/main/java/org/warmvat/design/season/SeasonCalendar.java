@@ -13,9 +13,6 @@ import org.warmvat.design.keys.Ranges;
  */
 public record SeasonCalendar(List<Spell> spells, int graceDays) {
 
-    /** The same all year. */
-    public static final SeasonCalendar NONE = new SeasonCalendar(List.of(), 10);
-
     /** Refuses names that return and numbers out of range. */
     public SeasonCalendar {
         spells = List.copyOf(spells);

@@ -87,9 +87,6 @@ public record Shading(
                     otherwise = "that of surroundings")
             Optional<List<Double>> shadeByMonth) {
 
-        /** As the tank's surroundings. */
-        public static final Own NONE = new Own(Optional.empty(), Optional.empty());
-
         /** Refuses what {@link Shading} refuses. */
         public Own {
             new Shading(points.orElse(List.of()), shadeByMonth.orElse(List.of()));

@@ -231,7 +231,7 @@ public final class BackupStudy {
 
     private boolean holdsFloor(Site site, Design some) {
         Weather file = site.year().file();
-        return ShortHours.of(site.year().runIn(some), new Hours(0, file.hours()), file, question.shortHours())
+        return ShortHours.of(site.year().runIn(some), new Hours(0, file.hours()), question.shortHours())
                 <= question.shortHours();
     }
 
@@ -335,6 +335,6 @@ public final class BackupStudy {
 
     private Course course(Site site, double power, int to) {
         TankRun run = site.year().runIn(with(site, power));
-        return Course.of(run, site.year().weather(design), new Hours(0, to));
+        return Course.of(run, new Hours(0, to));
     }
 }

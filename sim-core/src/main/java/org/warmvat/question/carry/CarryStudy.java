@@ -119,7 +119,7 @@ public final class CarryStudy {
     }
 
     private Course course(Design some) {
-        return Course.of(runner.start(some, window.hours().first()), window.weather(), window.hours());
+        return Course.of(runner.start(some, window.hours().first()), window.hours());
     }
 
     private CarryResult.Warmth warmth(Course course) {
@@ -186,10 +186,7 @@ public final class CarryStudy {
     /** Hours short from an hour to the window's end, or somewhat more than allowed. */
     private double shortHours(Design some, int fromHour) {
         return ShortHours.of(
-                runner.start(some, fromHour),
-                new Hours(fromHour, window.hours().end()),
-                window.weather(),
-                question.shortHours());
+                runner.start(some, fromHour), new Hours(fromHour, window.hours().end()), question.shortHours());
     }
 
     private CarryResult.WithBackup withBackup(Course without) {

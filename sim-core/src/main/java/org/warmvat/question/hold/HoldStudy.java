@@ -194,7 +194,7 @@ public final class HoldStudy {
                 cause,
                 List.copyOf(worst),
                 usual(starts, first, limit),
-                Course.of(broken.at(shown), runner.weather(broken.design()), hours(shown, shownHours(fromFirst))));
+                Course.of(broken.at(shown), hours(shown, shownHours(fromFirst))));
     }
 
     /** A tank that runs well, and its state at the beginning of each hour. */

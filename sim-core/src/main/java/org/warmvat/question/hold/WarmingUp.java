@@ -31,7 +31,7 @@ public final class WarmingUp {
         int length = (int) Math.ceil(reached.orElse(hours.end() - hours.first()));
         Hours taken = new Hours(hours.first(), Math.min(hours.end(), hours.first() + Math.max(1, length)));
         LocalDateTime from = runner.file().start().plusHours(hours.first());
-        Course course = Course.of(runner.start(design, hours.first(), fillC), runner.weather(design), taken);
+        Course course = Course.of(runner.start(design, hours.first(), fillC), taken);
         return new HoldResult.WarmUp(
                 withSun,
                 from,

@@ -140,11 +140,8 @@ public final class SpreadStudy {
         TankRun run = runner.beforeRunIn(design);
         runner.runIn(design, run, followed);
         followed.begin();
-        Account account = run.account(
-                new Hours(0, weather.hours()),
-                Account.Keep.SUMS,
-                weather.start(),
-                (soFar, hour) -> followed.accept(hour));
+        Account account =
+                run.account(new Hours(0, weather.hours()), Account.Keep.SUMS, (soFar, hour) -> followed.accept(hour));
         Period year = account.whole();
         double[] numbers = Arrays.copyOf(
                 lines.stream().mapToDouble(year::of).toArray(), lines.size() + ESTIMATES.size() + SeasonTable.DAYS);

@@ -132,8 +132,7 @@ public final class SpringStudy {
         run(runner.startCold(design.without(BackupCircuit.class), first), first, alone, false, Optional.empty());
         Reached heated = new Reached(first);
         TankRun cold = runner.startCold(design, first);
-        Optional<GasFollowed> followed =
-                GasFollowed.of(design, cold, file.start()).map(GasFollowed::fromEmpty);
+        Optional<GasFollowed> followed = GasFollowed.of(design, cold).map(GasFollowed::fromEmpty);
         Account account = run(cold, first, heated, true, followed);
         Period year = account.whole();
         return new Start(
@@ -159,7 +158,7 @@ public final class SpringStudy {
 
     private Account run(TankRun run, int first, Reached reached, boolean wholeYear, Optional<GasFollowed> followed) {
         reached.begin(run.slurryC());
-        return run.account(new Hours(first, first + YEAR_H), Account.Keep.SUMS, file.start(), (account, hour) -> {
+        return run.account(new Hours(first, first + YEAR_H), Account.Keep.SUMS, (account, hour) -> {
             reached.hour(account, hour, run.slurryC());
             followed.ifPresent(gas -> gas.hour(hour));
             return wholeYear || !reached.isReached();

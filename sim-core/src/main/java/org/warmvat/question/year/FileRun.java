@@ -22,15 +22,13 @@ record FileRun(Account account, Optional<GasRange> gas) {
     /** Runs a design that goes with the runner's weather. */
     static FileRun of(Design design, Runner runner, Account.Keep keep, HourSink progress) {
         TankRun run = runner.beforeRunIn(design);
-        Optional<GasFollowed> followed =
-                GasFollowed.of(design, run, runner.file().start());
+        Optional<GasFollowed> followed = GasFollowed.of(design, run);
         runner.runIn(design, run, hour -> followed.map(gas -> gas.hour(hour)).orElse(true));
         followed.ifPresent(GasFollowed::forget);
-        Account account = run.account(
-                new Hours(0, runner.file().hours()), keep, runner.file().start(), (soFar, hour) -> {
-                    followed.ifPresent(gas -> gas.hour(hour));
-                    return progress.accept(hour);
-                });
+        Account account = run.account(new Hours(0, runner.file().hours()), keep, (soFar, hour) -> {
+            followed.ifPresent(gas -> gas.hour(hour));
+            return progress.accept(hour);
+        });
         Optional<GasRange> range = GasFollowed.needsOwnRuns(design)
                 ? Optional.of(GasFollowed.ofRuns(
                         runner.year(design.at(Estimate.LOW), Account.Keep.MONTHS),

@@ -48,7 +48,7 @@ class BackupStudyTest {
     private static double shortHours(double ratedW) {
         Runner runner = new Runner(WEATHER, new ExponentialEngine());
         return runner.runIn(StudyTank.design(Optional.empty(), StudyTank.element(ratedW)))
-                .account(new Hours(0, WEATHER.hours()), Account.Keep.SUMS, WEATHER.start())
+                .account(new Hours(0, WEATHER.hours()), Account.Keep.SUMS)
                 .whole()
                 .of(KeyFigures.BELOW_FLOOR_HOURS);
     }
