@@ -6,30 +6,14 @@ import org.warmvat.network.meter.Energy;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Sums;
 
-/** All lines of a day, a month or a whole run. */
-public final class Period {
-
-    private final String label;
-    private final Books books;
-    private final Sums sums;
-
-    /**
-     * A period.
-     *
-     * @param label what it is called
-     * @param books which lines there are
-     * @param sums what it added up to
-     */
-    public Period(String label, Books books, Sums sums) {
-        this.label = label;
-        this.books = books;
-        this.sums = sums;
-    }
-
-    /** 2025-01-31, 2025-01, or "year" for the whole run. */
-    public String label() {
-        return label;
-    }
+/**
+ * All lines of a day, a month or a whole run.
+ *
+ * @param label what it is called: 2025-01-31, 2025-01, or "year" for the whole run
+ * @param books lines, balances and columns of the tank
+ * @param sums what it added up to
+ */
+public record Period(String label, Books books, Sums sums) {
 
     /** Length, h. */
     public double hours() {
@@ -85,10 +69,5 @@ public final class Period {
     @SuppressWarnings("unchecked") // only maps are put under the names of groups and things
     private static Map<String, Object> inner(Map<String, Object> outer, String key) {
         return (Map<String, Object>) outer.computeIfAbsent(key, unused -> new LinkedHashMap<String, Object>());
-    }
-
-    /** Lines, balances and columns of the tank. */
-    public Books books() {
-        return books;
     }
 }

@@ -23,17 +23,13 @@ final class DesignKeys {
                 if (numbers instanceof Map<?, ?> block && !findings.faulty("materials." + name)) {
                     known.put(
                             (String) name,
-                            own.read(Material.class, texts(block), Map.of(), "materials." + name, (String) name));
+                            own.read(
+                                    Material.class, Reader.texts(block), Map.of(), "materials." + name, (String) name));
                 }
             });
         }
         return new Reader(findings, (path, name, f) -> material(path, name, known, f))
                 .read(Design.class, keys, Map.of(), "", "");
-    }
-
-    @SuppressWarnings("unchecked") // keys of a file are texts
-    private static Map<String, ?> texts(Map<?, ?> block) {
-        return (Map<String, ?>) block;
     }
 
     private static Material material(String path, String name, Map<String, Material> known, Findings findings) {

@@ -21,6 +21,7 @@ import org.warmvat.network.meter.Energy;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.network.meter.Unit;
+import org.warmvat.network.meter.Watched;
 import org.warmvat.season.InForce;
 
 /**
@@ -178,13 +179,9 @@ public final class GasPart implements Part {
                 Locale.ROOT,
                 "The dosed air was above %s %% of the dry biogas for %d h; %s. Air and biogas can form an explosive"
                         + " mixture: stop dosing when the gas stops.",
-                number(100 * limit),
+                Watched.number(100 * limit),
                 hours,
                 worst);
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
     }
 
     /** Air dosed, Nm3/h: the stated flow times its duty. */

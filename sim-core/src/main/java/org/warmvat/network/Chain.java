@@ -3,14 +3,15 @@ package org.warmvat.network;
 /**
  * Linear nodes in a row between the slurry or a room and what is outside, with a film at the outer end: a wall, lid or floor.
  * The meter counts the heat that the outermost node receives from outside, J.
+ *
+ * @param inside node inside of it: the slurry or a room
+ * @param first its innermost node; the others follow
+ * @param capacitiesJPerK heat capacities from inside to outside; read only
+ * @param linksWPerK conductances between each node and the one inside of it; read only
+ * @param face the outer end
  */
-public final class Chain {
-
-    private final int inside;
-    private final int first;
-    private final double[] capacityJPerK;
-    private final double[] linkWPerK;
-    private final Face face;
+@SuppressWarnings("ArrayRecordComponent") // read only; asked in every step
+public record Chain(int inside, int first, double[] capacitiesJPerK, double[] linksWPerK, Face face) {
 
     /**
      * The outer end of a chain.
@@ -29,42 +30,19 @@ public final class Chain {
         }
     }
 
-    Chain(int inside, int first, double[] capacityJPerK, double[] linkWPerK, Face face) {
-        this.inside = inside;
-        this.first = first;
-        this.capacityJPerK = capacityJPerK.clone();
-        this.linkWPerK = linkWPerK.clone();
-        this.face = face;
-    }
-
-    /** Node inside of it: the slurry or a room. */
-    public int inside() {
-        return inside;
-    }
-
-    /** Its innermost node; the others follow. */
-    public int first() {
-        return first;
-    }
-
     /** How many nodes. */
     public int size() {
-        return capacityJPerK.length;
+        return capacitiesJPerK.length;
     }
 
     /** Heat capacity of a node counted from inside, J/K. */
     public double capacityJPerK(int layer) {
-        return capacityJPerK[layer];
+        return capacitiesJPerK[layer];
     }
 
     /** Conductance between a node counted from inside and the one inside of it, W/K. */
     public double linkWPerK(int layer) {
-        return linkWPerK[layer];
-    }
-
-    /** The outer end. */
-    public Face face() {
-        return face;
+        return linksWPerK[layer];
     }
 
     /** Conductance from the outermost node to what is outside, with the film as it stands, W/K. */

@@ -123,7 +123,7 @@ public final class Network {
             for (double capacity : capacityJPerK) {
                 node(new Node(name, Node.Kind.LAYER, capacity, guessC));
             }
-            chains.add(new Chain(inside, first, capacityJPerK, linkWPerK, face));
+            chains.add(new Chain(inside, first, capacityJPerK.clone(), linkWPerK.clone(), face));
             return chains.get(chains.size() - 1);
         }
 

@@ -9,21 +9,13 @@ import java.util.Optional;
 public interface Kept {
 
     /** Keeps nothing. */
-    Kept NOTHING = new Kept() {
-        @Override
-        public Optional<Figures> of(long run) {
-            return Optional.empty();
-        }
-
-        @Override
-        public void keep(long run, Figures figures) {
-            // nothing is kept
-        }
-    };
+    Kept NOTHING = new Kept() {};
 
     /** What a run gave, bit for bit; empty when it has not been done. */
-    Optional<Figures> of(long run);
+    default Optional<Figures> of(long run) {
+        return Optional.empty();
+    }
 
     /** Keeps what a run gave. */
-    void keep(long run, Figures figures);
+    default void keep(long run, Figures figures) {}
 }

@@ -255,9 +255,9 @@ public final class KeyFigures implements Part {
                                 + " the largest change was %.1f K (guidance from 0.5 K to 3 K a day is in use: common"
                                 + " practice, no single source).",
                         days[0],
-                        number(change.noticeK()),
+                        Watched.number(change.noticeK()),
                         days[1],
-                        number(change.warningK()),
+                        Watched.number(change.warningK()),
                         worst));
         boolean burnsOwnGas = design.backup()
                 .map(BackupCircuit::source)
@@ -276,10 +276,6 @@ public final class KeyFigures implements Part {
                             days[0],
                             worst));
         }
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
     }
 
     private boolean hasMinimum() {

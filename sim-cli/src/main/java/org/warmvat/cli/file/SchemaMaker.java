@@ -127,7 +127,8 @@ final class SchemaMaker {
 
     private static ObjectNode described(Slot slot, Key key, Object usualHere, String when) {
         Object usual = usualHere != null ? usualHere : key.usual().isEmpty() ? null : Reader.value(key.usual());
-        ObjectNode value = held(slot, key, usual instanceof Map<?, ?> map && !slot.choice() ? texts(map) : Map.of());
+        ObjectNode value =
+                held(slot, key, usual instanceof Map<?, ?> map && !slot.choice() ? Reader.texts(map) : Map.of());
         ObjectNode described = NODES.objectNode();
         described.setAll(value);
         described.put("description", key.says());
@@ -138,11 +139,6 @@ final class SchemaMaker {
         put(described, "x-default-when", when);
         put(described, "x-otherwise", key.otherwise());
         return described;
-    }
-
-    @SuppressWarnings("unchecked") // keys of a file are texts
-    private static Map<String, ?> texts(Map<?, ?> block) {
-        return (Map<String, ?>) block;
     }
 
     private static void put(ObjectNode node, String name, String value) {

@@ -4,7 +4,9 @@ package org.warmvat.design.keys;
 public interface Findings {
 
     /** Whether a key is known to be faulty already; it then counts as absent. */
-    boolean faulty(String path);
+    default boolean faulty(String path) {
+        return false;
+    }
 
     /** A key is missing. */
     void missing(String path, String reason);
@@ -13,19 +15,14 @@ public interface Findings {
     void wrong(Refused.Fault fault);
 
     /** A key is absent and a default stands for it. */
-    void assumed(String path, String words);
+    default void assumed(String path, String words) {}
 
     /** A key is there and has no effect. */
-    void idle(String path, String reason);
+    default void idle(String path, String reason) {}
 
-    /** Finds nothing worth a word but what is wrong, which it throws. */
+    /** Finds nothing worth a word but what is missing or wrong, which it throws. */
     static Findings strict() {
         return new Findings() {
-            @Override
-            public boolean faulty(String path) {
-                return false;
-            }
-
             @Override
             public void missing(String path, String reason) {
                 throw new Refused(path, "is missing" + (reason.isEmpty() ? "" : " (" + reason + ")"));
@@ -34,16 +31,6 @@ public interface Findings {
             @Override
             public void wrong(Refused.Fault fault) {
                 throw new Refused(java.util.List.of(fault));
-            }
-
-            @Override
-            public void assumed(String path, String words) {
-                // defaults are what is asked for
-            }
-
-            @Override
-            public void idle(String path, String reason) {
-                // without effect
             }
         };
     }

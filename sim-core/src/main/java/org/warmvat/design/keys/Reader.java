@@ -373,8 +373,9 @@ public final class Reader {
                 .toList();
     }
 
+    /** A block of keys as such. */
     @SuppressWarnings("unchecked") // keys of a file are texts
-    private static Map<String, ?> texts(Map<?, ?> block) {
+    public static Map<String, ?> texts(Map<?, ?> block) {
         return (Map<String, ?>) block;
     }
 

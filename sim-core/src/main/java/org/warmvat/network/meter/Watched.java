@@ -28,8 +28,12 @@ public record Watched(String key, Optional<Line> told, Optional<Caution> warning
 
     /** A mark as it stands in a sentence: 4 °C, 4.5 °C. */
     public static String degrees(double celsius) {
-        return (celsius == Math.rint(celsius) ? String.format(Locale.ROOT, "%.0f", celsius) : Double.toString(celsius))
-                + " °C";
+        return number(celsius) + " °C";
+    }
+
+    /** A number as it stands in a sentence: 4, 4.5. */
+    public static String number(double value) {
+        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
     }
 
     /** Its hours stand in a line. */
