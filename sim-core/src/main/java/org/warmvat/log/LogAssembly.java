@@ -31,6 +31,7 @@ final class LogAssembly {
                 .mapToDouble(LogRow::second)
                 .toArray();
         double[] slurryC = slurryC(second.length);
+        refuseADeadSensor(second.length);
         int first = firstReading(slurryC);
         double[] timeS = new double[second.length - first];
         for (int row = 0; row < timeS.length; row++) {
@@ -69,6 +70,27 @@ final class LogAssembly {
         }
         throw new WeatherRefused(tables.get(0).file() + ": no row has a value of " + String.join(" and ", sensors)
                 + ", expected readings of the slurry");
+    }
+
+    /** The mean of all sensors knows nothing once one of them is dead. */
+    private void refuseADeadSensor(int rows) throws WeatherRefused {
+        long[] values = sensors.stream()
+                .mapToLong(sensor -> Arrays.stream(column(sensor, rows))
+                        .filter(value -> !Double.isNaN(value))
+                        .count())
+                .toArray();
+        long most = Arrays.stream(values).max().orElseThrow();
+        long least = Arrays.stream(values).min().orElseThrow();
+        if (least > 0 && 2 * least < most) {
+            throw new WeatherRefused(String.format(
+                    Locale.ROOT,
+                    "%s: the sensors %s have values in %s rows, and their mean is known only where all have one; expected --sensor"
+                            + " with the name of one that lived",
+                    tables.get(0).file(),
+                    String.join(", ", sensors.stream().map(Sensors::name).toList()),
+                    String.join(
+                            ", ", Arrays.stream(values).mapToObj(Long::toString).toList())));
+        }
     }
 
     private double[] slurryC(int rows) {

@@ -102,6 +102,19 @@ class LogFilesTest {
     }
 
     @Test
+    void aSensorThatDiedIsNamedWithTheOthers() {
+        assertEquals(
+                List.of(
+                        "log.csv: the sensors low, top have values in 1, 3 rows, and their mean is known only where all have one;"
+                                + " expected --sensor with the name of one that lived"),
+                refused(
+                        "time,slurry_top_c,slurry_low_c",
+                        "2025-03-01T07:00,32,30",
+                        "2025-03-01T08:00,31,",
+                        "2025-03-01T09:00,30,"));
+    }
+
+    @Test
     void filesFollowOneAnotherInTime() throws WeatherRefused {
         LogFiles.Source late = file("b.csv", "time,slurry_c", "2025-03-02T07:00,30", "2025-03-02T08:00,29");
         LogFiles.Source early = file("a.csv", "time,slurry_c,air_c", "2025-03-01T07:00,33,5", "2025-03-01T08:00,32,6");
