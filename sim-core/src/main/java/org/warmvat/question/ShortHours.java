@@ -13,9 +13,7 @@ public final class ShortHours {
     /** Hours short, or somewhat more than allowed. */
     public static double of(TankRun run, Hours hours, double allowed) {
         return run.account(
-                        hours,
-                        Account.Keep.SUMS,
-                        (soFar, hour) -> soFar.soFar(KeyFigures.BELOW_FLOOR_HOURS) <= allowed)
+                        hours, Account.Keep.SUMS, (soFar, hour) -> soFar.soFar(KeyFigures.BELOW_FLOOR_HOURS) <= allowed)
                 .whole()
                 .of(KeyFigures.BELOW_FLOOR_HOURS);
     }

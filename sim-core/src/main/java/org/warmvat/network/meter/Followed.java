@@ -5,6 +5,7 @@ import java.util.function.ToDoubleFunction;
 /**
  * Something followed over a run from hour to hour or from day to day.
  *
+ * @param <T> what it is taken from: an hour or the sums of a day
  * @param over what is kept of it over days, months and the whole
  * @param value its value in an hour or a day
  */
