@@ -46,6 +46,19 @@ public final class Columns<T> {
         return this;
     }
 
+    /** The table with a name before each row. */
+    public Table named(String head, String caption, Map<String, T> things) {
+        List<String> header = new ArrayList<>(List.of(head));
+        header.addAll(heads);
+        List<List<String>> rows = new ArrayList<>();
+        things.forEach((name, thing) -> {
+            List<String> row = new ArrayList<>(List.of(name));
+            cells.forEach(cell -> row.add(cell.apply(thing)));
+            rows.add(row);
+        });
+        return new Table(caption, header, rows);
+    }
+
     /** The table. */
     public Table table(String caption, List<T> things) {
         List<List<String>> rows = new ArrayList<>();

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -211,44 +213,31 @@ public final class SizesAnswer {
     }
 
     private Table results() {
-        List<String> header = new ArrayList<>(List.of("litres", "gas, kWh", "backup bought, kWh", "electricity, kWh"));
-        header.addAll(used ? List.of("useful net, kWh", "useful net, kWh/l") : List.of("net, kWh", "net, kWh/l"));
-        header.addAll(List.of("worst month, kWh", "money balance", "hours short"));
+        String net = used ? "useful net, kWh" : "net, kWh";
+        Columns<Size> columns = new Columns<Size>()
+                .cell("litres", size -> Words.number(size.litres()))
+                .cell("gas, kWh", size -> Words.number(gasKWh(size)))
+                .cell("backup bought, kWh", size -> Words.number(size.output("backup_bought_kwh")))
+                .cell("electricity, kWh", size -> Words.number(size.output("electricity_total_kwh")))
+                .cell(net, size -> Words.number(size.leadingKWh()))
+                .cell(net + "/l", size -> Words.number(perLitre(size)))
+                .cell("worst month, kWh", size -> Words.number(size.worstMonthKWh()))
+                .cell("money balance", size -> Words.number(size.output("money_balance")))
+                .cell("hours short", size -> Words.hours(size.output("hours_below_floor")));
         if (used) {
-            header.add("net, kWh");
+            columns.cell("net, kWh", size -> Words.number(size.netKWh()));
         }
-        return new Table("Sizes", header, sizes.stream().map(this::cells).toList());
-    }
-
-    private List<String> cells(Size size) {
-        List<String> cells = new ArrayList<>(List.of(
-                Words.number(size.litres()),
-                Words.number(gasKWh(size)),
-                Words.number(size.output("backup_bought_kwh")),
-                Words.number(size.output("electricity_total_kwh")),
-                Words.number(size.leadingKWh()),
-                Words.number(perLitre(size)),
-                Words.number(size.worstMonthKWh()),
-                Words.number(size.output("money_balance")),
-                Words.hours(size.output("hours_below_floor"))));
-        if (used) {
-            cells.add(Words.number(size.netKWh()));
-        }
-        return cells;
+        return columns.table("Sizes", sizes);
     }
 
     private Table scaledKeys() {
-        List<String> header = new ArrayList<>(List.of("scaled key"));
-        sizes.forEach(size -> header.add(litres(size.litres())));
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < rules.size(); i++) {
-            List<String> row = new ArrayList<>(List.of(rules.get(i).key()));
-            for (Size size : sizes) {
-                row.add(Words.number(size.scaled().get(i)));
-            }
-            rows.add(row);
-        }
-        return new Table("The scaled numbers of each size", header, rows);
+        Columns<Integer> columns =
+                new Columns<Integer>().cell("scaled key", i -> rules.get(i).key());
+        sizes.forEach(size -> columns.cell(
+                litres(size.litres()), i -> Words.number(size.scaled().get(i))));
+        return columns.table(
+                "The scaled numbers of each size",
+                IntStream.range(0, rules.size()).boxed().toList());
     }
 
     static String litres(double litres) {

@@ -108,10 +108,23 @@ final class SpreadTables {
         if (order.size() == 1) {
             return Optional.empty();
         }
-        return Optional.of(new Table(
-                "Year by year, the one with the least net energy first",
-                List.of("year", "draws", "net, middle, kWh", "bought, middle, kWh", "hours short, most"),
-                order.stream().map(year -> year(result, year)).toList()));
+        Columns<Integer> columns = new Columns<Integer>()
+                .cell("year", year -> result.years().get(year))
+                .cell("draws", year -> Integer.toString(shortHours(result, year).length))
+                .cell("net, middle, kWh", year -> Words.number(middle(result, year)))
+                .cell(
+                        "bought, middle, kWh",
+                        year -> Words.number(Quantiles.of(SpreadWords.ofYear(result, year, "backup_bought_kwh"))
+                                .p50()))
+                .cell(
+                        "hours short, most",
+                        year -> Words.hours(
+                                Arrays.stream(shortHours(result, year)).max().orElse(0)));
+        return Optional.of(columns.table("Year by year, the one with the least net energy first", order));
+    }
+
+    private static double[] shortHours(SpreadResult result, int year) {
+        return SpreadWords.ofYear(result, year, "hours_below_floor");
     }
 
     /** The years that were drawn by their places, the one with the least net energy first. */
@@ -126,16 +139,5 @@ final class SpreadTables {
 
     private static double middle(SpreadResult result, int year) {
         return Quantiles.of(SpreadWords.ofYear(result, year, result.leading())).p50();
-    }
-
-    private static List<String> year(SpreadResult result, int year) {
-        double[] shortHours = SpreadWords.ofYear(result, year, "hours_below_floor");
-        return List.of(
-                result.years().get(year),
-                Integer.toString(shortHours.length),
-                Words.number(middle(result, year)),
-                Words.number(Quantiles.of(SpreadWords.ofYear(result, year, "backup_bought_kwh"))
-                        .p50()),
-                Words.hours(Arrays.stream(shortHours).max().orElse(0)));
     }
 }

@@ -1,11 +1,11 @@
 package org.warmvat.cli.answer.year;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.account.Books;
 import org.warmvat.account.Ledger;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.year.YearResult;
@@ -34,24 +34,14 @@ final class BalanceTables {
     }
 
     private static Table table(Ledger ledger, YearResult run) {
-        List<String> header = new ArrayList<>(List.of("month"));
-        ledger.items().forEach(item -> header.add(item.line().name()));
-        header.add("residual");
-        List<List<String>> rows = new ArrayList<>();
-        run.months().forEach(month -> rows.add(row(MonthlyTable.label(month), ledger, month)));
-        rows.add(row("all", ledger, run.whole()));
-        return new Table(
-                        ledger.balance().name() + ", " + ledger.balance().unit().text(), header, rows)
-                .totalledOnPage(closing(run));
-    }
-
-    private static List<String> row(String label, Ledger ledger, Period period) {
-        List<String> row = new ArrayList<>(List.of(label));
-        for (Ledger.Item item : ledger.items()) {
-            row.add(Words.number(term(item.factor() * period.of(item.line()))));
-        }
-        row.add(residual(period.of(ledger.balance().residual())));
-        return row;
+        Columns<Period> columns = new Columns<>();
+        ledger.items()
+                .forEach(item -> columns.cell(
+                        item.line().name(), period -> Words.number(term(item.factor() * period.of(item.line())))));
+        columns.cell("residual", period -> residual(period.of(ledger.balance().residual())));
+        String caption =
+                ledger.balance().name() + ", " + ledger.balance().unit().text();
+        return columns.named("month", caption, MonthlyTable.rows(run)).totalledOnPage(closing(run));
     }
 
     /** Less than a tenth of a watt-hour is nothing beside what goes through. */

@@ -2,10 +2,11 @@ package org.warmvat.cli.answer.year;
 
 import java.time.YearMonth;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.words.Words;
 import org.warmvat.feeding.FeedPart;
@@ -20,57 +21,42 @@ import org.warmvat.tank.Lines;
 /** The main figures month by month and in all. */
 final class MonthlyTable {
 
-    private static final List<String> HEADER = List.of(
-            "month",
-            "hours below minimum",
-            "slurry lowest, °C",
-            "slurry mean, °C",
-            "slurry highest, °C",
-            "sun, kWh",
-            "backup heater, kWh",
-            "solar fraction",
-            "envelope and fittings, kWh",
-            "feed, kWh",
-            "backup bought, kWh",
-            "electricity, kWh",
-            "methane, Nm³",
-            "gas energy, kWh",
-            "net energy, kWh",
-            "net, weighted, kWh");
+    private static final Columns<Period> FIGURES = new Columns<Period>()
+            .cell("hours below minimum", period -> Words.hours(period.of(KeyFigures.BELOW_FLOOR_HOURS)))
+            .cell("slurry lowest, °C", period -> Words.tenth(period.of(KeyFigures.LEAST_C)))
+            .cell("slurry mean, °C", period -> Words.tenth(period.of(KeyFigures.MEAN_C)))
+            .cell("slurry highest, °C", period -> Words.tenth(period.of(KeyFigures.MOST_C)))
+            .cell("sun, kWh", period -> Words.number(period.of(SolarPart.HEAT)))
+            .cell("backup heater, kWh", period -> Words.number(period.of(BackupPart.HEAT)))
+            .cell("solar fraction", period -> share(period.of(KeyFigures.SOLAR_SHARE)))
+            .cell("envelope and fittings, kWh", period -> Words.number(Lines.lossKWh(period)))
+            .cell("feed, kWh", period -> Words.number(period.of(FeedPart.FEED)))
+            .cell("backup bought, kWh", period -> Words.number(period.of(BackupPart.BOUGHT)))
+            .cell("electricity, kWh", period -> Words.number(period.of(Meter.ELECTRICITY)))
+            .cell("methane, Nm³", period -> Words.number(period.of(GasPart.METHANE_MADE)))
+            .cell("gas energy, kWh", period -> Words.number(period.of(GasPart.GAS_ENERGY)))
+            .cell("net energy, kWh", period -> Words.number(period.of(KeyFigures.NET)))
+            .cell("net, weighted, kWh", period -> Words.number(period.of(KeyFigures.NET_WEIGHTED)));
 
     private MonthlyTable() {}
 
     static Table of(YearResult run) {
-        List<List<String>> rows = new ArrayList<>();
-        run.months().forEach(month -> rows.add(row(label(month), month)));
-        rows.add(row("all", run.whole()));
-        return new Table("Month by month: slurry, heat, gas and energy", HEADER, rows).totalledOnPage("");
+        return FIGURES.named("month", "Month by month: slurry, heat, gas and energy", rows(run))
+                .totalledOnPage("");
+    }
+
+    /** Months by their names, and last the whole run. */
+    static Map<String, Period> rows(YearResult run) {
+        Map<String, Period> rows = new LinkedHashMap<>();
+        run.months().forEach(month -> rows.put(label(month), month));
+        rows.put("all", run.whole());
+        return rows;
     }
 
     /** Jan 2025. */
-    static String label(Period month) {
+    private static String label(Period month) {
         YearMonth when = YearMonth.parse(month.label());
         return when.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + " " + when.getYear();
-    }
-
-    private static List<String> row(String label, Period period) {
-        return List.of(
-                label,
-                Words.hours(period.of(KeyFigures.BELOW_FLOOR_HOURS)),
-                Words.fixed(period.of(KeyFigures.LEAST_C), 1),
-                Words.fixed(period.of(KeyFigures.MEAN_C), 1),
-                Words.fixed(period.of(KeyFigures.MOST_C), 1),
-                Words.number(period.of(SolarPart.HEAT)),
-                Words.number(period.of(BackupPart.HEAT)),
-                share(period.of(KeyFigures.SOLAR_SHARE)),
-                Words.number(Lines.lossKWh(period)),
-                Words.number(period.of(FeedPart.FEED)),
-                Words.number(period.of(BackupPart.BOUGHT)),
-                Words.number(period.of(Meter.ELECTRICITY)),
-                Words.number(period.of(GasPart.METHANE_MADE)),
-                Words.number(period.of(GasPart.GAS_ENERGY)),
-                Words.number(period.of(KeyFigures.NET)),
-                Words.number(period.of(KeyFigures.NET_WEIGHTED)));
     }
 
     private static String share(double share) {
