@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -107,54 +108,38 @@ public final class CompareAnswer {
     }
 
     private Table figures(List<Figure> figures) {
-        boolean two = names.size() == 2;
-        List<String> header = new ArrayList<>(List.of("figure"));
-        header.addAll(names);
-        if (two) {
-            header.add("second less first");
+        Columns<Figure> table = new Columns<Figure>().cell("figure", Figure::name);
+        for (int i = 0; i < names.size(); i++) {
+            Column column = result.columns().get(i);
+            table.cell(names.get(i), figure -> figure.cell(column));
         }
-        List<List<String>> rows = figures.stream()
-                .map(figure -> {
-                    List<String> row = new ArrayList<>(List.of(figure.name()));
-                    result.columns().forEach(column -> row.add(figure.cell(column)));
-                    if (two) {
-                        row.add(figure.difference(
-                                result.columns().get(1), result.columns().get(0)));
-                    }
-                    return row;
-                })
-                .<List<String>>map(List::copyOf)
-                .toList();
-        return new Table("Side by side", header, rows);
+        if (names.size() == 2) {
+            table.cell("second less first", figure -> lessFirst(figure, 1));
+        }
+        return table.table("Side by side", figures);
     }
 
     private Table differencesFromFirst(List<Figure> figures) {
-        List<String> header = new ArrayList<>(List.of("figure"));
-        header.addAll(names.subList(1, names.size()));
-        List<List<String>> rows = figures.stream()
-                .map(figure -> Stream.concat(
-                                Stream.of(figure.name()),
-                                result.columns().stream()
-                                        .skip(1)
-                                        .map(column -> figure.difference(
-                                                column, result.columns().get(0))))
-                        .toList())
-                .toList();
-        return new Table("Each less " + names.get(0), header, rows);
+        Columns<Figure> table = new Columns<Figure>().cell("figure", Figure::name);
+        for (int i = 1; i < names.size(); i++) {
+            int column = i;
+            table.cell(names.get(i), figure -> lessFirst(figure, column));
+        }
+        return table.table("Each less " + names.get(0), figures);
+    }
+
+    private String lessFirst(Figure figure, int column) {
+        return figure.difference(result.columns().get(column), result.columns().get(0));
     }
 
     private Table inputs() {
-        List<String> header = new ArrayList<>(List.of("key"));
-        header.addAll(names);
-        return new Table(
-                "What differs in the inputs",
-                header,
-                result.differences().stream()
-                        .map(difference -> Stream.concat(
-                                        Stream.of(difference.key()),
-                                        values(difference).map(value -> value.orElse("–")))
-                                .toList())
-                        .toList());
+        Columns<Difference> table = new Columns<Difference>().cell("key", Difference::key);
+        for (int i = 0; i < names.size(); i++) {
+            int design = result.columns().get(i).design();
+            table.cell(
+                    names.get(i), difference -> difference.values().get(design).orElse("–"));
+        }
+        return table.table("What differs in the inputs", result.differences());
     }
 
     /** The value of each column. */

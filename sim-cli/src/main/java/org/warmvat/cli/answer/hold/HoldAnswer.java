@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -132,37 +133,28 @@ public final class HoldAnswer {
     }
 
     private static Table temperatures(HoldResult result, Subject asked) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < result.temperaturesC().size(); i++) {
-            List<String> row =
-                    new ArrayList<>(List.of(Words.celsius(result.temperaturesC().get(i))));
-            for (HoldResult.Failure failure : result.failures()) {
-                row.add(cell(failure.hours().get(i)));
-                row.add(asked.day(failure.worst().get(i).from().toLocalDate()));
-            }
-            rows.add(row);
+        Columns<Integer> table = new Columns<Integer>()
+                .cell("until", i -> Words.celsius(result.temperaturesC().get(i)));
+        for (HoldResult.Failure failure : result.failures()) {
+            table.cell(
+                            name(failure.cause()) + ", hours",
+                            i -> cell(failure.hours().get(i)))
+                    .cell(
+                            "failing on",
+                            i -> asked.day(failure.worst().get(i).from().toLocalDate()));
         }
-        List<String> header = new ArrayList<>(List.of("until"));
-        result.failures().forEach(failure -> header.addAll(List.of(name(failure.cause()) + ", hours", "failing on")));
-        return new Table("Hours from the worst moment, which each temperature has of its own", header, rows);
-    }
-
-    private static List<String> header(HoldResult result, String first) {
-        List<String> header = new ArrayList<>(List.of(first));
-        result.failures().forEach(failure -> header.add(name(failure.cause())));
-        return header;
+        return table.table(
+                "Hours from the worst moment, which each temperature has of its own",
+                IntStream.range(0, result.temperaturesC().size()).boxed().toList());
     }
 
     private static Table months(HoldResult result, Subject asked) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Month month : asked.months()) {
-            List<String> row = new ArrayList<>(List.of(Words.month(month)));
-            result.failures().forEach(failure -> row.add(cell(shortest(failure, month))));
-            rows.add(row);
-        }
-        String caption =
-                "Shortest time to " + Words.celsius(result.temperaturesC().get(0)) + " by month, hours";
-        return new Table(caption, header(result, "failing in"), rows);
+        Columns<Month> table = new Columns<Month>().cell("failing in", Words::month);
+        result.failures()
+                .forEach(failure -> table.cell(name(failure.cause()), month -> cell(shortest(failure, month))));
+        return table.table(
+                "Shortest time to " + Words.celsius(result.temperaturesC().get(0)) + " by month, hours",
+                asked.months());
     }
 
     private static OptionalDouble shortest(HoldResult.Failure failure, Month month) {

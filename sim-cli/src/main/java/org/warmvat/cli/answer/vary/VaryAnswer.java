@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -199,27 +199,23 @@ public final class VaryAnswer {
     }
 
     private Table table() {
-        List<String> header =
-                new ArrayList<>(sweep.keys().stream().map(AxisWords::of).toList());
-        shown.forEach(output -> header.add(SweepDrawing.words(output)
-                + (MONEY.contains(output) ? ", " + (output.equals("outlay") ? currencyOnce : currency) : "")));
-        header.addAll(Collections.nCopies(fronts.size(), "best compromise"));
-        List<List<String>> rows = IntStream.range(0, Math.min(MOST_ROWS, sweep.runs()))
-                .mapToObj(this::cells)
-                .toList();
+        Columns<Integer> table = new Columns<>();
+        for (int i = 0; i < sweep.keys().size(); i++) {
+            int key = i;
+            table.cell(
+                    AxisWords.of(sweep.keys().get(i)),
+                    run -> Numerals.exact(sweep.values().get(run)[key]));
+        }
+        for (String output : shown) {
+            String money = MONEY.contains(output) ? ", " + (output.equals("outlay") ? currencyOnce : currency) : "";
+            table.cell(SweepDrawing.words(output) + money, run -> Words.number(sweep.output(run, output)));
+        }
+        fronts.forEach(front -> table.cell("best compromise", run -> front.stands()[run] ? "*" : ""));
         String cut =
                 sweep.runs() > MOST_ROWS ? ": the first " + MOST_ROWS + " of " + sweep.runs() + ", all in " + CSV : "";
-        return new Table("The runs" + cut, header, rows);
-    }
-
-    private List<String> cells(int run) {
-        List<String> cells = new ArrayList<>();
-        for (double value : sweep.values().get(run)) {
-            cells.add(Numerals.exact(value));
-        }
-        shown.forEach(output -> cells.add(Words.number(sweep.output(run, output))));
-        fronts.forEach(front -> cells.add(front.stands()[run] ? "*" : ""));
-        return cells;
+        return table.table(
+                "The runs" + cut,
+                IntStream.range(0, Math.min(MOST_ROWS, sweep.runs())).boxed().toList());
     }
 
     /** A run as figures: its keys with their values, and some of its outputs. */

@@ -124,12 +124,13 @@ final class SensitiveWords {
     }
 
     private Map<String, Object> end(SensitiveResult.End end) {
+        String net = result.useful() ? "useful_net_energy_kwh" : "net_energy_kwh";
         return Draft.row(
                 "values",
                 end.values(),
                 "held",
                 end.held(),
-                result.useful() ? "useful_net_energy_kwh" : "net_energy_kwh",
+                net,
                 end.figures().netKWh(),
                 "taken_kwh",
                 end.figures().takenKWh(),

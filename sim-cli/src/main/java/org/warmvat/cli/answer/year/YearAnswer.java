@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.warmvat.account.Hourly;
 import org.warmvat.account.Period;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -227,24 +228,17 @@ public final class YearAnswer {
 
     /** Starts of pumps and heater, to see that they do not start too often. */
     private Optional<Table> starts() {
-        List<List<String>> rows = new ArrayList<>();
-        findings.solarPump().ifPresent(counted -> rows.add(cells("solar pump", counted)));
-        findings.backup().ifPresent(counted -> rows.add(cells("backup heater", counted)));
-        return rows.isEmpty()
+        Map<String, Starts> counted = new LinkedHashMap<>();
+        findings.solarPump().ifPresent(starts -> counted.put("solar pump", starts));
+        findings.backup().ifPresent(starts -> counted.put("backup heater", starts));
+        Columns<Starts> columns = new Columns<Starts>()
+                .cell("starts", starts -> Integer.toString(starts.total()))
+                .cell("a day, on average", starts -> Words.tenth(starts.perDay()))
+                .cell("most in a day", starts -> Integer.toString(starts.most()))
+                .cell("on", starts -> Span.of(run).day(LocalDate.parse(starts.mostOn())));
+        return counted.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Table(
-                        "How often pump and heater start",
-                        List.of("", "starts", "a day, on average", "most in a day", "on"),
-                        rows));
-    }
-
-    private List<String> cells(String name, Starts counted) {
-        return List.of(
-                name,
-                Integer.toString(counted.total()),
-                Words.fixed(counted.perDay(), 1),
-                Integer.toString(counted.most()),
-                Span.of(run).day(LocalDate.parse(counted.mostOn())));
+                : Optional.of(columns.named("", "How often pump and heater start", counted));
     }
 
     /** The columns of a circuit that is not there are empty. */
