@@ -137,7 +137,7 @@ public class DesignYears {
 
     /** A year with its run-in, summed up by months as the studies do. */
     @Benchmark
-    public BriefYear.Sums yearAndRunIn(AnyEngine any) throws StudyRefused {
+    public BriefYear yearAndRunIn(AnyEngine any) throws StudyRefused {
         return BriefYear.run(any.design, any.runner);
     }
 

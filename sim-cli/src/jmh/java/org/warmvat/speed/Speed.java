@@ -9,7 +9,7 @@ import java.util.Map;
 import org.openjdk.jmh.infra.BenchmarkParams;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.Result;
-import org.openjdk.jmh.results.YearResult;
+import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
@@ -36,10 +36,10 @@ public final class Speed {
         print(new Runner(options.build()).run(), new PrintStream(System.out, true, StandardCharsets.UTF_8));
     }
 
-    private static void print(Collection<YearResult> results, PrintStream to) {
+    private static void print(Collection<RunResult> results, PrintStream to) {
         Map<String, Double> baselines = new HashMap<>();
         to.printf("%n%-14s %-10s %10s %8s %10s %12s%n", "benchmark", "case", "ms", "+-", "x first", "kB per run");
-        for (YearResult result : results) {
+        for (RunResult result : results) {
             BenchmarkParams params = result.getParams();
             String name = params.getBenchmark().replaceFirst(".*\\.", "");
             Result<?> time = result.getPrimaryResult();
