@@ -130,6 +130,50 @@ class ProposedLayoutTest {
         }
     }
 
+    /** The layout that is written for a known file reads it to the same hours. */
+    @Test
+    void theLayoutOfAKnownFileReadsTheSame() throws IOException {
+        StringBuilder text = new StringBuilder("""
+                -BEGIN HEADER-
+                NASA/POWER Source Native Resolution Hourly Data
+                Dates (month/day/year): 01/01/2025 through 01/20/2025 in UTC
+                Location: latitude  53.1   longitude -20.4
+                elevation from MERRA-2: Average for 0.5 x 0.625 degree lat/lon region = 120.5 meters
+                ALLSKY_SFC_SW_DWN     CERES SYN1deg All Sky Surface Shortwave Downward Irradiance (MJ/hr)
+                -END HEADER-
+                YEAR,MO,DY,HR,T2M,RH2M,PS,ALLSKY_SFC_SW_DWN
+                """);
+        for (int hour = 0; hour < HOURS; hour++) {
+            LocalDateTime time = YEAR.start().plusHours(hour);
+            text.append(String.format(
+                    Locale.ROOT,
+                    "%d,%d,%d,%d,%.2f,81.5,100.2,%.4f%n",
+                    time.getYear(),
+                    time.getMonthValue(),
+                    time.getDayOfMonth(),
+                    time.getHour(),
+                    air(60 * hour),
+                    0.0036 * YEAR.globalWPerM2(hour)));
+        }
+        String file = Files.writeString(folder.resolve("hours.csv"), text).toString();
+        Program layout = new Program();
+        assertEquals(0, layout.run("weather", "layout", file), layout.err());
+        String written =
+                Files.writeString(folder.resolve("layout.yaml"), layout.out()).toString();
+        assertTrue(layout.out().contains("global_w_m2: {column: \"ALLSKY_SFC_SW_DWN\", unit: mj/m2}"), layout.out());
+        Program known = new Program();
+        assertEquals(0, known.run("weather", "convert", file), known.err());
+        Program described = new Program();
+        assertEquals(0, described.run("weather", "convert", file, "--layout", written), described.err());
+        assertEquals(
+                known.out().lines().filter(line -> !line.startsWith("# note")).toList(),
+                described
+                        .out()
+                        .lines()
+                        .filter(line -> !line.startsWith("# note"))
+                        .toList());
+    }
+
     /** Days above twelve tell days from months; where neither the rows nor their order do, it is asked. */
     @Test
     void daysAreToldFromMonths() throws IOException {
