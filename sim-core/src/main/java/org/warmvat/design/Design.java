@@ -39,7 +39,8 @@ import org.warmvat.design.tank.Mixer;
 import org.warmvat.design.tank.Tank;
 
 /**
- * Everything a builder decides about one heated digester: the root of the design records.
+ * Everything a builder decides about one heated digester: the root of the design records. One component is one block of a design file,
+ * so that keys, schema and record cannot part; hence their number.
  *
  * @param title the design's own name, free text
  * @param tank shape, depth and place

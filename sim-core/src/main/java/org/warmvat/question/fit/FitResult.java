@@ -16,37 +16,29 @@ import org.warmvat.question.GasRange;
  * @param factors the factors sought
  * @param derived what follows from them
  * @param residuals what is left between log and model
- * @param alike factors that the log cannot tell apart; none where it can
- * @param atTheEnd factors that stand at the end of what is tried, 0.1 to 10: log and design then do not go together
+ * @param doubts what stands against the finding
  * @param fitted the design with the factors that were found; empty where none was, or where log and design do not go together
  * @param course log and model
  * @param pieces what the log's pieces say by themselves
  * @param suspects parts that alone could explain the difference, the least strained first
  * @param years what it means for each year; none without a year of weather or without a finding
- * @param clock a clock that does not go with the weather file's
- * @param units temperatures that look like degrees Fahrenheit
  * @param notes what was assumed on the way, one sentence each
  */
 public record FitResult(
         Map<Factor, Found> factors,
         Derived derived,
         Residuals residuals,
-        List<Factor> alike,
-        List<Factor> atTheEnd,
+        Doubts doubts,
         Optional<Design> fitted,
         FitCourse course,
         Pieces pieces,
         List<Suspect> suspects,
         List<Year> years,
-        Optional<ClockDoubt> clock,
-        UnitDoubt units,
         List<String> notes) {
 
     /** Copies. */
     public FitResult {
         factors = Collections.unmodifiableSortedMap(new TreeMap<>(factors));
-        alike = List.copyOf(alike);
-        atTheEnd = List.copyOf(atTheEnd);
         suspects = List.copyOf(suspects);
         notes = List.copyOf(notes);
         years = List.copyOf(years);
@@ -77,14 +69,32 @@ public record FitResult(
         }
     }
 
-    /** Whether the log tells the factors apart. */
-    public boolean toldApart() {
-        return alike.isEmpty();
-    }
+    /**
+     * What stands against the finding.
+     *
+     * @param alike factors that the log cannot tell apart; none where it can
+     * @param atTheEnd factors that stand at the end of what is tried, 0.1 to 10: log and design then do not go together
+     * @param clock a clock that does not go with the weather file's
+     * @param units temperatures that look like degrees Fahrenheit
+     */
+    public record Doubts(
+            List<Factor> alike, List<Factor> atTheEnd, Optional<ClockDoubt> clock, UnitDoubt units) {
 
-    /** Whether log and design go together: no factor stands at the end of what is tried. */
-    public boolean goesTogether() {
-        return atTheEnd.isEmpty();
+        /** Copies. */
+        public Doubts {
+            alike = List.copyOf(alike);
+            atTheEnd = List.copyOf(atTheEnd);
+        }
+
+        /** Whether the log tells the factors apart. */
+        public boolean toldApart() {
+            return alike.isEmpty();
+        }
+
+        /** Whether log and design go together: no factor stands at the end of what is tried. */
+        public boolean goesTogether() {
+            return atTheEnd.isEmpty();
+        }
     }
 
     /**

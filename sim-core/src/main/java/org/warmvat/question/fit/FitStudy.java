@@ -99,15 +99,12 @@ public final class FitStudy {
                         ? sure.derived(tanks, question, found)
                         : sure.derived(tanks, question, true).withoutRanges(),
                 sure.residuals(),
-                alike,
-                atTheEnd,
+                new FitResult.Doubts(alike, atTheEnd, tanks.clock(), tanks.units()),
                 found ? Optional.of(sure.model.adjusted(sure.fitted.values())) : Optional.empty(),
                 sure.course(),
                 sure.pieces,
                 Suspect.of(tanks.conductances(sure.model.drawn()), sure.moreWPerK(tanks)),
                 found ? each.of(sure.model, sure.fitted) : List.of(),
-                tanks.clock(),
-                tanks.units(),
                 tanks.notes());
     }
 

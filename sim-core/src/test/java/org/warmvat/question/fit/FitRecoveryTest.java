@@ -114,7 +114,7 @@ class FitRecoveryTest {
         Coverage coverage = new Coverage(draws);
         for (long seed = 1; seed <= draws; seed++) {
             FitResult result = fit(made.of(seed), weather, FitQuestion.USUAL);
-            assertTrue(result.toldApart(), "seed " + seed);
+            assertTrue(result.doubts().toldApart(), "seed " + seed);
             coverage.count(
                     Factor.ENVELOPE, result.factors().get(Factor.ENVELOPE).estimate(), ENVELOPE);
             coverage.count(
@@ -165,19 +165,19 @@ class FitRecoveryTest {
     @Test
     void aClockThatDriftsIsTold() throws Exception {
         ClockDoubt doubt =
-                fit(drifting().of(1), AROUND_IT, FitQuestion.USUAL).clock().orElseThrow();
+                fit(drifting().of(1), AROUND_IT, FitQuestion.USUAL).doubts().clock().orElseThrow();
         assertTrue(doubt.bySun() && doubt.drifts(), doubt.toString());
         // two hours in thirty days: 0 at the start, 7200 s at the end
         assertEquals(0, doubt.aheadAtStartS(), 900);
         assertEquals(7200, doubt.aheadAtEndS(), 900);
-        assertTrue(fit(month().of(1), AROUND_IT, FitQuestion.USUAL).clock().isEmpty());
+        assertTrue(fit(month().of(1), AROUND_IT, FitQuestion.USUAL).doubts().clock().isEmpty());
     }
 
     @Test
     void aCoolDownAloneTellsTheRatioOnly() throws Exception {
         Log log = LogMaker.cooling(cooled(truth()), DAYS, 0, 0, 0).noisy(1);
         FitResult asked = fit(log, DAYS, new FitQuestion(FitQuestion.USUAL.factors(), true));
-        assertFalse(asked.toldApart());
+        assertFalse(asked.doubts().toldApart());
         asked.factors()
                 .values()
                 .forEach(found -> assertTrue(found.estimate().wider().isEmpty()));
@@ -187,7 +187,7 @@ class FitRecoveryTest {
         assertTrue(asked.fitted().isEmpty() && asked.year().isEmpty());
 
         FitResult usual = fit(log, DAYS, FitQuestion.USUAL);
-        assertFalse(usual.toldApart());
+        assertFalse(usual.doubts().toldApart());
         assertTrue(usual.factors().get(Factor.CAPACITY).held());
         FittedFigure envelope = usual.factors().get(Factor.ENVELOPE).estimate();
         FittedFigure hours = usual.derived().timeConstantH();
@@ -245,7 +245,7 @@ class FitRecoveryTest {
         int right = 0;
         for (long seed = 1; seed <= DRAWS; seed++) {
             FitResult asked = fit(cooling.noisy(seed), DAYS, new FitQuestion(FitQuestion.USUAL.factors(), true));
-            assertFalse(asked.toldApart(), "seed " + seed);
+            assertFalse(asked.doubts().toldApart(), "seed " + seed);
             right += asked.derived()
                             .ratio()
                             .orElseThrow()

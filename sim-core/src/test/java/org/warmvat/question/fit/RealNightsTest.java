@@ -119,7 +119,7 @@ class RealNightsTest {
     void theWholeLogWithItsSunGivesTheOneCoefficientOfItsAuthors() throws Exception {
         FitResult result = fit(RealTankLog.wholeWithSun());
         FittedFigure ua = result.derived().uaWPerK();
-        assertTrue(result.toldApart());
+        assertTrue(result.doubts().toldApart());
         assertTrue(ua.wider().orElseThrow().holds(4.29), ua.toString());
         assertEquals(4.29, ua.value(), 0.10 * 4.29);
         assertTrue(

@@ -88,7 +88,7 @@ public final class FitAnswer {
                 "residual_lag1", result.residuals().lag1(),
                 "readings", result.residuals().readings(),
                 "hours", result.residuals().hours(),
-                "told_apart", result.toldApart(),
+                "told_apart", result.doubts().toldApart(),
                 "one_value_holds", result.pieces().isOneValue(),
                 "hints", hints,
                 "year", result.year().map(FitAnswer::year)));

@@ -74,12 +74,12 @@ final class FitHints {
     }
 
     boolean areAlike(Factor one, Factor other) {
-        return result.alike().contains(one) && result.alike().contains(other);
+        return result.doubts().alike().contains(one) && result.doubts().alike().contains(other);
     }
 
     /** What would tell more. */
     List<String> more() {
-        if (!result.goesTogether()) {
+        if (!result.doubts().goesTogether()) {
             return List.of();
         }
         List<String> sentences = new ArrayList<>();
@@ -100,7 +100,7 @@ final class FitHints {
         if (areAlike(Factor.SOLAR_COIL, Factor.COLLECTOR)) {
             sentences.add("Collector and coil give one heat together: ask for one of them, with the other as drawn.");
         }
-        if (!result.toldApart() && sentences.isEmpty()) {
+        if (!result.doubts().toldApart() && sentences.isEmpty()) {
             sentences.add("Ask for fewer factors at once, or log the heats and a longer time.");
         }
         return sentences;

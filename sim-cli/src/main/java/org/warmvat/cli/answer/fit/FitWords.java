@@ -52,17 +52,17 @@ final class FitWords {
 
     private String verdict() {
         FittedFigure ua = result.derived().uaWPerK();
-        if (!result.goesTogether()) {
+        if (!result.doubts().goesTogether()) {
             return "This log does not go with this design: nothing is found, and no design is written.";
         }
-        if (!result.toldApart() && result.fitted().isEmpty()) {
+        if (!result.doubts().toldApart() && result.fitted().isEmpty()) {
             return result.derived()
                     .ratio()
                     .map(ratio -> "This log cannot tell loss and heat capacity apart: only their ratio is known, "
                             + Numerals.three(ratio.value()) + " times the drawn one" + interval(ratio, "") + ".")
                     .orElseGet(() -> "This log cannot tell apart what was asked for: "
                             + Words.list(
-                                    result.alike().stream().map(Factor::key).toList()) + ".");
+                                    result.doubts().alike().stream().map(Factor::key).toList()) + ".");
         }
         if (!seeksLoss()) {
             Map.Entry<Factor, FitResult.Found> first =
@@ -70,7 +70,7 @@ final class FitWords {
             return "With the loss as drawn (" + Numerals.three(ua.drawn()) + " W/K): "
                     + sentence(first.getKey(), first.getValue());
         }
-        String condition = result.toldApart() ? "The tank loses " : "With the heat capacity as drawn, the tank loses ";
+        String condition = result.doubts().toldApart() ? "The tank loses " : "With the heat capacity as drawn, the tank loses ";
         return condition + Numerals.three(ua.value()) + " W/K" + interval(ua, " W/K") + ", "
                 + beside(ua.value(), ua.drawn()) + ".";
     }
@@ -109,10 +109,10 @@ final class FitWords {
 
     private List<String> but() {
         List<String> but = new ArrayList<>();
-        if (result.units().any()) {
+        if (result.doubts().units().any()) {
             but.add(units());
         }
-        result.atTheEnd()
+        result.doubts().atTheEnd()
                 .forEach(factor -> but.add("The factor " + factor.key()
                         + " stands at the end of what is tried, 0.1 to 10. Look for a wrong unit, sensors taken for one"
                         + " another, a heat that was not logged, a design of another tank."));
@@ -126,7 +126,7 @@ final class FitWords {
                     "The loss is hardly known, its interval is wider than a factor 2: a longer log, a warmer tank in colder weather"
                             + " and every heat written down would tell more.");
         }
-        if (!result.toldApart() && result.goesTogether()) {
+        if (!result.doubts().toldApart() && result.doubts().goesTogether()) {
             but.add("This log cannot tell them apart"
                     + (hints.areAlike(Factor.ENVELOPE, Factor.CAPACITY)
                             ? ": a tank that only cools shows how fast it does, not how much heat that is."
@@ -135,7 +135,7 @@ final class FitWords {
         if (!result.pieces().isOneValue()) {
             but.add(oneValue());
         }
-        result.clock().ifPresent(doubt -> but.add(clock(doubt)));
+        result.doubts().clock().ifPresent(doubt -> but.add(clock(doubt)));
         if (result.residuals().sdK() > LARGE_RESIDUAL_K) {
             but.add("The model misses the log by "
                     + Numerals.three(result.residuals().sdK())
@@ -145,7 +145,7 @@ final class FitWords {
     }
 
     private String units() {
-        String which = result.units().slurry() ? result.units().air() ? "slurry and air" : "slurry" : "air";
+        String which = result.doubts().units().slurry() ? result.doubts().units().air() ? "slurry and air" : "slurry" : "air";
         return "The temperatures of the log's " + which
                 + " look like degrees Fahrenheit, and were taken as °C: a layout"
                 + " (--log-layout) with unit: f turns them.";
@@ -181,7 +181,7 @@ final class FitWords {
     }
 
     private List<String> found() {
-        if (!result.goesTogether()) {
+        if (!result.doubts().goesTogether()) {
             return List.of();
         }
         List<String> sentences = new ArrayList<>();
@@ -225,7 +225,7 @@ final class FitWords {
                 "Of " + left.readings() + " readings over " + Numerals.three(left.hours()) + " h the model leaves "
                         + Numerals.three(left.sdK()) + " K (standard deviation); neighbouring residuals correlate by "
                         + Numerals.fixed(left.lag1(), 2) + ".");
-        if (!result.goesTogether()) {
+        if (!result.doubts().goesTogether()) {
             return sentences;
         }
         if (left.lag1() > STRONG_MEMORY) {
