@@ -77,8 +77,7 @@ public record FitResult(
      * @param clock a clock that does not go with the weather file's
      * @param units temperatures that look like degrees Fahrenheit
      */
-    public record Doubts(
-            List<Factor> alike, List<Factor> atTheEnd, Optional<ClockDoubt> clock, UnitDoubt units) {
+    public record Doubts(List<Factor> alike, List<Factor> atTheEnd, Optional<ClockDoubt> clock, UnitDoubt units) {
 
         /** Copies. */
         public Doubts {

@@ -164,13 +164,18 @@ class FitRecoveryTest {
 
     @Test
     void aClockThatDriftsIsTold() throws Exception {
-        ClockDoubt doubt =
-                fit(drifting().of(1), AROUND_IT, FitQuestion.USUAL).doubts().clock().orElseThrow();
+        ClockDoubt doubt = fit(drifting().of(1), AROUND_IT, FitQuestion.USUAL)
+                .doubts()
+                .clock()
+                .orElseThrow();
         assertTrue(doubt.bySun() && doubt.drifts(), doubt.toString());
         // two hours in thirty days: 0 at the start, 7200 s at the end
         assertEquals(0, doubt.aheadAtStartS(), 900);
         assertEquals(7200, doubt.aheadAtEndS(), 900);
-        assertTrue(fit(month().of(1), AROUND_IT, FitQuestion.USUAL).doubts().clock().isEmpty());
+        assertTrue(fit(month().of(1), AROUND_IT, FitQuestion.USUAL)
+                .doubts()
+                .clock()
+                .isEmpty());
     }
 
     @Test

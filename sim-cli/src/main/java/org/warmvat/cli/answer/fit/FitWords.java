@@ -61,8 +61,9 @@ final class FitWords {
                     .map(ratio -> "This log cannot tell loss and heat capacity apart: only their ratio is known, "
                             + Numerals.three(ratio.value()) + " times the drawn one" + interval(ratio, "") + ".")
                     .orElseGet(() -> "This log cannot tell apart what was asked for: "
-                            + Words.list(
-                                    result.doubts().alike().stream().map(Factor::key).toList()) + ".");
+                            + Words.list(result.doubts().alike().stream()
+                                    .map(Factor::key)
+                                    .toList()) + ".");
         }
         if (!seeksLoss()) {
             Map.Entry<Factor, FitResult.Found> first =
@@ -70,7 +71,8 @@ final class FitWords {
             return "With the loss as drawn (" + Numerals.three(ua.drawn()) + " W/K): "
                     + sentence(first.getKey(), first.getValue());
         }
-        String condition = result.doubts().toldApart() ? "The tank loses " : "With the heat capacity as drawn, the tank loses ";
+        String condition =
+                result.doubts().toldApart() ? "The tank loses " : "With the heat capacity as drawn, the tank loses ";
         return condition + Numerals.three(ua.value()) + " W/K" + interval(ua, " W/K") + ", "
                 + beside(ua.value(), ua.drawn()) + ".";
     }
@@ -112,7 +114,8 @@ final class FitWords {
         if (result.doubts().units().any()) {
             but.add(units());
         }
-        result.doubts().atTheEnd()
+        result.doubts()
+                .atTheEnd()
                 .forEach(factor -> but.add("The factor " + factor.key()
                         + " stands at the end of what is tried, 0.1 to 10. Look for a wrong unit, sensors taken for one"
                         + " another, a heat that was not logged, a design of another tank."));
@@ -145,7 +148,8 @@ final class FitWords {
     }
 
     private String units() {
-        String which = result.doubts().units().slurry() ? result.doubts().units().air() ? "slurry and air" : "slurry" : "air";
+        String which =
+                result.doubts().units().slurry() ? result.doubts().units().air() ? "slurry and air" : "slurry" : "air";
         return "The temperatures of the log's " + which
                 + " look like degrees Fahrenheit, and were taken as °C: a layout"
                 + " (--log-layout) with unit: f turns them.";
