@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.warmvat.account.Account;
 import org.warmvat.account.Books;
 import org.warmvat.design.Design;
@@ -68,8 +69,7 @@ public final class Runner {
 
     /** The weather as a design wants it taken. */
     public Weather weather(Design design) {
-        forgetWhenMany(weathers);
-        return weathers.computeIfAbsent(taken(design), key -> SiteConventions.applied(design, file));
+        return prepared(weathers, taken(design), key -> SiteConventions.applied(design, file));
     }
 
     /** A tank in its starting state at the beginning of an hour: at the set-point, its envelope steady. */
@@ -171,29 +171,28 @@ public final class Runner {
 
     /** The sun on a design's collector; none without a solar circuit. */
     public Optional<CollectorSun> sun(Design design, Weather weather) {
-        forgetWhenMany(suns);
-        return design.solar().map(solar -> suns.computeIfAbsent(lit(design, solar), key -> prepared(design, weather)));
+        return design.solar().map(solar -> prepared(suns, lit(design, solar), key -> sunOn(design, weather)));
     }
 
     private TankSun tankSun(Design design, Weather weather) {
-        forgetWhenMany(tankSuns);
         List<Object> key = new ArrayList<>(taken(design));
         key.add(design.tank().shape() instanceof Shape.Box box ? box.azimuthDeg() : Double.NaN);
         key.add(design.site().ground().reflectance());
         if (!design.site().surroundings().isNone()) {
             key.add(design.site().surroundings());
         }
-        return tankSuns.computeIfAbsent(key, k -> new TankSun(design, weather));
+        return prepared(tankSuns, key, k -> new TankSun(design, weather));
     }
 
     /** Keeps memory flat where each design of many has its own plane or sky; what is forgotten is only made again. */
-    private static void forgetWhenMany(Map<?, ?> prepared) {
-        if (prepared.size() >= MOST_PREPARED) {
-            prepared.clear();
+    private static <K, V> V prepared(Map<K, V> known, K key, Function<K, V> maker) {
+        if (known.size() >= MOST_PREPARED && !known.containsKey(key)) {
+            known.clear();
         }
+        return known.computeIfAbsent(key, maker);
     }
 
-    private static CollectorSun prepared(Design design, Weather weather) {
+    private static CollectorSun sunOn(Design design, Weather weather) {
         return new CollectorSun(
                 weather,
                 design.solar().orElseThrow().collector(),
