@@ -53,17 +53,18 @@ public final class ColdSpell {
         if (design.spells().isEmpty()) {
             return coldestWeekFrom(weather, endHour);
         }
-        int found = coldest(weather, WEEK_H, DAY_H, endHour, first -> isAskedFor(weather, first, design, days));
+        SeasonTable season = design.season();
+        double setpointC = design.control().setpointC();
+        int found =
+                coldest(weather, WEEK_H, DAY_H, endHour, first -> isAskedFor(weather, first, season, setpointC, days));
         return found >= 0 ? found : coldestWeekFrom(weather, endHour);
     }
 
-    private static boolean isAskedFor(Weather weather, int firstHour, Design design, int days) {
+    private static boolean isAskedFor(Weather weather, int firstHour, SeasonTable season, double setpointC, int days) {
         LocalDate from = weather.start().plusHours(firstHour).toLocalDate();
         return IntStream.range(0, days)
-                .map(day -> SeasonTable.dayOf(from.plusDays(day)))
-                .allMatch(day ->
-                        design.season().on(day).setpointC() >= design.control().setpointC()
-                                && design.season().on(day).isBackupOn());
+                .mapToObj(day -> season.on(SeasonTable.dayOf(from.plusDays(day))))
+                .allMatch(day -> day.setpointC() >= setpointC && day.isBackupOn());
     }
 
     private static int coldest(Weather weather, int length, int step, int endHour) {

@@ -43,6 +43,7 @@ public final class HoldStudy {
     private static final int MONTHS = 12;
 
     private final Design design;
+    private final SeasonTable season;
     private final Weather file;
     private final Runner runner;
     private final Question question;
@@ -80,6 +81,7 @@ public final class HoldStudy {
 
     private HoldStudy(Design design, Weather file, Engine engine, Question question, Parallel parallel) {
         this.design = design;
+        season = design.season();
         this.file = file;
         this.question = question;
         this.parallel = parallel;
@@ -88,7 +90,7 @@ public final class HoldStudy {
                 .stream().distinct().sorted(Comparator.reverseOrder()).toList();
     }
 
-    /** The floor, and 5, 10 and 20 K below the set-point. */
+    /** The minimum, and 5, 10 and 20 K below the set-point. */
     private List<Double> usualTemperaturesC() {
         double setpointC = design.control().setpointC();
         return List.of(design.control().minimumC(), setpointC - 5, setpointC - 10, setpointC - 20);
@@ -141,9 +143,7 @@ public final class HoldStudy {
     /** Whether a minimum holds on the day of an hour and the tank is not warming up: only then can heat be missed. */
     private boolean isHeldWarm(int hour) {
         int day = SeasonTable.dayOf(file.start().plusHours(hour).toLocalDate());
-        return design.spells().isEmpty()
-                || (Double.isFinite(design.season().on(day).minimumC())
-                        && !design.season().isGrace(day));
+        return design.spells().isEmpty() || (Double.isFinite(season.on(day).minimumC()) && !season.isGrace(day));
     }
 
     private boolean isAsked(LocalDateTime moment) {
