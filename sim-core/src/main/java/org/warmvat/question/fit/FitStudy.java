@@ -89,8 +89,8 @@ public final class FitStudy {
         List<Factor> alike = whole.alike();
         boolean toldApart = alike.isEmpty();
         FitStudy sure = toldApart ? whole : new FitStudy(whole.model.withFactors(whole.surest()));
-        List<Factor> atTheEnd = sure.atTheEnd();
-        boolean goesTogether = atTheEnd.isEmpty();
+        FitResult.Doubts doubts = tanks.doubts(alike, sure.atTheEnd());
+        boolean goesTogether = doubts.goesTogether();
         boolean found = goesTogether && (toldApart || !question.asked());
         FitYears each = new FitYears(years, engine, parallel);
         return new FitResult(
@@ -99,7 +99,7 @@ public final class FitStudy {
                         ? sure.derived(tanks, question, found)
                         : sure.derived(tanks, question, true).withoutRanges(),
                 sure.residuals(),
-                new FitResult.Doubts(alike, atTheEnd, tanks.clock(), tanks.units()),
+                doubts,
                 found ? Optional.of(sure.model.adjusted(sure.fitted.values())) : Optional.empty(),
                 sure.course(),
                 sure.pieces,

@@ -135,12 +135,9 @@ final class LoggedTanks {
         return notes;
     }
 
-    Optional<ClockDoubt> clock() {
-        return doubts.clock();
-    }
-
-    UnitDoubt units() {
-        return doubts.units();
+    /** What stands against a finding in which these factors are alike or at the end of what is tried. */
+    FitResult.Doubts doubts(List<Factor> alike, List<Factor> atTheEnd) {
+        return new FitResult.Doubts(alike, atTheEnd, doubts.clock(), doubts.units());
     }
 
     /** Whether the log says nothing of the design's heater, and the slurry was cooler than a heater would have let it. */
