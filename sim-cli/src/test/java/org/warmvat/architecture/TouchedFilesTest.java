@@ -60,4 +60,9 @@ class TouchedFilesTest {
     void aKindOfPictureIsKnownByTheQuestionThatShowsItAlone() {
         assertEquals(Set.of("Histogram", "SpreadPictures"), knowing(Set.of("Histogram")));
     }
+
+    @Test
+    void aKindOfWeatherFileIsItsClassAndALineInTheListOfKinds() {
+        assertEquals(Set.of("Tmy2", "Recognised"), knowing(Set.of("Tmy2")));
+    }
 }
