@@ -264,10 +264,10 @@ public final class Network {
         return nodes;
     }
 
-    /** Numbers of the nodes of a kind. */
-    public int[] nodes(Node.Kind kind) {
+    /** Numbers of the nodes of some kinds. */
+    public int[] nodes(Node.Kind... kinds) {
         return IntStream.range(0, nodes.size())
-                .filter(i -> nodes.get(i).kind() == kind)
+                .filter(i -> List.of(kinds).contains(nodes.get(i).kind()))
                 .toArray();
     }
 

@@ -43,12 +43,18 @@ public final class Watch {
         return name;
     }
 
+    /** Whether it is looked at, by the positions of switches and by the interval entered. */
+    public boolean isLooking(State state) {
+        return always || gate.isOpen(state);
+    }
+
+    /** By how much the condition holds while it is looked at. */
+    public double margin(State state) {
+        return linear != null ? linear.at(state) : margin.applyAsDouble(state);
+    }
+
     /** By how much the condition holds, minus infinity while nobody looks. */
     public double at(State state) {
-        if (!always && !gate.isOpen(state)) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        // most are linear, and asked at either end of every segment
-        return linear != null ? linear.at(state) : margin.applyAsDouble(state);
+        return isLooking(state) ? margin(state) : Double.NEGATIVE_INFINITY;
     }
 }

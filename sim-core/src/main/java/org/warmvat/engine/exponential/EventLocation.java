@@ -37,12 +37,19 @@ final class EventLocation {
     private final StarSegment segment;
     private final FedStocks stocks;
     private final Switch[] switches;
+    /** Switches that margins can move as all stand, and those margins. */
+    private final Switch[] movable;
+
+    private final Margin[][] margins;
     private final State seen;
     private final State startSpeed;
     private final State endSpeed;
     private final State turning;
     private State begin;
+    private int movables;
     private double lengthS;
+    private boolean isElsewhere;
+    private boolean startSpeedKnown;
     private boolean endSpeedKnown;
     private double firstS;
 
@@ -50,10 +57,27 @@ final class EventLocation {
         this.segment = segment;
         this.stocks = stocks;
         switches = network.switches().toArray(Switch[]::new);
+        movable = new Switch[switches.length];
+        margins = new Margin[switches.length][];
         seen = network.initialState();
         startSpeed = network.initialState();
         endSpeed = network.initialState();
         turning = network.initialState();
+    }
+
+    /** Takes over the positions of the switches; whether any wants to leave its own, margins a hair below 0 counting as reached. */
+    boolean position(State state, double hairK) {
+        boolean wants = false;
+        movables = 0;
+        for (Switch one : switches) {
+            if (one.canMove(state)) {
+                movable[movables] = one;
+                margins[movables] = one.margins(state.isOn(one.number()));
+                movables++;
+            }
+            wants |= one.margin(state) >= -hairK;
+        }
+        return wants;
     }
 
     /**
@@ -69,41 +93,33 @@ final class EventLocation {
         lengthS = left;
         mover = null;
         firstS = left;
+        startSpeedKnown = false;
         endSpeedKnown = false;
-        finish(left, end);
-        boolean startSpeedKnown = false;
-        for (Switch one : switches) {
-            if (one.canMove(beginning)) {
-                if (!startSpeedKnown) {
-                    segment.speeds(startSpeed);
-                    stocks.speeds(startSpeed);
-                    startSpeedKnown = true;
-                }
-                boolean on = beginning.isOn(one.number());
-                double at = on ? firstOf(one.margins(true), end) : lastOf(one.margins(false), end);
-                if (at < firstS) {
-                    firstS = at;
-                    mover = one;
-                }
+        look(left, end);
+        isElsewhere = false;
+        for (int i = 0; i < movables; i++) {
+            double at = beginning.isOn(movable[i].number()) ? firstOf(margins[i], end) : lastOf(margins[i], end);
+            if (at < firstS) {
+                firstS = at;
+                mover = movable[i];
             }
         }
         for (LiveCircuit circuit : segment.circuits) {
-            corners(circuit, end);
+            if (circuit.band >= 0) {
+                corners(circuit, end);
+            }
         }
-        if (firstS < left) {
-            finish(firstS, end);
+        if (isElsewhere) {
+            look(firstS, end);
         }
+        segment.integrate(firstS);
         return firstS;
     }
 
     private void look(double s, State into) {
         segment.look(s, into);
         stocks.look(s, into);
-    }
-
-    private void finish(double s, State into) {
-        segment.finish(s, into);
-        stocks.look(s, into);
+        isElsewhere = true;
     }
 
     /** Stopping: the first margin reached. */
@@ -155,6 +171,11 @@ final class EventLocation {
      */
     private double crest(Margin margin, double atEnd, State end) {
         double atStart = margin.at(begin);
+        if (!startSpeedKnown) {
+            segment.speeds(startSpeed);
+            stocks.speeds(startSpeed);
+            startSpeedKnown = true;
+        }
         double rise = margin.speed(startSpeed);
         if (!(rise > 0 && atStart + rise * lengthS > 0)) {
             return 0;
@@ -196,9 +217,6 @@ final class EventLocation {
 
     /** Where the water meets a corner of its heater's band. */
     private void corners(LiveCircuit circuit, State end) {
-        if (circuit.band < 0) {
-            return;
-        }
         Margin fading = circuit.fading;
         Margin spent = circuit.spent;
         if (circuit.band == 0) {

@@ -159,6 +159,11 @@ final class LinearSubsystem {
         return meanC[node] + share * riseK[node];
     }
 
+    /** Mean of a known node's or a room's temperature over the step as foreseen, °C. */
+    double meanC(int node) {
+        return meanC[node];
+    }
+
     /** Rise of a known node's or a room's temperature over the step as foreseen, K. */
     double riseK(int node) {
         return riseK[node];

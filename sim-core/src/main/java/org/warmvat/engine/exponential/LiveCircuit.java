@@ -19,70 +19,124 @@ final class LiveCircuit {
     final Circuit circuit;
     final int node;
     final double capacityJPerK;
+    final double perRoot;
+    final double quadraticWPerK2;
     /** Margins of the two corners of the heater's band. */
     final Margin fading;
 
     final Margin spent;
 
-    /** Conductance to the slurry, 0 while the pump stands; all of the following hold from the segment's beginning. */
+    /** Conductance to the slurry, 0 while the pump stands. */
     double coilWPerK;
-
+    /** From the segment's beginning: loss by its own deviation, heat without the coil's, and how fast that changes. */
     double lossWPerK;
+
     double heatW;
     double heatWPerS;
     double startC;
     double powerW;
-    double powerWPerK;
     /** Where the water stands: 0 below the heater's band, 1 in it, 2 above, -1 while it may not heat. */
     int band;
-    /** Difference at which the quadratic loss is linearised while the pump runs. */
-    double linearisedK;
+    /** Share of each mode while its pump runs, times the root of its capacity. */
+    final double[] share;
+    /** Where it stands at the time last looked at, as a rise since the beginning; and the integral of that, K s. */
+    double riseK;
 
-    double aroundStartC;
-    double aroundKPerS;
-    /** Where it was last gone to by itself. */
-    double endC;
+    double integralKs;
 
     private final Exchange[] exchanges;
     private final Source[] sources;
     private final RiccatiSolution riccati = new RiccatiSolution();
-    private final boolean quadratic;
-    private boolean byRiccati;
+    private final int around;
+    private double powerWPerK;
+    private boolean heats;
+    /** Over an interval: sources that are on, and what exchanges give and take. */
+    private double sourcesW;
+
+    private double exchangeWPerK;
+    private double aroundW;
+    private double aroundWPerS;
+    private double wholeKs;
+    /** What the quadratic loss meets, and at which difference to it the loss is linearised while the pump runs. */
+    private double aroundC;
+
+    private double aroundKPerS;
+    private double aroundStartC;
+    private double linearisedK;
 
     LiveCircuit(Network network, Circuit circuit) {
         this.circuit = circuit;
         node = circuit.node();
         capacityJPerK = network.nodes().get(node).capacityJPerK();
+        perRoot = 1 / Math.sqrt(capacityJPerK);
         exchanges =
                 network.exchanges().stream().filter(one -> one.node() == node).toArray(Exchange[]::new);
         sources = network.sources().stream().filter(one -> one.node() == node).toArray(Source[]::new);
-        quadratic = circuit.quadratic().wPerK2() > 0;
+        quadraticWPerK2 = circuit.quadratic().wPerK2();
+        around = quadraticWPerK2 > 0 ? circuit.quadratic().around() : Network.SLURRY;
         fading = Margin.above(node, circuit.heater().limitC() - circuit.heater().bandK());
         spent = Margin.above(node, circuit.heater().limitC());
+        share = new double[network.circuits().size() + 1];
     }
 
-    /** Takes the beginning of a segment. */
-    void begin(State state, LinearSubsystem around, double stepS) {
-        startC = state.nodeC(node);
-        coilWPerK = state.isOn(circuit.coil().pump()) ? circuit.coilWPerK() : 0;
-        heatW = 0;
-        heatWPerS = 0;
-        lossWPerK = 0;
-        for (Source source : sources) {
-            heatW += source.isOn(state) ? source.rate() : 0;
-        }
+    /** Enters an interval; lines of what is around are told from the step's middle, s. */
+    void enter(LinearSubsystem lines, double stepS) {
+        exchangeWPerK = 0;
+        aroundW = 0;
+        aroundWPerS = 0;
+        wholeKs = 0;
         for (Exchange exchange : exchanges) {
             double wPerK = exchange.wPerK();
-            heatW += wPerK * (state.nodeC(exchange.other()) - startC);
-            heatWPerS += wPerK * around.riseK(exchange.other()) / stepS;
-            lossWPerK += wPerK;
+            exchangeWPerK += wPerK;
+            aroundW += wPerK * lines.meanC(exchange.other());
+            aroundWPerS += wPerK * lines.riseK(exchange.other()) / stepS;
         }
-        if (quadratic) {
-            aroundStartC = state.nodeC(circuit.quadratic().around());
-            aroundKPerS = around.riseK(circuit.quadratic().around()) / stepS;
-            linearisedK = startC - aroundStartC;
+        aroundC = lines.meanC(around);
+        aroundKPerS = lines.riseK(around) / stepS;
+    }
+
+    /** Takes over the positions of the switches. */
+    void position(State state) {
+        coilWPerK = state.isOn(circuit.coil().pump()) ? circuit.coilWPerK() : 0;
+        heats = circuit.heater().gate().isOpen(state);
+        sourcesW = 0;
+        for (Source source : sources) {
+            sourcesW += source.isOn(state) ? source.rate() : 0;
         }
-        setPower(state);
+    }
+
+    /** Takes the beginning of a segment, some time after the step's middle. */
+    void begin(double celsius, double slurryC, double afterMiddleS) {
+        startC = celsius;
+        heatW = sourcesW + aroundW + aroundWPerS * afterMiddleS - exchangeWPerK * celsius;
+        heatWPerS = aroundWPerS;
+        lossWPerK = exchangeWPerK;
+        aroundStartC = aroundC + aroundKPerS * afterMiddleS;
+        linearisedK = celsius - aroundStartC;
+        setPower(slurryC);
+    }
+
+    private void setPower(double slurryC) {
+        powerW = 0;
+        powerWPerK = 0;
+        band = -1;
+        if (heats) {
+            Circuit.Heater heater = circuit.heater();
+            double left = (heater.limitC() - startC) / heater.bandK();
+            double netW = heatW - coilWPerK * (startC - slurryC);
+            if (left > 1 + AT_CORNER || (left > 1 - AT_CORNER && netW + heater.ratedW() < 0)) {
+                band = 0;
+                powerW = heater.ratedW();
+            } else if (left < -AT_CORNER || (left < AT_CORNER && netW > 0)) {
+                band = 2;
+            } else {
+                band = 1;
+                powerW = heater.ratedW() * left;
+                powerWPerK = heater.ratedW() / heater.bandK();
+            }
+            heatW += powerW;
+            lossWPerK += powerWPerK;
+        }
     }
 
     /** Adds what it gives to every room as it stands, W. */
@@ -93,147 +147,101 @@ final class LiveCircuit {
         }
     }
 
-    private void setPower(State state) {
-        Circuit.Heater heater = circuit.heater();
-        powerW = 0;
-        powerWPerK = 0;
-        band = -1;
-        if (heater.gate().isOpen(state)) {
-            double share = (heater.limitC() - startC) / heater.bandK();
-            double netW = heatW - coilWPerK * (startC - state.nodeC(Network.SLURRY));
-            if (share > 1 + AT_CORNER || (share > 1 - AT_CORNER && netW + heater.ratedW() < 0)) {
-                band = 0;
-                powerW = heater.ratedW();
-            } else if (share < -AT_CORNER || (share < AT_CORNER && netW > 0)) {
-                band = 2;
-            } else {
-                band = 1;
-                powerW = heater.ratedW() * share;
-                powerWPerK = heater.ratedW() / heater.bandK();
-            }
-        }
-        heatW += powerW;
-        lossWPerK += powerWPerK;
-    }
+    // ---- while the pump runs: linear, its quadratic loss by a tangent
 
-    /** Loss by its own deviation with the quadratic loss linearised, W/K; only while the pump runs. */
     double linearisedLossWPerK() {
         return lossWPerK + 2 * bentWPerK();
     }
 
-    /** Heat at the beginning without the coil's, W; only while the pump runs. */
     double linearisedHeatW() {
         return heatW - bentWPerK() * (2 * (startC - aroundStartC) - linearisedK);
     }
 
-    /** How fast that changes by itself, W/s. */
     double linearisedHeatWPerS() {
         return heatWPerS + 2 * bentWPerK() * aroundKPerS;
     }
 
     private double bentWPerK() {
-        return circuit.quadratic().wPerK2() * Math.abs(linearisedK);
+        return quadraticWPerK2 * Math.abs(linearisedK);
     }
 
-    /** Error of the linearised loss at another difference, W. */
-    double linearisationErrorW(double differenceK) {
-        double off = differenceK - linearisedK;
-        return circuit.quadratic().wPerK2() * off * off;
+    /** Linearises about the mean difference over a segment that was gone to, if the loss is wrong there by more than allowed. */
+    boolean linearisesAgain(double t, double allowedJ) {
+        double meanK = startC - aroundStartC + integralKs / t - 0.5 * aroundKPerS * t;
+        double off = meanK - linearisedK;
+        boolean again = coilWPerK > 0 && quadraticWPerK2 * off * off * t > allowedJ;
+        linearisedK = again ? meanK : linearisedK;
+        return again;
     }
 
-    // ---- by itself, while the pump stands
+    // ---- while the pump stands: by itself
 
     boolean isAlone() {
         return coilWPerK == 0;
     }
 
     void prepareAlone() {
-        byRiccati = quadratic;
-        if (byRiccati) {
-            double differenceK = startC - aroundStartC;
-            double driveW = heatW + lossWPerK * differenceK - capacityJPerK * aroundKPerS;
-            riccati.set(driveW, lossWPerK, circuit.quadratic().wPerK2(), capacityJPerK, differenceK);
+        if (quadraticWPerK2 > 0) {
+            double driveW = heatW + lossWPerK * linearisedK - capacityJPerK * aroundKPerS;
+            riccati.set(driveW, lossWPerK, quadraticWPerK2, capacityJPerK, linearisedK);
         }
     }
 
-    /** Temperature after a time. */
-    double aloneC(double t, PhiFunctions phi) {
-        if (byRiccati) {
-            return aroundStartC + aroundKPerS * t + riccati.at(t, phi);
+    /** Looks at a time. */
+    void lookAlone(double t, PhiFunctions phi) {
+        if (quadraticWPerK2 > 0) {
+            riseK = aroundKPerS * t + riccati.at(t, phi) - linearisedK;
+        } else {
+            phi.at(lossWPerK / capacityJPerK * t);
+            riseK = t * (phi.phi1 * heatW + t * phi.phi2 * heatWPerS) / capacityJPerK;
+            integralKs = t * t * (phi.phi2 * heatW + t * phi.phi3 * heatWPerS) / capacityJPerK;
         }
-        phi.at(lossWPerK / capacityJPerK * t);
-        return startC + t * (phi.phi1 * heatW + t * phi.phi2 * heatWPerS) / capacityJPerK;
     }
 
-    /** Goes to a time: its temperature there is {@link #endC}; returns the integral of its deviation from the beginning, K s. */
-    double finishAlone(double t, PhiFunctions phi) {
-        if (byRiccati) {
-            double integralKs = riccati.finish(t, phi);
-            endC = aroundStartC + aroundKPerS * t + riccati.endK;
-            return (aroundStartC - startC) * t + 0.5 * aroundKPerS * t * t + integralKs;
+    /** Completes the integral up to the time last looked at. */
+    void integrateAlone(double t) {
+        if (quadraticWPerK2 > 0) {
+            integralKs = riccati.integralKs(t) + (0.5 * aroundKPerS * t - linearisedK) * t;
         }
-        phi.at(lossWPerK / capacityJPerK * t);
-        endC = startC + t * (phi.phi1 * heatW + t * phi.phi2 * heatWPerS) / capacityJPerK;
-        return t * t * (phi.phi2 * heatW + t * phi.phi3 * heatWPerS) / capacityJPerK;
     }
 
-    /** How fast it moves at a temperature after a time, K/s. */
-    double aloneKPerS(double t, double celsius) {
-        double watts = heatW + heatWPerS * t - lossWPerK * (celsius - startC);
-        if (quadratic) {
-            double d = celsius - aroundStartC - aroundKPerS * t;
-            watts -= circuit.quadratic().wPerK2() * d * Math.abs(d);
-        }
-        return watts / capacityJPerK;
+    /** How fast it moves at a rise after a time, K/s. */
+    double aloneKPerS(double t, double risenK) {
+        double d = linearisedK + risenK - aroundKPerS * t;
+        return (heatW + heatWPerS * t - lossWPerK * risenK - quadraticWPerK2 * d * Math.abs(d)) / capacityJPerK;
     }
 
     /** How fast it decays by itself, 1/s. */
     double aloneRatePerS() {
-        return byRiccati ? riccati.ratePerS : lossWPerK / capacityJPerK;
+        return quadraticWPerK2 > 0 ? riccati.ratePerS : lossWPerK / capacityJPerK;
     }
 
-    /**
-     * Counts what the segment gave.
-     *
-     * @param t its length
-     * @param ownKs integral of the circuit's deviation from its beginning
-     * @param slurryKs the same of the slurry's
-     * @param slurryStartC slurry at the beginning
-     * @param beginning state there
-     * @param toRoomJ heat given to every room, counted up
-     */
-    void count(
-            double t,
-            double ownKs,
-            double slurryKs,
-            double slurryStartC,
-            State beginning,
-            LinearSubsystem around,
-            double stepS,
-            double[] meters,
-            double[] toRoomJ) {
+    /** Counts what a segment gave, for integrals of its own and the slurry's deviation from where they began. */
+    void count(double t, double slurryStartC, double slurryKs, double[] meters) {
+        wholeKs += t * startC + integralKs;
         if (coilWPerK > 0) {
-            add(meters, circuit.coil().meter(), coilWPerK * (t * (startC - slurryStartC) + ownKs - slurryKs));
+            add(
+                    meters,
+                    circuit.coil().meter(),
+                    coilWPerK * (t * (startC - slurryStartC) + integralKs - slurryKs));
         }
-        for (Source source : sources) {
-            if (source.isOn(beginning)) {
-                add(meters, source.meter(), source.rate() * t);
-            }
-        }
-        for (Exchange exchange : exchanges) {
-            double otherKs = 0.5 * t * t * around.riseK(exchange.other()) / stepS;
-            double joules = exchange.wPerK() * (t * (beginning.nodeC(exchange.other()) - startC) + otherKs - ownKs);
-            add(meters, exchange.meter(), joules);
-            toRoomJ[exchange.other()] -= joules;
-        }
-        if (quadratic) {
-            double differenceKs = t * (startC - aroundStartC) + ownKs - 0.5 * aroundKPerS * t * t;
+        if (quadraticWPerK2 > 0) {
+            double differenceKs = t * (startC - aroundStartC) + integralKs - 0.5 * aroundKPerS * t * t;
             double lostJ =
                     coilWPerK > 0 ? bentWPerK() * (2 * differenceKs - linearisedK * t) : riccati.quadraticLossJ(t);
             add(meters, circuit.quadratic().meter(), -lostJ);
         }
         if (band >= 0) {
-            add(meters, circuit.heater().meter(), powerW * t - powerWPerK * ownKs);
+            add(meters, circuit.heater().meter(), powerW * t - powerWPerK * integralKs);
+        }
+    }
+
+    /** Counts what exchanges gave over an interval of some length and middle, and what every room got of it. */
+    void leave(LinearSubsystem lines, double lengthS, double shareOfMiddle, double[] meters, double[] toRoomJ) {
+        for (Exchange exchange : exchanges) {
+            double joules = exchange.wPerK() * (lengthS * lines.lineC(exchange.other(), shareOfMiddle) - wholeKs);
+            add(meters, exchange.meter(), joules);
+            toRoomJ[exchange.other()] -= joules;
         }
     }
 

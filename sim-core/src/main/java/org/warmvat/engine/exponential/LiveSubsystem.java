@@ -31,13 +31,18 @@ final class LiveSubsystem {
     private final Network network;
     private final HourRecord record;
     private final LinearSubsystem around;
+    private final LiveCircuit[] circuits;
     private final StarSegment segment;
     private final EventLocation events;
     private final Switchboard switchboard;
     private final WatchIntegrals watches;
     private final FedStocks fed;
-    private final Source[] slurrySources;
-    private final Source[] otherSources;
+    private final Source[] sources;
+    /** Sources that are metered and on: meter, rate and slope by the slurry, side by side. */
+    private final int[] onMeter;
+
+    private final double[] onRate;
+    private final double[] onSlopePerK;
     private final Stock[] stocks;
     /** Whether no circuit gives heat to a room. */
     private final boolean lossless;
@@ -47,6 +52,12 @@ final class LiveSubsystem {
     private final double[] content;
     private final double[] meanContent;
     private final State end;
+    private int onSources;
+    private double sourcesW;
+    private double slopeWPerK;
+    /** Integral over an interval of how far the slurry stands from where it began, K s. */
+    private double deviationKs;
+
     private double takesW;
     private double takesWPerS;
     private double middleS;
@@ -58,7 +69,7 @@ final class LiveSubsystem {
         this.network = network;
         this.record = record;
         this.around = around;
-        LiveCircuit[] circuits = network.circuits().stream()
+        circuits = network.circuits().stream()
                 .map(one -> new LiveCircuit(network, one))
                 .toArray(LiveCircuit[]::new);
         segment = new StarSegment(circuits);
@@ -66,24 +77,20 @@ final class LiveSubsystem {
         events = new EventLocation(network, segment, fed);
         switchboard = new Switchboard(network);
         watches = new WatchIntegrals(network, record, segment, fed, around);
-        slurrySources = network.sources().stream()
-                .filter(one -> one.node() == Network.SLURRY)
+        sources = network.sources().stream()
+                .filter(one -> one.node() < 0 || network.nodes().get(one.node()).kind() != Node.Kind.ROOM)
                 .toArray(Source[]::new);
-        otherSources = network.sources().stream()
-                .filter(one -> one.node() == Network.NOWHERE)
-                .toArray(Source[]::new);
+        onMeter = new int[sources.length];
+        onRate = new double[sources.length];
+        onSlopePerK = new double[sources.length];
         stocks = network.stocks().toArray(Stock[]::new);
         lossless = network.exchanges().stream()
                 .noneMatch(one -> network.nodes().get(one.node()).kind() == Node.Kind.CIRCUIT
                         && network.nodes().get(one.other()).kind() == Node.Kind.ROOM);
-        int[] known = network.nodes(Node.Kind.KNOWN);
-        int[] rooms = network.nodes(Node.Kind.ROOM);
-        lined = new int[known.length + rooms.length];
-        System.arraycopy(known, 0, lined, 0, known.length);
-        System.arraycopy(rooms, 0, lined, known.length, rooms.length);
+        lined = network.nodes(Node.Kind.KNOWN, Node.Kind.ROOM);
         slurryJPerK = network.nodes().get(Network.SLURRY).capacityJPerK();
-        content = new double[network.stocks().size()];
-        meanContent = new double[content.length];
+        content = new double[stocks.length];
+        meanContent = new double[stocks.length];
         toRoomJ = new double[network.nodes().size()];
         end = network.initialState();
     }
@@ -94,7 +101,7 @@ final class LiveSubsystem {
             return;
         }
         Arrays.fill(watts, 0);
-        for (LiveCircuit one : segment.circuits) {
+        for (LiveCircuit one : circuits) {
             one.toRoomsNow(state, watts);
         }
     }
@@ -119,8 +126,11 @@ final class LiveSubsystem {
         double lengthS = interval.endS() - interval.startS();
         double startC = state.nodeC(Network.SLURRY);
         ask(interval, state, lengthS);
-        switchboard.settle(interval.startS(), state, record, 0);
-        double slurryDeviationKs = 0;
+        for (LiveCircuit one : circuits) {
+            one.enter(around, stepS);
+        }
+        settle(interval.startS(), state, 0);
+        deviationKs = 0;
         double now = interval.startS();
         for (int count = 0; now < interval.endS(); count++) {
             if (count > MOST_SEGMENTS) {
@@ -129,16 +139,19 @@ final class LiveSubsystem {
             double leftS = interval.endS() - now;
             double s = segment(state, now, leftS, startC);
             now = s >= leftS ? interval.endS() : now + s;
-            slurryDeviationKs += s * (segment.slurryC - startC) + segment.integralKs[0];
             if (events.mover != null) {
                 switchboard.move(events.mover.number(), state, record);
             }
             if (s < leftS) {
-                switchboard.settle(now, state, record, EventLocation.HAIR_K);
+                settle(now, state, EventLocation.HAIR_K);
             }
         }
-        slurryKs += startC * lengthS + slurryDeviationKs;
-        react(state, lengthS, slurryDeviationKs);
+        slurryKs += startC * lengthS + deviationKs;
+        double shareOfMiddle = (interval.middleS() - middleS) / stepS;
+        for (LiveCircuit one : circuits) {
+            one.leave(around, lengthS, shareOfMiddle, record.meters(), toRoomJ);
+        }
+        react(state, lengthS);
         network.reached(interval.endS(), state);
     }
 
@@ -160,14 +173,49 @@ final class LiveSubsystem {
         }
     }
 
-    private void react(State state, double lengthS, double slurryDeviationKs) {
+    private void react(State state, double lengthS) {
         for (Stock stock : stocks) {
             int i = stock.number();
             state.setStock(
                     i,
                     state.stock(i)
                             + lengthS * (stock.gainPerS() - stock.lossPerS() * meanContent[i])
-                            - stock.lossPerSPerK() * meanContent[i] * slurryDeviationKs);
+                            - stock.lossPerSPerK() * meanContent[i] * deviationKs);
+        }
+    }
+
+    /** Lets every switch move that wants to, and asks what stands by their positions. */
+    private void settle(double timeS, State state, double hairK) {
+        if (events.position(state, hairK)) {
+            switchboard.settle(timeS, state, record, hairK);
+            events.position(state, hairK);
+        }
+        for (LiveCircuit one : circuits) {
+            one.position(state);
+        }
+        watches.position(state);
+        end.setSwitches(state);
+        sourcesW = 0;
+        slopeWPerK = 0;
+        onSources = 0;
+        for (Source source : sources) {
+            if (source.isOn(state)) {
+                position(source);
+            }
+        }
+    }
+
+    private void position(Source source) {
+        boolean followsSlurry = source.node() <= Network.SLURRY;
+        if (source.node() == Network.SLURRY) {
+            sourcesW += source.rate();
+            slopeWPerK += source.slopePerK();
+        }
+        if (source.meter() >= 0) {
+            onMeter[onSources] = source.meter();
+            onRate[onSources] = source.rate();
+            onSlopePerK[onSources] = followsSlurry ? source.slopePerK() : 0;
+            onSources++;
         }
     }
 
@@ -183,14 +231,6 @@ final class LiveSubsystem {
     private double segment(State state, double now, double leftS, double askedC) {
         lay(now, state);
         double slurryC = state.nodeC(Network.SLURRY);
-        double sourcesW = 0;
-        double slopeWPerK = 0;
-        for (Source source : slurrySources) {
-            if (source.isOn(state)) {
-                sourcesW += source.rate();
-                slopeWPerK += source.slopePerK();
-            }
-        }
         segment.slurryC = slurryC;
         segment.lossWPerK = quickWPerK - slopeWPerK;
         segment.heatWPerS = -takesWPerS;
@@ -199,17 +239,16 @@ final class LiveSubsystem {
                 - takesW
                 - takesWPerS * (now - middleS)
                 - quickWPerK * (slurryC - aboutC);
-        for (LiveCircuit one : segment.circuits) {
-            one.begin(state, around, stepS);
+        for (LiveCircuit one : circuits) {
+            one.begin(state.nodeC(one.node), slurryC, now - middleS);
         }
         fed.begin(state, slurryC - askedC, record.meters());
-        end.setSwitches(state);
         double s = closedForm(state, leftS);
-        count(state, s, slurryC - askedC);
+        count(s, slurryC - askedC);
         lay(now + s, end);
         watches.over(state, end, now, s, middleS, stepS);
         state.setNodeC(Network.SLURRY, end.nodeC(Network.SLURRY));
-        for (LiveCircuit one : segment.circuits) {
+        for (LiveCircuit one : circuits) {
             state.setNodeC(one.node, end.nodeC(one.node));
         }
         fed.end(state, record.meters());
@@ -217,55 +256,28 @@ final class LiveSubsystem {
     }
 
     private double closedForm(State state, double leftS) {
-        segment.prepare();
-        double s = events.first(state, leftS, end);
         boolean again = true;
-        for (int pass = 0; again && pass < MOST_LINEARISATIONS; pass++) {
+        double s = leftS;
+        for (int pass = 0; again && pass <= MOST_LINEARISATIONS; pass++) {
+            segment.prepare();
+            s = events.first(state, leftS, end);
             again = false;
-            for (int i = 0; i < segment.circuits.length; i++) {
-                LiveCircuit one = segment.circuits[i];
-                if (!one.isAlone() && one.circuit.quadratic().wPerK2() > 0) {
-                    double meanK =
-                            one.startC - one.aroundStartC + segment.integralKs[i + 1] / s - 0.5 * one.aroundKPerS * s;
-                    if (one.linearisationErrorW(meanK) * s > LINEARISED_K * slurryJPerK) {
-                        one.linearisedK = meanK;
-                        again = true;
-                    }
-                }
-            }
-            if (again) {
-                segment.prepare();
-                s = events.first(state, leftS, end);
+            for (LiveCircuit one : circuits) {
+                again |= pass < MOST_LINEARISATIONS && one.linearisesAgain(s, LINEARISED_K * slurryJPerK);
             }
         }
         return s;
     }
 
-    private void count(State state, double s, double aboutK) {
+    private void count(double s, double aboutK) {
         double[] meters = record.meters();
-        double aboutKs = s * aboutK + segment.integralKs[0];
-        count(slurrySources, state, s, aboutKs);
-        count(otherSources, state, s, aboutKs);
-        for (int i = 0; i < segment.circuits.length; i++) {
-            segment.circuits[i].count(
-                    s,
-                    segment.integralKs[i + 1],
-                    segment.integralKs[0],
-                    segment.slurryC,
-                    state,
-                    around,
-                    stepS,
-                    meters,
-                    toRoomJ);
+        double aboutKs = s * aboutK + segment.slurryKs;
+        deviationKs += aboutKs;
+        for (int i = 0; i < onSources; i++) {
+            meters[onMeter[i]] += onRate[i] * s + onSlopePerK[i] * aboutKs;
         }
-    }
-
-    private void count(Source[] sources, State state, double s, double aboutKs) {
-        double[] meters = record.meters();
-        for (Source source : sources) {
-            if (source.meter() >= 0 && source.isOn(state)) {
-                meters[source.meter()] += source.rate() * s + source.slopePerK() * aboutKs;
-            }
+        for (LiveCircuit one : circuits) {
+            one.count(s, segment.slurryC, segment.slurryKs, meters);
         }
     }
 }

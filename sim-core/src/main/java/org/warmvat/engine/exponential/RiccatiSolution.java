@@ -20,12 +20,11 @@ final class RiccatiSolution {
     private double w0;
     private double capacityJPerK;
     private boolean linear;
-    /** Of the time last gone to: the difference, what is left of w0, and how much the denominator has grown, as a logarithm. */
-    double endK;
-
+    /** Of the time last asked about: what is left of w0, how much the denominator has grown as a logarithm; the integral where linear. */
     private double endW;
 
     private double logarithm;
+    private double endKs;
 
     /** Sets the problem: drive S in W, loss k in W/K, a in W/K2, capacity in J/K, beginning in K. */
     void set(double driveW, double linearLossWPerK, double quadraticWPerK2, double capacity, double beginK) {
@@ -54,27 +53,24 @@ final class RiccatiSolution {
     double at(double t, PhiFunctions phi) {
         if (linear) {
             phi.at(ratePerS * t);
+            endKs = startK * t + t * t * phi.phi2 * goalK;
             return startK + t * phi.phi1 * goalK;
         }
-        double w = w0 * Math.exp(-ratePerS * t);
-        return goalK + spanK * w / (1 - w);
+        endW = w0 * Math.exp(-ratePerS * t);
+        return goalK + spanK * endW / (1 - endW);
     }
 
-    /** Goes to a time: the difference there is {@link #endK}; returns its integral, K s. */
-    double finish(double t, PhiFunctions phi) {
+    /** Integral of the difference up to the time last asked about, K s. */
+    double integralKs(double t) {
         if (linear) {
-            phi.at(ratePerS * t);
-            endK = startK + t * phi.phi1 * goalK;
-            return startK * t + t * t * phi.phi2 * goalK;
+            return endKs;
         }
-        endW = w0 * Math.exp(-ratePerS * t);
-        endK = goalK + spanK * endW / (1 - endW);
         // not log1p, which leaves compiled code; what cancels is 1e-16 of a time constant
         logarithm = Math.log((1 - endW) / (1 - w0));
         return goalK * t + capacityJPerK / signedWPerK2 * logarithm;
     }
 
-    /** Integral of the quadratic loss over the time last gone to, J. */
+    /** Integral of the quadratic loss up to the time last asked about, J. */
     double quadraticLossJ(double t) {
         if (linear) {
             return 0;

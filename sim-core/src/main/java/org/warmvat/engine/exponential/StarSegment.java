@@ -16,84 +16,80 @@ final class StarSegment {
     double lossWPerK;
     double heatW;
     double heatWPerS;
-    /** Its temperature at the beginning. */
+    /** Its temperature at the beginning, and the integral of its deviation from that up to the time last looked at, K s. */
     double slurryC;
 
+    double slurryKs;
+
     final LiveCircuit[] circuits;
-    /** Integrals of deviations over what was last finished, the slurry's first, K s. */
-    final double[] integralKs;
 
     private final PhiFunctions phi = new PhiFunctions();
-    private final int[] coupled;
+    /** Circuits whose pump runs, in their order; with the slurry before them as many as modes. */
+    private final LiveCircuit[] coupled;
+
     private final double[] ratePerS;
     private final double[] force;
     private final double[] slope;
-    private final double[][] shape;
+    private final double[] share;
     private final double[][] matrix;
     private final double[][] vector;
-    private final double[] root;
-    private final double[] drive;
-    private final double[] driveRise;
-    private final double[] sum;
-    private final double[] integral;
     private int modes;
+    private double perRoot;
+    private double startW;
 
     StarSegment(LiveCircuit[] circuits) {
         this.circuits = circuits;
         int n = circuits.length + 1;
-        integralKs = new double[n];
-        coupled = new int[n];
+        coupled = new LiveCircuit[n - 1];
         ratePerS = new double[n];
         force = new double[n];
         slope = new double[n];
-        shape = new double[n][n];
+        share = new double[n];
         matrix = new double[n][n];
         vector = new double[n][n];
-        root = new double[n];
-        drive = new double[n];
-        driveRise = new double[n];
-        sum = new double[n];
-        integral = new double[n];
     }
 
     /** Works out the closed form from what has been said. */
     void prepare() {
         modes = 1;
-        coupled[0] = 0;
-        root[0] = 1 / Math.sqrt(slurryJPerK);
-        drive[0] = heatW;
-        driveRise[0] = heatWPerS;
+        perRoot = 1 / Math.sqrt(slurryJPerK);
+        startW = heatW;
         double hubWPerK = lossWPerK;
-        for (int i = 0; i < circuits.length; i++) {
-            LiveCircuit one = circuits[i];
+        for (LiveCircuit one : circuits) {
             if (one.isAlone()) {
                 one.prepareAlone();
             } else {
-                double coilW = one.coilWPerK * (one.startC - slurryC);
-                coupled[modes] = i + 1;
-                root[modes] = 1 / Math.sqrt(one.capacityJPerK);
-                drive[0] += coilW;
-                drive[modes] = one.linearisedHeatW() - coilW;
-                driveRise[modes] = one.linearisedHeatWPerS();
-                matrix[modes][modes] = (one.linearisedLossWPerK() + one.coilWPerK) * root[modes] * root[modes];
-                matrix[0][modes] = -one.coilWPerK * root[0] * root[modes];
                 hubWPerK += one.coilWPerK;
+                startW += one.coilWPerK * (one.startC - slurryC);
+                coupled[modes - 1] = one;
                 modes++;
             }
         }
-        matrix[0][0] = hubWPerK * root[0] * root[0];
+        matrix[0][0] = hubWPerK * perRoot * perRoot;
+        for (int i = 1; i < modes; i++) {
+            LiveCircuit one = coupled[i - 1];
+            matrix[0][i] = -one.coilWPerK * perRoot * one.perRoot;
+            matrix[i][i] = (one.linearisedLossWPerK() + one.coilWPerK) * one.perRoot * one.perRoot;
+        }
         diagonalise();
         for (int m = 0; m < modes; m++) {
-            double f = 0;
-            double e = 0;
-            for (int i = 0; i < modes; i++) {
-                double v = vector[i][m] * root[i];
-                shape[m][i] = v;
-                f += v * drive[i];
-                e += v * driveRise[i];
-            }
-            force[m] = f;
-            slope[m] = e;
+            ratePerS[m] = matrix[m][m];
+            share[m] = vector[0][m] * perRoot;
+            force[m] = share[m] * startW;
+            slope[m] = share[m] * heatWPerS;
+        }
+        for (int i = 1; i < modes; i++) {
+            drive(coupled[i - 1], vector[i]);
+        }
+    }
+
+    private void drive(LiveCircuit one, double[] components) {
+        double watts = one.linearisedHeatW() - one.coilWPerK * (one.startC - slurryC);
+        double wattsPerS = one.linearisedHeatWPerS();
+        for (int m = 0; m < modes; m++) {
+            one.share[m] = components[m] * one.perRoot;
+            force[m] += one.share[m] * watts;
+            slope[m] += one.share[m] * wattsPerS;
         }
     }
 
@@ -126,106 +122,75 @@ final class StarSegment {
             }
             JacobiRotations.diagonalise(matrix, vector, modes);
         }
-        for (int m = 0; m < modes; m++) {
-            ratePerS[m] = matrix[m][m];
-        }
     }
 
     /** Looks at a time after the beginning. */
     void look(double s, State seen) {
-        clear(sum);
+        double hubK = 0;
+        slurryKs = 0;
+        for (int i = 1; i < modes; i++) {
+            coupled[i - 1].riseK = 0;
+            coupled[i - 1].integralKs = 0;
+        }
         for (int m = 0; m < modes; m++) {
             phi.at(ratePerS[m] * s);
-            add(sum, m, s * (phi.phi1 * force[m] + s * phi.phi2 * slope[m]));
+            double rise = s * (phi.phi1 * force[m] + s * phi.phi2 * slope[m]);
+            double integral = s * s * (phi.phi2 * force[m] + s * phi.phi3 * slope[m]);
+            hubK += share[m] * rise;
+            slurryKs += share[m] * integral;
+            for (int i = 1; i < modes; i++) {
+                coupled[i - 1].riseK += coupled[i - 1].share[m] * rise;
+                coupled[i - 1].integralKs += coupled[i - 1].share[m] * integral;
+            }
         }
-        write(seen);
+        seen.setNodeC(Network.SLURRY, slurryC + hubK);
         for (LiveCircuit one : circuits) {
             if (one.isAlone()) {
-                seen.setNodeC(one.node, one.aloneC(s, phi));
+                one.lookAlone(s, phi);
             }
+            seen.setNodeC(one.node, one.startC + one.riseK);
         }
     }
 
-    /** Looks at a time after the beginning and integrates deviations up to it. */
-    void finish(double s, State seen) {
-        clear(sum);
-        clear(integral);
-        for (int m = 0; m < modes; m++) {
-            phi.at(ratePerS[m] * s);
-            add(sum, m, s * (phi.phi1 * force[m] + s * phi.phi2 * slope[m]));
-            add(integral, m, s * s * (phi.phi2 * force[m] + s * phi.phi3 * slope[m]));
-        }
-        write(seen);
-        for (int i = 0; i < modes; i++) {
-            integralKs[coupled[i]] = integral[i];
-        }
-        for (int i = 0; i < circuits.length; i++) {
-            if (circuits[i].isAlone()) {
-                integralKs[i + 1] = circuits[i].finishAlone(s, phi);
-                seen.setNodeC(circuits[i].node, circuits[i].endC);
+    /** Completes the integrals of deviations up to the time last looked at. */
+    void integrate(double s) {
+        for (LiveCircuit one : circuits) {
+            if (one.isAlone()) {
+                one.integrateAlone(s);
             }
-        }
-    }
-
-    private void clear(double[] sums) {
-        for (int i = 0; i < modes; i++) {
-            sums[i] = 0;
-        }
-    }
-
-    private void add(double[] into, int mode, double amount) {
-        double[] of = shape[mode];
-        for (int i = 0; i < modes; i++) {
-            into[i] += of[i] * amount;
-        }
-    }
-
-    private void write(State seen) {
-        seen.setNodeC(Network.SLURRY, slurryC + sum[0]);
-        for (int i = 1; i < modes; i++) {
-            LiveCircuit one = circuits[coupled[i] - 1];
-            seen.setNodeC(one.node, one.startC + sum[i]);
         }
     }
 
     /** How fast everything moves at the beginning, K/s. */
     void speeds(State perS) {
-        perS.setNodeC(Network.SLURRY, drive[0] * root[0] * root[0]);
-        for (int i = 1; i < modes; i++) {
-            perS.setNodeC(circuits[coupled[i] - 1].node, drive[i] * root[i] * root[i]);
-        }
+        perS.setNodeC(Network.SLURRY, startW * perRoot * perRoot);
         for (LiveCircuit one : circuits) {
-            if (one.isAlone()) {
-                perS.setNodeC(one.node, one.aloneKPerS(0, one.startC));
-            }
+            double watts = one.linearisedHeatW() - one.coilWPerK * (one.startC - slurryC);
+            perS.setNodeC(one.node, one.isAlone() ? one.aloneKPerS(0, 0) : watts / one.capacityJPerK);
         }
     }
 
     /** How fast everything moves at a time after the beginning, where it has just been looked at, K/s. */
     void speeds(double s, State seen, State perS) {
-        clear(sum);
+        perS.setNodeC(Network.SLURRY, 0);
+        for (LiveCircuit one : circuits) {
+            perS.setNodeC(one.node, one.isAlone() ? one.aloneKPerS(s, seen.nodeC(one.node) - one.startC) : 0);
+        }
         for (int m = 0; m < modes; m++) {
             phi.at(ratePerS[m] * s);
-            add(sum, m, force[m] + s * phi.phi1 * (slope[m] - ratePerS[m] * force[m]));
-        }
-        perS.setNodeC(Network.SLURRY, sum[0]);
-        for (int i = 1; i < modes; i++) {
-            perS.setNodeC(circuits[coupled[i] - 1].node, sum[i]);
-        }
-        for (LiveCircuit one : circuits) {
-            if (one.isAlone()) {
-                perS.setNodeC(one.node, one.aloneKPerS(s, seen.nodeC(one.node)));
+            double speed = force[m] + s * phi.phi1 * (slope[m] - ratePerS[m] * force[m]);
+            perS.setNodeC(Network.SLURRY, perS.nodeC(Network.SLURRY) + share[m] * speed);
+            for (int i = 1; i < modes; i++) {
+                int node = coupled[i - 1].node;
+                perS.setNodeC(node, perS.nodeC(node) + coupled[i - 1].share[m] * speed);
             }
         }
     }
 
     /** Fastest decay of a circuit that takes part now, 1/s. */
     double ratePerS(LiveCircuit one) {
-        if (one.isAlone()) {
-            return one.aloneRatePerS();
-        }
-        double fastest = 0;
-        for (int m = 0; m < modes; m++) {
+        double fastest = one.isAlone() ? one.aloneRatePerS() : 0;
+        for (int m = 0; m < modes && !one.isAlone(); m++) {
             fastest = Math.max(fastest, ratePerS[m]);
         }
         return fastest;

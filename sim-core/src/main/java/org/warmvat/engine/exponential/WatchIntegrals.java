@@ -13,6 +13,8 @@ final class WatchIntegrals {
     private static final double PLACED_S = 0.05;
 
     private final Watch[] watches;
+    /** Numbers of the watches that look as the switches stand. */
+    private final int[] looking;
     private final Network network;
     private final HourRecord record;
     private final StarSegment segment;
@@ -20,6 +22,7 @@ final class WatchIntegrals {
     private final LinearSubsystem around;
     private final int[] known;
     private final State seen;
+    private int lookers;
     private double fromS;
     private double middleS;
     private double stepS;
@@ -31,8 +34,20 @@ final class WatchIntegrals {
         this.stocks = stocks;
         this.around = around;
         watches = network.watches().toArray(Watch[]::new);
+        looking = new int[watches.length];
         known = network.nodes(Node.Kind.KNOWN);
         seen = network.initialState();
+    }
+
+    /** Takes over the positions of the switches. */
+    void position(State state) {
+        lookers = 0;
+        for (int i = 0; i < watches.length; i++) {
+            if (watches[i].isLooking(state)) {
+                looking[lookers] = i;
+                lookers++;
+            }
+        }
     }
 
     /** Counts a segment of some length from its beginning to its end; the lines of known nodes belong to a step about a middle. */
@@ -41,22 +56,23 @@ final class WatchIntegrals {
         middleS = stepMiddleS;
         stepS = stepLengthS;
         record.seeSlurry(end.nodeC(Network.SLURRY));
-        boolean begun = false;
-        for (int i = 0; i < watches.length; i++) {
-            double before = watches[i].at(beginning);
-            double after = watches[i].at(end);
-            record.seeWatch(i, Math.max(before, after));
+        for (int k = 0; k < lookers; k++) {
+            Watch watch = watches[looking[k]];
+            double before = watch.margin(beginning);
+            double after = watch.margin(end);
+            record.seeWatch(looking[k], before > after ? before : after);
             if (before > 0 || after > 0) {
-                if (!begun) {
-                    seen.set(beginning);
-                    begun = true;
-                }
-                double low = before > 0 ? 0 : crossing(watches[i], lengthS, before, after);
-                double high = after > 0 ? lengthS : crossing(watches[i], lengthS, before, after);
-                record.addWatch(i, high - low);
-                addDepth(i, low, high);
+                seen.set(beginning);
+                holds(looking[k], lengthS, before, after);
             }
         }
+    }
+
+    private void holds(int index, double lengthS, double before, double after) {
+        double low = before > 0 ? 0 : crossing(watches[index], lengthS, before, after);
+        double high = after > 0 ? lengthS : crossing(watches[index], lengthS, before, after);
+        record.addWatch(index, high - low);
+        addDepth(index, low, high);
     }
 
     private double margin(Watch watch, double s) {
@@ -66,7 +82,7 @@ final class WatchIntegrals {
         for (int node : known) {
             seen.setNodeC(node, around.lineC(node, share));
         }
-        return watch.at(seen);
+        return watch.margin(seen);
     }
 
     /** Where a margin changes sign, by false position safeguarded by bisection. */
