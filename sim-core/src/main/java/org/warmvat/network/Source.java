@@ -47,6 +47,11 @@ public final class Source {
         return meter;
     }
 
+    /** When it is on. */
+    public Gate gate() {
+        return gate;
+    }
+
     /** Whether it is on. */
     public boolean isOn(State state) {
         return always || gate.isOpen(state);

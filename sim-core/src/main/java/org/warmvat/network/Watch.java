@@ -43,9 +43,9 @@ public final class Watch {
         return name;
     }
 
-    /** Whether it is looked at, by the positions of switches and by the interval entered. */
-    public boolean isLooking(State state) {
-        return always || gate.isOpen(state);
+    /** When it is looked at. */
+    public Gate gate() {
+        return gate;
     }
 
     /** By how much the condition holds while it is looked at. */
@@ -55,6 +55,6 @@ public final class Watch {
 
     /** By how much the condition holds, minus infinity while nobody looks. */
     public double at(State state) {
-        return isLooking(state) ? margin(state) : Double.NEGATIVE_INFINITY;
+        return always || gate.isOpen(state) ? margin(state) : Double.NEGATIVE_INFINITY;
     }
 }

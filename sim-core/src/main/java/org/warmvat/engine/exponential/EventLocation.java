@@ -1,5 +1,8 @@
 package org.warmvat.engine.exponential;
 
+import java.util.Arrays;
+import java.util.function.Function;
+import org.warmvat.network.Gate;
 import org.warmvat.network.Margin;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
@@ -36,7 +39,11 @@ final class EventLocation {
 
     private final StarSegment segment;
     private final FedStocks stocks;
+    private final OpenGates gates;
     private final Switch[] switches;
+    private final int[] mayStart;
+    private final int[] mayStop;
+    private final int[] mustBeOff;
     /** Switches that margins can move as all stand, and those margins. */
     private final Switch[] movable;
 
@@ -53,10 +60,14 @@ final class EventLocation {
     private boolean endSpeedKnown;
     private double firstS;
 
-    EventLocation(Network network, StarSegment segment, FedStocks stocks) {
+    EventLocation(Network network, OpenGates gates, StarSegment segment, FedStocks stocks) {
+        this.gates = gates;
         this.segment = segment;
         this.stocks = stocks;
         switches = network.switches().toArray(Switch[]::new);
+        mayStart = numbers(one -> one.mayMove(false));
+        mayStop = numbers(one -> one.mayMove(true));
+        mustBeOff = numbers(Switch::mustBeOff);
         movable = new Switch[switches.length];
         margins = new Margin[switches.length][];
         seen = network.initialState();
@@ -65,19 +76,36 @@ final class EventLocation {
         turning = network.initialState();
     }
 
+    private int[] numbers(Function<Switch, Gate> gate) {
+        return Arrays.stream(switches).map(gate).mapToInt(gates::number).toArray();
+    }
+
     /** Takes over the positions of the switches; whether any wants to leave its own, margins a hair below 0 counting as reached. */
     boolean position(State state, double hairK) {
         boolean wants = false;
         movables = 0;
-        for (Switch one : switches) {
-            if (one.canMove(state)) {
-                movable[movables] = one;
-                margins[movables] = one.margins(state.isOn(one.number()));
+        for (int i = 0; i < switches.length; i++) {
+            boolean on = state.isOn(i);
+            boolean off = gates.isOpen(mustBeOff[i]);
+            wants |= on && off;
+            if (gates.isOpen(on ? mayStop[i] : mayStart[i]) && !off) {
+                movable[movables] = switches[i];
+                margins[movables] = switches[i].margins(on);
+                wants |= isReached(margins[movables], on, state, -hairK);
                 movables++;
             }
-            wants |= one.margin(state) >= -hairK;
         }
         return wants;
+    }
+
+    /** Whether any of the margins to stop is reached, or all to start. */
+    private static boolean isReached(Margin[] margins, boolean any, State state, double from) {
+        for (Margin margin : margins) {
+            if (margin.at(state) >= from == any) {
+                return any;
+            }
+        }
+        return !any;
     }
 
     /**

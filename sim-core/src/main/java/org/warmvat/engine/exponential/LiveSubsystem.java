@@ -31,6 +31,7 @@ final class LiveSubsystem {
     private final Network network;
     private final HourRecord record;
     private final LinearSubsystem around;
+    private final OpenGates gates = new OpenGates();
     private final LiveCircuit[] circuits;
     private final StarSegment segment;
     private final EventLocation events;
@@ -38,6 +39,7 @@ final class LiveSubsystem {
     private final WatchIntegrals watches;
     private final FedStocks fed;
     private final Source[] sources;
+    private final int[] flows;
     /** Sources that are metered and on: meter, rate and slope by the slurry, side by side. */
     private final int[] onMeter;
 
@@ -70,16 +72,17 @@ final class LiveSubsystem {
         this.record = record;
         this.around = around;
         circuits = network.circuits().stream()
-                .map(one -> new LiveCircuit(network, one))
+                .map(one -> new LiveCircuit(network, gates, one))
                 .toArray(LiveCircuit[]::new);
         segment = new StarSegment(circuits);
         fed = new FedStocks(network, circuits);
-        events = new EventLocation(network, segment, fed);
+        events = new EventLocation(network, gates, segment, fed);
         switchboard = new Switchboard(network);
-        watches = new WatchIntegrals(network, record, segment, fed, around);
+        watches = new WatchIntegrals(network, record, gates, segment, fed, around);
         sources = network.sources().stream()
                 .filter(one -> one.node() < 0 || network.nodes().get(one.node()).kind() != Node.Kind.ROOM)
                 .toArray(Source[]::new);
+        flows = Arrays.stream(sources).mapToInt(one -> gates.number(one.gate())).toArray();
         onMeter = new int[sources.length];
         onRate = new double[sources.length];
         onSlopePerK = new double[sources.length];
@@ -186,21 +189,22 @@ final class LiveSubsystem {
 
     /** Lets every switch move that wants to, and asks what stands by their positions. */
     private void settle(double timeS, State state, double hairK) {
+        gates.ask(state);
         if (events.position(state, hairK)) {
             switchboard.settle(timeS, state, record, hairK);
+            gates.ask(state);
             events.position(state, hairK);
         }
         for (LiveCircuit one : circuits) {
             one.position(state);
         }
-        watches.position(state);
         end.setSwitches(state);
         sourcesW = 0;
         slopeWPerK = 0;
         onSources = 0;
-        for (Source source : sources) {
-            if (source.isOn(state)) {
-                position(source);
+        for (int i = 0; i < sources.length; i++) {
+            if (gates.isOpen(flows[i])) {
+                position(sources[i]);
             }
         }
     }

@@ -1,5 +1,6 @@
 package org.warmvat.engine.exponential;
 
+import java.util.Arrays;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.network.Network;
 import org.warmvat.network.Node;
@@ -13,8 +14,8 @@ final class WatchIntegrals {
     private static final double PLACED_S = 0.05;
 
     private final Watch[] watches;
-    /** Numbers of the watches that look as the switches stand. */
-    private final int[] looking;
+    private final OpenGates gates;
+    private final int[] looks;
     private final Network network;
     private final HourRecord record;
     private final StarSegment segment;
@@ -22,32 +23,23 @@ final class WatchIntegrals {
     private final LinearSubsystem around;
     private final int[] known;
     private final State seen;
-    private int lookers;
     private double fromS;
     private double middleS;
     private double stepS;
 
-    WatchIntegrals(Network network, HourRecord record, StarSegment segment, FedStocks stocks, LinearSubsystem around) {
+    WatchIntegrals(Network network, HourRecord record, OpenGates gates, StarSegment segment, FedStocks stocks, LinearSubsystem around) {
         this.network = network;
+        this.gates = gates;
         this.record = record;
         this.segment = segment;
         this.stocks = stocks;
         this.around = around;
         watches = network.watches().toArray(Watch[]::new);
-        looking = new int[watches.length];
+        looks = Arrays.stream(watches)
+                .mapToInt(watch -> gates.number(watch.gate()))
+                .toArray();
         known = network.nodes(Node.Kind.KNOWN);
         seen = network.initialState();
-    }
-
-    /** Takes over the positions of the switches. */
-    void position(State state) {
-        lookers = 0;
-        for (int i = 0; i < watches.length; i++) {
-            if (watches[i].isLooking(state)) {
-                looking[lookers] = i;
-                lookers++;
-            }
-        }
     }
 
     /** Counts a segment of some length from its beginning to its end; the lines of known nodes belong to a step about a middle. */
@@ -56,15 +48,20 @@ final class WatchIntegrals {
         middleS = stepMiddleS;
         stepS = stepLengthS;
         record.seeSlurry(end.nodeC(Network.SLURRY));
-        for (int k = 0; k < lookers; k++) {
-            Watch watch = watches[looking[k]];
-            double before = watch.margin(beginning);
-            double after = watch.margin(end);
-            record.seeWatch(looking[k], before > after ? before : after);
-            if (before > 0 || after > 0) {
-                seen.set(beginning);
-                holds(looking[k], lengthS, before, after);
+        for (int i = 0; i < watches.length; i++) {
+            if (gates.isOpen(looks[i])) {
+                over(i, beginning, end, lengthS);
             }
+        }
+    }
+
+    private void over(int index, State beginning, State end, double lengthS) {
+        double before = watches[index].margin(beginning);
+        double after = watches[index].margin(end);
+        record.seeWatch(index, before > after ? before : after);
+        if (before > 0 || after > 0) {
+            seen.set(beginning);
+            holds(index, lengthS, before, after);
         }
     }
 
