@@ -48,6 +48,16 @@ public final class Watch {
         return gate;
     }
 
+    /** The node that it always looks at, against a threshold that stays, or {@link Network#NOWHERE}. */
+    public int alwaysAt() {
+        return always && linear != null ? linear.onlyNode() : Network.NOWHERE;
+    }
+
+    /** Its margin where that is linear in the temperatures, else null. */
+    public Margin linear() {
+        return linear;
+    }
+
     /** By how much the condition holds while it is looked at. */
     public double margin(State state) {
         return linear != null ? linear.at(state) : margin.applyAsDouble(state);

@@ -26,6 +26,11 @@ final class FedStocks {
         before = new double[stocks.length == 0 ? 0 : network.meters().size()];
     }
 
+    /** Whether there are any. */
+    boolean isSome() {
+        return stocks.length > 0;
+    }
+
     /**
      * Takes the beginning of a segment.
      *

@@ -1,6 +1,7 @@
 package org.warmvat.engine.exponential;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
@@ -40,11 +41,7 @@ final class LiveSubsystem {
     private final FedStocks fed;
     private final Source[] sources;
     private final int[] flows;
-    /** Sources that are metered and on: meter, rate and slope by the slurry, side by side. */
-    private final int[] onMeter;
-
-    private final double[] onRate;
-    private final double[] onSlopePerK;
+    private final int[] slurrySources;
     private final Stock[] stocks;
     /** Whether no circuit gives heat to a room. */
     private final boolean lossless;
@@ -54,7 +51,10 @@ final class LiveSubsystem {
     private final double[] content;
     private final double[] meanContent;
     private final State end;
-    private int onSources;
+    /** How long gates and switches have stood as they are, and the integral over that of how far the slurry stands from where it began. */
+    private double standS;
+
+    private double standKs;
     private double sourcesW;
     private double slopeWPerK;
     /** Integral over an interval of how far the slurry stands from where it began, K s. */
@@ -83,9 +83,9 @@ final class LiveSubsystem {
                 .filter(one -> one.node() < 0 || network.nodes().get(one.node()).kind() != Node.Kind.ROOM)
                 .toArray(Source[]::new);
         flows = Arrays.stream(sources).mapToInt(one -> gates.number(one.gate())).toArray();
-        onMeter = new int[sources.length];
-        onRate = new double[sources.length];
-        onSlopePerK = new double[sources.length];
+        slurrySources = IntStream.range(0, sources.length)
+                .filter(i -> sources[i].node() == Network.SLURRY)
+                .toArray();
         stocks = network.stocks().toArray(Stock[]::new);
         lossless = network.exchanges().stream()
                 .noneMatch(one -> network.nodes().get(one.node()).kind() == Node.Kind.CIRCUIT
@@ -119,9 +119,15 @@ final class LiveSubsystem {
         quickWPerK = length.quickWPerK;
         segment.slurryJPerK = slurryJPerK + quickJPerK;
         slurryKs = 0;
+        watches.begin(middleS, stepS);
         if (!lossless) {
             Arrays.fill(toRoomJ, 0);
         }
+    }
+
+    /** Ends the step. */
+    void end() {
+        watches.end();
     }
 
     /** Goes on over an interval in which nothing scheduled jumps. */
@@ -149,6 +155,7 @@ final class LiveSubsystem {
                 settle(now, state, EventLocation.HAIR_K);
             }
         }
+        countSources();
         slurryKs += startC * lengthS + deviationKs;
         double shareOfMiddle = (interval.middleS() - middleS) / stepS;
         for (LiveCircuit one : circuits) {
@@ -201,26 +208,26 @@ final class LiveSubsystem {
         end.setSwitches(state);
         sourcesW = 0;
         slopeWPerK = 0;
-        onSources = 0;
-        for (int i = 0; i < sources.length; i++) {
+        for (int i : slurrySources) {
             if (gates.isOpen(flows[i])) {
-                position(sources[i]);
+                sourcesW += sources[i].rate();
+                slopeWPerK += sources[i].slopePerK();
             }
         }
     }
 
-    private void position(Source source) {
-        boolean followsSlurry = source.node() <= Network.SLURRY;
-        if (source.node() == Network.SLURRY) {
-            sourcesW += source.rate();
-            slopeWPerK += source.slopePerK();
+    /** Counts what sources gave since gates and switches last moved. */
+    private void countSources() {
+        double[] meters = record.meters();
+        for (int i = 0; i < sources.length; i++) {
+            Source source = sources[i];
+            if (gates.isOpen(flows[i]) && source.meter() >= 0) {
+                double ofSlope = source.node() <= Network.SLURRY ? source.slopePerK() * standKs : 0;
+                meters[source.meter()] += source.rate() * standS + ofSlope;
+            }
         }
-        if (source.meter() >= 0) {
-            onMeter[onSources] = source.meter();
-            onRate[onSources] = source.rate();
-            onSlopePerK[onSources] = followsSlurry ? source.slopePerK() : 0;
-            onSources++;
-        }
+        standS = 0;
+        standKs = 0;
     }
 
     /** Puts known nodes and rooms on their lines. */
@@ -248,9 +255,9 @@ final class LiveSubsystem {
         }
         fed.begin(state, slurryC - askedC, record.meters());
         double s = closedForm(state, leftS);
-        count(s, slurryC - askedC);
+        count(s, leftS, slurryC - askedC);
         lay(now + s, end);
-        watches.over(state, end, now, s, middleS, stepS);
+        watches.over(state, end, now, s);
         state.setNodeC(Network.SLURRY, end.nodeC(Network.SLURRY));
         for (LiveCircuit one : circuits) {
             state.setNodeC(one.node, end.nodeC(one.node));
@@ -273,12 +280,13 @@ final class LiveSubsystem {
         return s;
     }
 
-    private void count(double s, double aboutK) {
+    private void count(double s, double leftS, double aboutK) {
         double[] meters = record.meters();
-        double aboutKs = s * aboutK + segment.slurryKs;
-        deviationKs += aboutKs;
-        for (int i = 0; i < onSources; i++) {
-            meters[onMeter[i]] += onRate[i] * s + onSlopePerK[i] * aboutKs;
+        standS += s;
+        standKs += s * aboutK + segment.slurryKs;
+        deviationKs += s * aboutK + segment.slurryKs;
+        if (fed.isSome() || s < leftS) {
+            countSources();
         }
         for (LiveCircuit one : circuits) {
             one.count(s, segment.slurryC, segment.slurryKs, meters);

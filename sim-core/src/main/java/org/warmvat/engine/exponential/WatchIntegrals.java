@@ -1,6 +1,13 @@
 package org.warmvat.engine.exponential;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.util.Arrays;
+import java.util.TreeMap;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.network.Network;
 import org.warmvat.network.Node;
@@ -14,6 +21,10 @@ final class WatchIntegrals {
     private static final double PLACED_S = 0.05;
 
     private final Watch[] watches;
+    private final NodeWatches[] ofNodes;
+    /** All others, and when they look. */
+    private final int[] others;
+
     private final OpenGates gates;
     private final int[] looks;
     private final Network network;
@@ -35,23 +46,55 @@ final class WatchIntegrals {
         this.stocks = stocks;
         this.around = around;
         watches = network.watches().toArray(Watch[]::new);
-        looks = Arrays.stream(watches)
-                .mapToInt(watch -> gates.number(watch.gate()))
-                .toArray();
         known = network.nodes(Node.Kind.KNOWN);
         seen = network.initialState();
+        ofNodes = numbers(node -> node >= 0)
+                .collect(groupingBy(i -> watches[i].alwaysAt(), TreeMap::new, toList()))
+                .entrySet()
+                .stream()
+                .map(one -> new NodeWatches(one.getKey(), one.getValue(), watches))
+                .toArray(NodeWatches[]::new);
+        others = numbers(node -> node < 0).mapToInt(i -> i).toArray();
+        looks = Arrays.stream(others).map(i -> gates.number(watches[i].gate())).toArray();
     }
 
-    /** Counts a segment of some length from its beginning to its end; the lines of known nodes belong to a step about a middle. */
-    void over(State beginning, State end, double beginS, double lengthS, double stepMiddleS, double stepLengthS) {
-        fromS = beginS;
+    private Stream<Integer> numbers(IntPredicate alwaysAt) {
+        return IntStream.range(0, watches.length)
+                .filter(i -> alwaysAt.test(watches[i].alwaysAt()))
+                .boxed();
+    }
+
+    /** Begins a step about a middle, to which the lines of known nodes belong. */
+    void begin(double stepMiddleS, double stepLengthS) {
         middleS = stepMiddleS;
         stepS = stepLengthS;
+        for (NodeWatches one : ofNodes) {
+            one.begin();
+        }
+    }
+
+    /** Counts a segment of some length from its beginning to its end. */
+    void over(State beginning, State end, double beginS, double lengthS) {
+        fromS = beginS;
         record.seeSlurry(end.nodeC(Network.SLURRY));
-        for (int i = 0; i < watches.length; i++) {
-            if (gates.isOpen(looks[i])) {
-                over(i, beginning, end, lengthS);
+        for (NodeWatches one : ofNodes) {
+            if (one.passes(beginning, end)) {
+                for (int number : one.numbers()) {
+                    over(number, beginning, end, lengthS);
+                }
             }
+        }
+        for (int i = 0; i < others.length; i++) {
+            if (gates.isOpen(looks[i])) {
+                over(others[i], beginning, end, lengthS);
+            }
+        }
+    }
+
+    /** Ends the step. */
+    void end() {
+        for (NodeWatches one : ofNodes) {
+            one.tell(record);
         }
     }
 
