@@ -8,6 +8,7 @@ import org.warmvat.network.State;
 /**
  * The linear equations of the rooms' means and rises over a step, and from them what the slurry gives. Each holder of heat, the slurry and
  * the rooms, has lasting conductances of its own and is driven by lines of the others, of known temperatures and of what chains return.
+ * The rooms are eliminated one after the other, mean and rise together (block Gaussian elimination).
  */
 final class RoomEquations {
 
@@ -21,44 +22,80 @@ final class RoomEquations {
 
     private final double[] meanC;
     private final double[] riseK;
-    private final int[] rooms;
-    private final double[] capacityJPerK;
-    /** Holder of each node: 0 the slurry, then the rooms, -1 none; and where its mean stands in a row, its rise behind it. */
-    private final int[] holder;
+    /** Nodes of the holders, the slurry first; and the holder of each node, -1 none. */
+    private final int[] nodes;
 
-    private final int[] column;
-    private final int unknowns;
-    private final double[] ownWPerK;
-    private final double[][] drive;
-    private final double[][] driveRise;
-    private final double[][] matrix;
+    private final int[] holder;
+    private final double[] capacityJPerK;
     private final double[] startC;
-    private final double[] value;
+    /** Of each holder: lasting conductance, and what drives it by itself and by the line of another holder. */
+    private final double[] ownWPerK;
+
+    private final double[] meanW;
+    private final double[] riseW;
+    private final Block[][] by;
+    /** How the rooms follow: mean and rise by themselves and by those of a holder that is not eliminated before them. */
+    private final double[] meanAlone;
+
+    private final double[] riseAlone;
+    private final Block[][] follows;
     private final LineResponse response = new LineResponse();
+
+    /** What mean (m) and rise (r) of one thing do to mean and rise of another. */
+    private static final class Block {
+        private double mm;
+        private double mr;
+        private double rm;
+        private double rr;
+
+        private void set(double newMm, double newMr, double newRm, double newRr) {
+            mm = newMm;
+            mr = newMr;
+            rm = newRm;
+            rr = newRr;
+        }
+
+        private void add(double moreMm, double moreMr, double moreRm, double moreRr) {
+            set(mm + moreMm, mr + moreMr, rm + moreRm, rr + moreRr);
+        }
+
+        private void addProduct(Block a, Block b) {
+            add(
+                    a.mm * b.mm + a.mr * b.rm,
+                    a.mm * b.mr + a.mr * b.rr,
+                    a.rm * b.mm + a.rr * b.rm,
+                    a.rm * b.mr + a.rr * b.rr);
+        }
+    }
 
     RoomEquations(Network network, double[] meanC, double[] riseK) {
         this.meanC = meanC;
         this.riseK = riseK;
-        rooms = network.nodes(Node.Kind.ROOM);
-        capacityJPerK = network.capacitiesJPerK();
-        unknowns = 2 * rooms.length;
+        nodes = network.nodes(Node.Kind.SLURRY, Node.Kind.ROOM);
         holder = new int[network.nodes().size()];
-        column = new int[holder.length];
         Arrays.fill(holder, -1);
-        Arrays.fill(column, -1);
-        holder[Network.SLURRY] = 0;
-        column[Network.SLURRY] = unknowns + 1;
-        for (int j = 0; j < rooms.length; j++) {
-            holder[rooms[j]] = j + 1;
-            column[rooms[j]] = 2 * j;
+        int holders = nodes.length;
+        capacityJPerK = new double[holders];
+        for (int i = 0; i < holders; i++) {
+            holder[nodes[i]] = i;
+            capacityJPerK[i] = network.nodes().get(nodes[i]).capacityJPerK();
         }
-        int width = unknowns + 3;
-        ownWPerK = new double[rooms.length + 1];
-        drive = new double[rooms.length + 1][width];
-        driveRise = new double[rooms.length + 1][width];
-        matrix = new double[unknowns][width];
-        startC = new double[rooms.length];
-        value = new double[width];
+        startC = new double[holders];
+        ownWPerK = new double[holders];
+        meanW = new double[holders];
+        riseW = new double[holders];
+        by = blocks(holders);
+        meanAlone = new double[holders];
+        riseAlone = new double[holders];
+        follows = blocks(holders);
+    }
+
+    private static Block[][] blocks(int count) {
+        Block[][] blocks = new Block[count][count];
+        for (Block[] row : blocks) {
+            Arrays.setAll(row, i -> new Block());
+        }
+        return blocks;
     }
 
     boolean isRoom(int node) {
@@ -67,28 +104,21 @@ final class RoomEquations {
 
     /** Takes the rooms' temperatures at the beginning of a step; null for 0 °C. */
     void begin(State state) {
-        for (int j = 0; j < rooms.length; j++) {
-            startC[j] = state == null ? 0 : state.nodeC(rooms[j]);
-            meanC[rooms[j]] = startC[j];
-            riseK[rooms[j]] = 0;
+        for (int j = 1; j < nodes.length; j++) {
+            startC[j] = state == null ? 0 : state.nodeC(nodes[j]);
+            meanC[nodes[j]] = startC[j];
+            riseK[nodes[j]] = 0;
         }
     }
 
     void clear() {
-        Arrays.fill(ownWPerK, 0);
-        for (int i = 0; i < drive.length; i++) {
-            Arrays.fill(drive[i], 0);
-            Arrays.fill(driveRise[i], 0);
-        }
-    }
-
-    private void add(double[] row, int node, double ofMean, double ofRise) {
-        int at = column[node];
-        if (at >= 0) {
-            row[at] += ofMean;
-            row[at + 1] += ofRise;
-        } else {
-            row[unknowns] += ofMean * meanC[node] + ofRise * riseK[node];
+        for (int i = 0; i < nodes.length; i++) {
+            ownWPerK[i] = 0;
+            meanW[i] = 0;
+            riseW[i] = 0;
+            for (Block block : by[i]) {
+                block.set(0, 0, 0, 0);
+            }
         }
     }
 
@@ -99,8 +129,8 @@ final class RoomEquations {
 
     /** Heat into a node, mean and rise, W. */
     void drive(int node, double watts, double rise) {
-        drive[holder[node]][unknowns] += watts;
-        driveRise[holder[node]][unknowns] += rise;
+        meanW[holder[node]] += watts;
+        riseW[holder[node]] += rise;
     }
 
     /** A conductance between two nodes. */
@@ -111,140 +141,105 @@ final class RoomEquations {
 
     private void half(int node, int other, double wPerK) {
         int i = holder[node];
+        int k = holder[other];
         if (i >= 0) {
             ownWPerK[i] += wPerK;
-            int at = column[other];
-            if (at >= 0) {
-                drive[i][at] += wPerK;
-                driveRise[i][at + 1] += wPerK;
+            if (k >= 0) {
+                by[i][k].add(wPerK, 0, 0, wPerK);
             } else {
-                drive[i][unknowns] += wPerK * meanC[other];
-                driveRise[i][unknowns] += wPerK * riseK[other];
+                meanW[i] += wPerK * meanC[other];
+                riseW[i] += wPerK * riseK[other];
             }
         }
     }
 
     /** A chain whose outside is known. */
     void outwards(ChainLine line, int inside) {
+        hold(inside, line.linkWPerK);
+        drive(inside, line.j0, line.j1);
         int i = holder[inside];
-        double linkWPerK = line.linkWPerK;
-        ownWPerK[i] += linkWPerK;
-        add(drive[i], inside, linkWPerK - line.y00, -line.y01);
-        drive[i][unknowns] += line.j0;
-        add(driveRise[i], inside, -line.y10, linkWPerK - line.y11);
-        driveRise[i][unknowns] += line.j1;
+        by[i][i].add(line.linkWPerK - line.y00, -line.y01, -line.y10, line.linkWPerK - line.y11);
     }
 
     /** A chain whose outside is a room. */
-    void between(ChainLine line, StepResponse by, int inside, int outside) {
+    void between(ChainLine line, StepResponse response, int inside, int outside) {
+        hold(inside, line.linkWPerK);
+        hold(outside, line.modes.outerWPerK);
+        drive(inside, line.meanIn, line.riseIn);
+        drive(outside, line.meanOut, line.riseOut);
         int i = holder[inside];
-        ownWPerK[i] += line.linkWPerK;
-        add(drive[i], inside, by.iimm, by.iimr);
-        add(drive[i], outside, by.iomm, by.iomr);
-        drive[i][unknowns] += line.meanIn;
-        add(driveRise[i], inside, by.iirm, by.iirr);
-        add(driveRise[i], outside, by.iorm, by.iorr);
-        driveRise[i][unknowns] += line.riseIn;
         int o = holder[outside];
-        ownWPerK[o] += line.modes.outerWPerK;
-        add(drive[o], inside, by.iomm, by.iomr);
-        add(drive[o], outside, by.oomm, by.oomr);
-        drive[o][unknowns] += line.meanOut;
-        add(driveRise[o], inside, by.iorm, by.iorr);
-        add(driveRise[o], outside, by.oorm, by.oorr);
-        driveRise[o][unknowns] += line.riseOut;
+        by[i][i].add(response.iimm, response.iimr, response.iirm, response.iirr);
+        by[i][o].add(response.iomm, response.iomr, response.iorm, response.iorr);
+        by[o][i].add(response.iomm, response.iomr, response.iorm, response.iorr);
+        by[o][o].add(response.oomm, response.oomr, response.oorm, response.oorr);
     }
 
     /** Constant heat into the rooms, W. */
     void heat(double[] wattsOfNode) {
-        for (int room : rooms) {
-            drive[holder[room]][unknowns] += wattsOfNode[room];
+        for (int j = 1; j < nodes.length; j++) {
+            meanW[j] += wattsOfNode[nodes[j]];
         }
     }
 
     /** Solves for the rooms and puts them into what the slurry gives. */
     void solve(double stepS) {
-        for (int j = 0; j < rooms.length; j++) {
-            rows(j, stepS);
+        for (int j = 1; j < nodes.length; j++) {
+            follow(j, stepS);
+            for (int i = 0; i < nodes.length; i = next(i, j)) {
+                Block of = by[i][j];
+                meanW[i] += of.mm * meanAlone[j] + of.mr * riseAlone[j];
+                riseW[i] += of.rm * meanAlone[j] + of.rr * riseAlone[j];
+                for (int k = 0; k < nodes.length; k = next(k, j)) {
+                    by[i][k].addProduct(of, follows[j][k]);
+                }
+            }
         }
-        eliminate();
-        double[] mean = drive[0];
-        double[] rise = driveRise[0];
-        double byConstant = mean[unknowns];
-        double byMean = mean[unknowns + 1];
-        double byRise = mean[unknowns + 2];
-        double riseByConstant = rise[unknowns];
-        double riseByMean = rise[unknowns + 1];
-        for (int u = 0; u < unknowns; u++) {
-            double[] row = matrix[u];
-            byConstant += mean[u] * row[unknowns];
-            byMean += mean[u] * row[unknowns + 1];
-            byRise += mean[u] * row[unknowns + 2];
-            riseByConstant += rise[u] * row[unknowns];
-            riseByMean += rise[u] * row[unknowns + 1];
-        }
-        a00 = ownWPerK[0] - byMean;
-        a01 = -byRise;
-        j0 = byConstant;
-        a10 = -riseByMean;
-        j1 = riseByConstant;
+        Block own = by[0][0];
+        a00 = ownWPerK[0] - own.mm;
+        a01 = -own.mr;
+        j0 = meanW[0];
+        a10 = -own.rm;
+        j1 = riseW[0];
     }
 
-    /** The two equations of a room: one without mass is the limit of one that decays at once. */
-    private void rows(int j, double stepS) {
-        double own = ownWPerK[j + 1];
-        double capacity = capacityJPerK[rooms[j]];
-        double ofMean = 1 / own;
-        double ofRise = 0;
-        double riseOfMean = 0;
-        double riseOfRise = 1 / own;
+    /** The holder after another of those that are left when a room and all before it are eliminated. */
+    private static int next(int i, int eliminated) {
+        return Math.max(i, eliminated) + 1;
+    }
+
+    /** How a room follows those that are left: one without mass is the limit of one that decays at once. */
+    private void follow(int j, double stepS) {
+        double mm = 1 / ownWPerK[j];
+        double mr = 0;
+        double rm = 0;
+        double rr = mm;
         double left = 0;
         double riseLeft = 0;
-        if (capacity > 0) {
-            response.at(own * stepS / capacity);
-            double per = stepS / capacity;
-            ofMean = per * response.meanByMean;
-            ofRise = per * response.meanByRise;
-            riseOfMean = per * response.riseByMean;
-            riseOfRise = per * response.riseByRise;
+        if (capacityJPerK[j] > 0) {
+            response.at(ownWPerK[j] * stepS / capacityJPerK[j]);
+            double per = stepS / capacityJPerK[j];
+            mm = per * response.meanByMean;
+            mr = per * response.meanByRise;
+            rm = per * response.riseByMean;
+            rr = per * response.riseByRise;
             left = response.meanLeft * startC[j];
             riseLeft = response.riseLeft * startC[j];
         }
-        double[] mean = matrix[2 * j];
-        double[] rise = matrix[2 * j + 1];
-        double[] q = drive[j + 1];
-        double[] r = driveRise[j + 1];
-        for (int i = 0; i < unknowns; i++) {
-            mean[i] = -(ofMean * q[i] + ofRise * r[i]);
-            rise[i] = -(riseOfMean * q[i] + riseOfRise * r[i]);
-        }
-        mean[2 * j] += 1;
-        rise[2 * j + 1] += 1;
-        for (int i = unknowns; i < mean.length; i++) {
-            mean[i] = ofMean * q[i] + ofRise * r[i];
-            rise[i] = riseOfMean * q[i] + riseOfRise * r[i];
-        }
-        mean[unknowns] += left;
-        rise[unknowns] += riseLeft;
-    }
-
-    /** Gauss and Jordan's elimination; the diagonal dominates. */
-    private void eliminate() {
-        int width = unknowns + 3;
-        for (int p = 0; p < unknowns; p++) {
-            double[] pivot = matrix[p];
-            double per = 1 / pivot[p];
-            for (int i = p; i < width; i++) {
-                pivot[i] *= per;
-            }
-            for (int k = 0; k < unknowns; k++) {
-                double factor = matrix[k][p];
-                if (k != p && factor != 0) {
-                    for (int i = p; i < width; i++) {
-                        matrix[k][i] -= factor * pivot[i];
-                    }
-                }
-            }
+        // (1 - R A) x = R (what others drive) + left, R being the room's response and A what it drives in itself
+        Block own = by[j][j];
+        double a = 1 - mm * own.mm - mr * own.rm;
+        double b = -mm * own.mr - mr * own.rr;
+        double c = -rm * own.mm - rr * own.rm;
+        double d = 1 - rm * own.mr - rr * own.rr;
+        double per = 1 / (a * d - b * c);
+        Block solved = follows[j][j];
+        solved.set((d * mm - b * rm) * per, (d * mr - b * rr) * per, (a * rm - c * mm) * per, (a * rr - c * mr) * per);
+        meanAlone[j] = solved.mm * meanW[j] + solved.mr * riseW[j] + (d * left - b * riseLeft) * per;
+        riseAlone[j] = solved.rm * meanW[j] + solved.rr * riseW[j] + (a * riseLeft - c * left) * per;
+        for (int k = 0; k < nodes.length; k = next(k, j)) {
+            follows[j][k].set(0, 0, 0, 0);
+            follows[j][k].addProduct(solved, by[j][k]);
         }
     }
 
@@ -252,35 +247,36 @@ final class RoomEquations {
     void settle(double slurryMeanC, double slurryRiseK) {
         meanC[Network.SLURRY] = slurryMeanC;
         riseK[Network.SLURRY] = slurryRiseK;
-        for (int u = 0; u < unknowns; u++) {
-            double[] row = matrix[u];
-            value[u] = row[unknowns] + row[unknowns + 1] * slurryMeanC + row[unknowns + 2] * slurryRiseK;
-        }
-        value[unknowns] = 1;
-        value[unknowns + 1] = slurryMeanC;
-        value[unknowns + 2] = slurryRiseK;
-        for (int j = 0; j < rooms.length; j++) {
-            meanC[rooms[j]] = value[2 * j];
-            riseK[rooms[j]] = value[2 * j + 1];
+        for (int j = nodes.length - 1; j > 0; j--) {
+            double mean = meanAlone[j];
+            double rise = riseAlone[j];
+            for (int k = 0; k < nodes.length; k = next(k, j)) {
+                Block of = follows[j][k];
+                mean += of.mm * meanC[nodes[k]] + of.mr * riseK[nodes[k]];
+                rise += of.rm * meanC[nodes[k]] + of.rr * riseK[nodes[k]];
+            }
+            meanC[nodes[j]] = mean;
+            riseK[nodes[j]] = rise;
         }
     }
 
     /** Goes on to the rooms' temperatures at the end: those with mass by the heat that they received. */
     void end(double stepS, State state) {
-        for (int j = 0; j < rooms.length; j++) {
-            int room = rooms[j];
-            if (capacityJPerK[room] > 0) {
-                double watts = -ownWPerK[j + 1] * meanC[room];
-                for (int i = 0; i < value.length; i++) {
-                    watts += drive[j + 1][i] * value[i];
-                }
-                startC[j] += stepS * watts / capacityJPerK[room];
-            } else {
-                startC[j] = meanC[room] + 0.5 * riseK[room];
-            }
+        for (int j = 1; j < nodes.length; j++) {
+            startC[j] = capacityJPerK[j] > 0
+                    ? startC[j] + stepS * receivedW(j) / capacityJPerK[j]
+                    : meanC[nodes[j]] + 0.5 * riseK[nodes[j]];
             if (state != null) {
-                state.setNodeC(room, startC[j]);
+                state.setNodeC(nodes[j], startC[j]);
             }
         }
+    }
+
+    private double receivedW(int j) {
+        double watts = meanW[j] - ownWPerK[j] * meanC[nodes[j]];
+        for (int k = 0; k < nodes.length; k = k == 0 ? j : k + 1) {
+            watts += by[j][k].mm * meanC[nodes[k]] + by[j][k].mr * riseK[nodes[k]];
+        }
+        return watts;
     }
 }
