@@ -8,6 +8,11 @@ package org.warmvat.engine.exponential;
 final class ChainLine {
 
     final ChainModes modes;
+    /** Nodes at either end, and meter of the heat received from outside. */
+    final int inside;
+
+    final int outside;
+    final int meter;
     /** Conductance from what is inside to the first node, W/K. */
     final double linkWPerK;
     /** Where its modes begin among all modes. */
@@ -40,6 +45,9 @@ final class ChainLine {
     ChainLine(ChainModes modes, int at) {
         this.modes = modes;
         this.at = at;
+        inside = modes.chain.inside();
+        outside = modes.chain.face().outside();
+        meter = modes.chain.face().meter();
         linkWPerK = modes.chain.linkWPerK(0);
         perOuterKPerW = 1 / modes.outerWPerK;
     }

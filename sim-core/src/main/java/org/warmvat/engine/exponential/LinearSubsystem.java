@@ -271,14 +271,12 @@ final class LinearSubsystem {
         for (int k = 0; k < lines.length; k++) {
             ChainLine line = lines[k];
             StepResponse by = step.ofChain[k];
-            Chain chain = line.modes.chain;
-            int outside = chain.face().outside();
             line.begin(content, by);
-            if (equations.isRoom(outside)) {
-                equations.between(line, by, chain.inside(), outside);
+            if (equations.isRoom(line.outside)) {
+                equations.between(line, by);
             } else {
-                line.meet(by, faceWPerK[k], meanC[outside], riseK[outside]);
-                equations.outwards(line, chain.inside());
+                line.meet(by, faceWPerK[k], meanC[line.outside], riseK[line.outside]);
+                equations.outwards(line);
             }
         }
         equations.heat(roomExtraW);
@@ -303,14 +301,17 @@ final class LinearSubsystem {
         equations.settle(slurryMeanC, slurryRiseK);
         for (int k = 0; k < lines.length; k++) {
             ChainLine line = lines[k];
-            Chain chain = line.modes.chain;
-            int inside = chain.inside();
-            int outside = chain.face().outside();
             StepResponse by = step.ofChain[k];
-            double leavesW = equations.isRoom(outside)
-                    ? line.accept(content, by, meanC[inside], riseK[inside], meanC[outside], riseK[outside])
-                    : line.accept(content, by, meanC[inside], riseK[inside]);
-            count(meters, chain.face().meter(), -h * leavesW);
+            double leavesW = equations.isRoom(line.outside)
+                    ? line.accept(
+                            content,
+                            by,
+                            meanC[line.inside],
+                            riseK[line.inside],
+                            meanC[line.outside],
+                            riseK[line.outside])
+                    : line.accept(content, by, meanC[line.inside], riseK[line.inside]);
+            count(meters, line.meter, -h * leavesW);
         }
         for (int i = 0; i < exchanges.length; i++) {
             double nodeC = meanC[exchanges[i].node()];

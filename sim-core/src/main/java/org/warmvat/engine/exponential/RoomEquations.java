@@ -154,21 +154,21 @@ final class RoomEquations {
     }
 
     /** A chain whose outside is known. */
-    void outwards(ChainLine line, int inside) {
-        hold(inside, line.linkWPerK);
-        drive(inside, line.j0, line.j1);
-        int i = holder[inside];
+    void outwards(ChainLine line) {
+        hold(line.inside, line.linkWPerK);
+        drive(line.inside, line.j0, line.j1);
+        int i = holder[line.inside];
         by[i][i].add(line.linkWPerK - line.y00, -line.y01, -line.y10, line.linkWPerK - line.y11);
     }
 
     /** A chain whose outside is a room. */
-    void between(ChainLine line, StepResponse response, int inside, int outside) {
-        hold(inside, line.linkWPerK);
-        hold(outside, line.modes.outerWPerK);
-        drive(inside, line.meanIn, line.riseIn);
-        drive(outside, line.meanOut, line.riseOut);
-        int i = holder[inside];
-        int o = holder[outside];
+    void between(ChainLine line, StepResponse response) {
+        hold(line.inside, line.linkWPerK);
+        hold(line.outside, line.modes.outerWPerK);
+        drive(line.inside, line.meanIn, line.riseIn);
+        drive(line.outside, line.meanOut, line.riseOut);
+        int i = holder[line.inside];
+        int o = holder[line.outside];
         by[i][i].add(response.iimm, response.iimr, response.iirm, response.iirr);
         by[i][o].add(response.iomm, response.iomr, response.iorm, response.iorr);
         by[o][i].add(response.iomm, response.iomr, response.iorm, response.iorr);
