@@ -227,10 +227,7 @@ final class LiveCircuit {
     void count(double t, double slurryStartC, double slurryKs, double[] meters) {
         wholeKs += t * startC + integralKs;
         if (coilWPerK > 0) {
-            add(
-                    meters,
-                    circuit.coil().meter(),
-                    coilWPerK * (t * (startC - slurryStartC) + integralKs - slurryKs));
+            add(meters, circuit.coil().meter(), coilWPerK * (t * (startC - slurryStartC) + integralKs - slurryKs));
         }
         if (quadraticWPerK2 > 0) {
             double differenceKs = t * (startC - aroundStartC) + integralKs - 0.5 * aroundKPerS * t * t;

@@ -196,6 +196,7 @@ final class LiveSubsystem {
 
     /** Lets every switch move that wants to, and asks what stands by their positions. */
     private void settle(double timeS, State state, double hairK) {
+        lay(timeS, state);
         gates.ask(state);
         if (events.position(state, hairK)) {
             switchboard.settle(timeS, state, record, hairK);
@@ -240,7 +241,6 @@ final class LiveSubsystem {
 
     /** One segment, up to the first switching; returns its length. */
     private double segment(State state, double now, double leftS, double askedC) {
-        lay(now, state);
         double slurryC = state.nodeC(Network.SLURRY);
         segment.slurryC = slurryC;
         segment.lossWPerK = quickWPerK - slopeWPerK;

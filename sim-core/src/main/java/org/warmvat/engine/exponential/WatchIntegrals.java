@@ -38,7 +38,13 @@ final class WatchIntegrals {
     private double middleS;
     private double stepS;
 
-    WatchIntegrals(Network network, HourRecord record, OpenGates gates, StarSegment segment, FedStocks stocks, LinearSubsystem around) {
+    WatchIntegrals(
+            Network network,
+            HourRecord record,
+            OpenGates gates,
+            StarSegment segment,
+            FedStocks stocks,
+            LinearSubsystem around) {
         this.network = network;
         this.gates = gates;
         this.record = record;
@@ -48,12 +54,13 @@ final class WatchIntegrals {
         watches = network.watches().toArray(Watch[]::new);
         known = network.nodes(Node.Kind.KNOWN);
         seen = network.initialState();
-        ofNodes = numbers(node -> node >= 0)
-                .collect(groupingBy(i -> watches[i].alwaysAt(), TreeMap::new, toList()))
-                .entrySet()
-                .stream()
-                .map(one -> new NodeWatches(one.getKey(), one.getValue(), watches))
-                .toArray(NodeWatches[]::new);
+        ofNodes =
+                numbers(node -> node >= 0)
+                        .collect(groupingBy(i -> watches[i].alwaysAt(), TreeMap::new, toList()))
+                        .entrySet()
+                        .stream()
+                        .map(one -> new NodeWatches(one.getKey(), one.getValue(), watches))
+                        .toArray(NodeWatches[]::new);
         others = numbers(node -> node < 0).mapToInt(i -> i).toArray();
         looks = Arrays.stream(others).map(i -> gates.number(watches[i].gate())).toArray();
     }
