@@ -68,15 +68,15 @@ public final class Account implements HourSink {
         hourly = keep == Keep.HOURS
                 ? Optional.of(new Hourly(books, start, firstHour, hours.end() - hours.first()))
                 : Optional.empty();
-        beginDay(firstHour, begin);
+        day = new Totals(books, begin);
+        tellDay(firstHour);
     }
 
-    private void beginDay(int hour, State begin) {
+    private void tellDay(int hour) {
         dayStart = start.plusHours(hour - firstHour);
         LocalDateTime next = dayStart.toLocalDate().plusDays(1).atStartOfDay();
         // a file may start at half past; the hour that starts in a day belongs to it whole
         nextDayHour = hour + (int) ((Duration.between(dayStart, next).toMinutes() + 59) / 60);
-        day = new Totals(books, begin);
     }
 
     @Override
@@ -101,7 +101,12 @@ public final class Account implements HourSink {
         }
         YearMonth ended = YearMonth.from(dayStart);
         State state = day.end();
-        beginDay(nextHour, state);
+        if (keep == Keep.HOURS) {
+            day = new Totals(books, state);
+        } else {
+            day.beginAgain();
+        }
+        tellDay(nextHour);
         if (!YearMonth.from(dayStart).equals(ended)) {
             endMonth(ended, state);
         }

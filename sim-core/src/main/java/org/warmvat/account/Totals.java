@@ -24,9 +24,9 @@ final class Totals implements Sums {
     private final State begin;
     private final State end;
     private double hours;
-    private double leastC = Double.POSITIVE_INFINITY;
-    private double mostC = Double.NEGATIVE_INFINITY;
-    private int leastHour = -1;
+    private double leastC;
+    private double mostC;
+    private int leastHour;
 
     /** Nothing yet, from a state on. */
     Totals(Books books, State begin) {
@@ -38,9 +38,27 @@ final class Totals implements Sums {
         meters = new double[books.network().declarations().meters().size()];
         watchS = new double[books.network().watches().size()];
         watchWorst = new double[watchS.length];
+        ofHours = new double[hourly.size()];
+        ofDays = new double[daily.size()];
+        clear();
+    }
+
+    private void clear() {
+        hours = 0;
+        leastC = Double.POSITIVE_INFINITY;
+        mostC = Double.NEGATIVE_INFINITY;
+        leastHour = -1;
+        Arrays.fill(meters, 0);
+        Arrays.fill(watchS, 0);
         Arrays.fill(watchWorst, Double.NEGATIVE_INFINITY);
-        ofHours = hourly.stream().mapToDouble(one -> one.over().none()).toArray();
-        ofDays = daily.stream().mapToDouble(one -> one.over().none()).toArray();
+        Arrays.setAll(ofHours, i -> hourly.get(i).over().none());
+        Arrays.setAll(ofDays, i -> daily.get(i).over().none());
+    }
+
+    /** Begins again where it ends: a run by the thousand makes no new one each day. */
+    void beginAgain() {
+        begin.set(end);
+        clear();
     }
 
     void add(HourRecord hour) {

@@ -33,6 +33,9 @@ public final class GasAlong {
     private final double contentsKg;
     private final double volumeM3;
     private final double perOpenDay;
+    private final double referenceRate;
+    private int washoutDay = -1;
+    private double washoutPerDay;
 
     /** What comes with a usual day of a feedstock, how it falls apart, and what the tank holds of it. */
     private static final class Solids {
@@ -65,10 +68,11 @@ public final class GasAlong {
         solids = design.feed().feedstocks().stream()
                 .map(stock -> new Solids(stock.at(estimate), volumeM3))
                 .toArray(Solids[]::new);
-        double washoutPerDay = design.feed().totalKgPerDay() / contentsKg;
+        referenceRate = gas.temperatures().relativeRate(gas.referenceC());
+        double meanWashoutPerDay = design.feed().totalKgPerDay() / contentsKg;
         double factor = gas.rateFactor(design.control().setpointC());
         for (Solids one : solids) {
-            double lossPerDay = washoutPerDay + one.ratePerDay * factor;
+            double lossPerDay = meanWashoutPerDay + one.ratePerDay * factor;
             one.kgPerM3 = lossPerDay == 0 ? 0 : one.gainPerDay / lossPerDay;
         }
     }
@@ -93,7 +97,7 @@ public final class GasAlong {
 
     /** The same of an hour that starts on a date at a second of the day. */
     public double ofHour(LocalDate onDate, double startSecond, double slurryC) {
-        double rateFactor = gas.rateFactor(slurryC);
+        double rateFactor = gas.temperatures().relativeRate(slurryC) / referenceRate;
         LocalDate date = onDate;
         double secondOfDay = startSecond;
         double leftS = HOUR_S;
@@ -112,7 +116,11 @@ public final class GasAlong {
     }
 
     private double ofStretch(int day, boolean open, double days, double rateFactor) {
-        double washout = open ? perOpenDay * feed.totalKgOn(season.on(day)) / contentsKg : 0;
+        if (day != washoutDay) {
+            washoutDay = day;
+            washoutPerDay = perOpenDay * feed.totalKgOn(season.on(day)) / contentsKg;
+        }
+        double washout = open ? washoutPerDay : 0;
         double methane = 0;
         for (int i = 0; i < solids.length; i++) {
             Solids one = solids[i];

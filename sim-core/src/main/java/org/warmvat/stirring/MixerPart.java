@@ -32,7 +32,8 @@ public final class MixerPart implements Part {
     /** A coil meets a stirred slurry where the mixer turned for at least this share of a measured step. */
     private static final double HALF = 0.5;
 
-    private final Mixer mixer;
+    private final double shaftW;
+    private final double electricW;
     private final Surroundings surroundings;
     private final InForce season;
     private final Source heat;
@@ -42,7 +43,8 @@ public final class MixerPart implements Part {
 
     /** Adds the mixer to a network. */
     public MixerPart(Mixer mixer, Surroundings surroundings, InForce season, Network.Assembly assembly) {
-        this.mixer = mixer;
+        shaftW = mixer.shaftW();
+        electricW = mixer.electricW();
         this.surroundings = surroundings;
         this.season = season;
         heat = assembly.source(
@@ -80,8 +82,8 @@ public final class MixerPart implements Part {
     public void enter(Interval interval) {
         double share = measured.isPresent() ? measured.get().at(interval.middleS()) : byItsTimes(interval);
         running = share >= HALF;
-        heat.set(share * mixer.shaftW());
-        electricity.set(share * mixer.electricW());
+        heat.set(share * shaftW);
+        electricity.set(share * electricW);
     }
 
     private double byItsTimes(Interval interval) {
