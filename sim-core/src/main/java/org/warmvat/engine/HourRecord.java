@@ -74,9 +74,7 @@ public final class HourRecord implements Hour {
 
     /** Sees a watch's margin; for the engine. */
     public void seeWatch(int index, double margin) {
-        if (margin > watchWorst[index]) {
-            watchWorst[index] = margin;
-        }
+        watchWorst[index] = Math.max(watchWorst[index], margin);
     }
 
     /** Sees the slurry; for the engine. */

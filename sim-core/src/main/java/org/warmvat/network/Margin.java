@@ -61,21 +61,6 @@ public final class Margin {
         return stock < 0 ? sum : sum + stockWeight * state.stock(stock);
     }
 
-    /** The node that it looks at with a weight of 1 or -1 and at nothing else, or {@link Network#NOWHERE}. */
-    public int onlyNode() {
-        return Math.abs(weight) == 1 && otherWeight == 0 && stock < 0 ? node : Network.NOWHERE;
-    }
-
-    /** Weight of the first node. */
-    public double weight() {
-        return weight;
-    }
-
-    /** The margin at a temperature of its only node. */
-    public double of(double celsius) {
-        return constant + weight * celsius;
-    }
-
     /** How fast it changes at a state whose temperatures and stocks are speeds. */
     public double speed(State perS) {
         return at(perS) - constant;

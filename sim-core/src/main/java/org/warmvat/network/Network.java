@@ -199,7 +199,7 @@ public final class Network {
             return switches.get(switches.size() - 1);
         }
 
-        /** Adds a watch that always looks; its threshold may not be moved. */
+        /** Adds a watch that always looks. */
         public int watch(Watched watched, Margin margin) {
             return watch(watched, Gate.OPEN, margin, UNMETERED);
         }

@@ -47,11 +47,6 @@ public final class Source {
         return meter;
     }
 
-    /** When it is on. */
-    public Gate gate() {
-        return gate;
-    }
-
     /** Whether it is on. */
     public boolean isOn(State state) {
         return always || gate.isOpen(state);

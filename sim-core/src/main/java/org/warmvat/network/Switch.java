@@ -59,16 +59,6 @@ public final class Switch {
         return number;
     }
 
-    /** When margins may move it from a position. */
-    public Gate mayMove(boolean on) {
-        return on ? mayStop : mayStart;
-    }
-
-    /** When it stands off whatever its margins. */
-    public Gate mustBeOff() {
-        return mustBeOff;
-    }
-
     /** Whether margins can move it as the switches stand. */
     public boolean canMove(State state) {
         return state.isOn(number)

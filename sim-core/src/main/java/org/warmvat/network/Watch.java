@@ -43,28 +43,12 @@ public final class Watch {
         return name;
     }
 
-    /** When it is looked at. */
-    public Gate gate() {
-        return gate;
-    }
-
-    /** The node that it always looks at, against a threshold that stays, or {@link Network#NOWHERE}. */
-    public int alwaysAt() {
-        return always && linear != null ? linear.onlyNode() : Network.NOWHERE;
-    }
-
-    /** Its margin where that is linear in the temperatures, else null. */
-    public Margin linear() {
-        return linear;
-    }
-
-    /** By how much the condition holds while it is looked at. */
-    public double margin(State state) {
-        return linear != null ? linear.at(state) : margin.applyAsDouble(state);
-    }
-
     /** By how much the condition holds, minus infinity while nobody looks. */
     public double at(State state) {
-        return always || gate.isOpen(state) ? margin(state) : Double.NEGATIVE_INFINITY;
+        if (!always && !gate.isOpen(state)) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        // most are linear, and asked at either end of every segment
+        return linear != null ? linear.at(state) : margin.applyAsDouble(state);
     }
 }

@@ -1,8 +1,5 @@
 package org.warmvat.engine.exponential;
 
-import java.util.Arrays;
-import java.util.function.Function;
-import org.warmvat.network.Gate;
 import org.warmvat.network.Margin;
 import org.warmvat.network.Network;
 import org.warmvat.network.State;
@@ -39,15 +36,10 @@ final class EventLocation {
 
     private final StarSegment segment;
     private final FedStocks stocks;
-    private final OpenGates gates;
     private final Switch[] switches;
-    private final int[] mayStart;
-    private final int[] mayStop;
-    private final int[] mustBeOff;
-    /** Switches that margins can move as all stand, and those margins. */
+    /** Switches that margins can move as all stand. */
     private final Switch[] movable;
 
-    private final Margin[][] margins;
     private final State seen;
     private final State startSpeed;
     private final State endSpeed;
@@ -60,52 +52,29 @@ final class EventLocation {
     private boolean endSpeedKnown;
     private double firstS;
 
-    EventLocation(Network network, OpenGates gates, StarSegment segment, FedStocks stocks) {
-        this.gates = gates;
+    EventLocation(Network network, StarSegment segment, FedStocks stocks) {
         this.segment = segment;
         this.stocks = stocks;
         switches = network.switches().toArray(Switch[]::new);
-        mayStart = numbers(one -> one.mayMove(false));
-        mayStop = numbers(one -> one.mayMove(true));
-        mustBeOff = numbers(Switch::mustBeOff);
         movable = new Switch[switches.length];
-        margins = new Margin[switches.length][];
         seen = network.initialState();
         startSpeed = network.initialState();
         endSpeed = network.initialState();
         turning = network.initialState();
     }
 
-    private int[] numbers(Function<Switch, Gate> gate) {
-        return Arrays.stream(switches).map(gate).mapToInt(gates::number).toArray();
-    }
-
     /** Takes over the positions of the switches; whether any wants to leave its own, margins a hair below 0 counting as reached. */
     boolean position(State state, double hairK) {
         boolean wants = false;
         movables = 0;
-        for (int i = 0; i < switches.length; i++) {
-            boolean on = state.isOn(i);
-            boolean off = gates.isOpen(mustBeOff[i]);
-            wants |= on && off;
-            if (gates.isOpen(on ? mayStop[i] : mayStart[i]) && !off) {
-                movable[movables] = switches[i];
-                margins[movables] = switches[i].margins(on);
-                wants |= isReached(margins[movables], on, state, -hairK);
+        for (Switch one : switches) {
+            if (one.canMove(state)) {
+                movable[movables] = one;
                 movables++;
             }
+            wants |= one.margin(state) >= -hairK;
         }
         return wants;
-    }
-
-    /** Whether any of the margins to stop is reached, or all to start. */
-    private static boolean isReached(Margin[] margins, boolean any, State state, double from) {
-        for (Margin margin : margins) {
-            if (margin.at(state) >= from == any) {
-                return any;
-            }
-        }
-        return !any;
     }
 
     /**
@@ -126,10 +95,12 @@ final class EventLocation {
         look(left, end);
         isElsewhere = false;
         for (int i = 0; i < movables; i++) {
-            double at = beginning.isOn(movable[i].number()) ? firstOf(margins[i], end) : lastOf(margins[i], end);
+            Switch one = movable[i];
+            boolean on = beginning.isOn(one.number());
+            double at = on ? firstOf(one.margins(true), end) : lastOf(one.margins(false), end);
             if (at < firstS) {
                 firstS = at;
-                mover = movable[i];
+                mover = one;
             }
         }
         for (LiveCircuit circuit : segment.circuits) {

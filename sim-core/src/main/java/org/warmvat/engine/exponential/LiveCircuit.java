@@ -1,6 +1,5 @@
 package org.warmvat.engine.exponential;
 
-import java.util.Arrays;
 import org.warmvat.network.Circuit;
 import org.warmvat.network.Exchange;
 import org.warmvat.network.Margin;
@@ -46,10 +45,7 @@ final class LiveCircuit {
     double integralKs;
 
     private final Exchange[] exchanges;
-    private final OpenGates gates;
-    private final int heating;
     private final Source[] sources;
-    private final int[] flows;
     private final RiccatiSolution riccati = new RiccatiSolution();
     private final int around;
     private double powerWPerK;
@@ -68,8 +64,7 @@ final class LiveCircuit {
     private double aroundStartC;
     private double linearisedK;
 
-    LiveCircuit(Network network, OpenGates gates, Circuit circuit) {
-        this.gates = gates;
+    LiveCircuit(Network network, Circuit circuit) {
         this.circuit = circuit;
         node = circuit.node();
         capacityJPerK = network.nodes().get(node).capacityJPerK();
@@ -77,8 +72,6 @@ final class LiveCircuit {
         exchanges =
                 network.exchanges().stream().filter(one -> one.node() == node).toArray(Exchange[]::new);
         sources = network.sources().stream().filter(one -> one.node() == node).toArray(Source[]::new);
-        flows = Arrays.stream(sources).mapToInt(one -> gates.number(one.gate())).toArray();
-        heating = gates.number(circuit.heater().gate());
         quadraticWPerK2 = circuit.quadratic().wPerK2();
         around = quadraticWPerK2 > 0 ? circuit.quadratic().around() : Network.SLURRY;
         fading = Margin.above(node, circuit.heater().limitC() - circuit.heater().bandK());
@@ -105,10 +98,10 @@ final class LiveCircuit {
     /** Takes over the positions of the switches. */
     void position(State state) {
         coilWPerK = state.isOn(circuit.coil().pump()) ? circuit.coilWPerK() : 0;
-        heats = gates.isOpen(heating);
+        heats = circuit.heater().gate().isOpen(state);
         sourcesW = 0;
-        for (int i = 0; i < sources.length; i++) {
-            sourcesW += gates.isOpen(flows[i]) ? sources[i].rate() : 0;
+        for (Source source : sources) {
+            sourcesW += source.isOn(state) ? source.rate() : 0;
         }
     }
 

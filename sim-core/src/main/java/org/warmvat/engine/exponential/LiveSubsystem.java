@@ -1,7 +1,6 @@
 package org.warmvat.engine.exponential;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import org.warmvat.engine.EngineFailure;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.engine.Hours;
@@ -32,7 +31,6 @@ final class LiveSubsystem {
     private final Network network;
     private final HourRecord record;
     private final LinearSubsystem around;
-    private final OpenGates gates = new OpenGates();
     private final LiveCircuit[] circuits;
     private final StarSegment segment;
     private final EventLocation events;
@@ -40,8 +38,7 @@ final class LiveSubsystem {
     private final WatchIntegrals watches;
     private final FedStocks fed;
     private final Source[] sources;
-    private final int[] flows;
-    private final int[] slurrySources;
+    private final Source[] slurrySources;
     private final Stock[] stocks;
     /** Whether no circuit gives heat to a room. */
     private final boolean lossless;
@@ -72,20 +69,19 @@ final class LiveSubsystem {
         this.record = record;
         this.around = around;
         circuits = network.circuits().stream()
-                .map(one -> new LiveCircuit(network, gates, one))
+                .map(one -> new LiveCircuit(network, one))
                 .toArray(LiveCircuit[]::new);
         segment = new StarSegment(circuits);
         fed = new FedStocks(network, circuits);
-        events = new EventLocation(network, gates, segment, fed);
+        events = new EventLocation(network, segment, fed);
         switchboard = new Switchboard(network);
-        watches = new WatchIntegrals(network, record, gates, segment, fed, around);
+        watches = new WatchIntegrals(network, record, segment, fed, around);
         sources = network.sources().stream()
                 .filter(one -> one.node() < 0 || network.nodes().get(one.node()).kind() != Node.Kind.ROOM)
                 .toArray(Source[]::new);
-        flows = Arrays.stream(sources).mapToInt(one -> gates.number(one.gate())).toArray();
-        slurrySources = IntStream.range(0, sources.length)
-                .filter(i -> sources[i].node() == Network.SLURRY)
-                .toArray();
+        slurrySources = network.sources().stream()
+                .filter(one -> one.node() == Network.SLURRY)
+                .toArray(Source[]::new);
         stocks = network.stocks().toArray(Stock[]::new);
         lossless = network.exchanges().stream()
                 .noneMatch(one -> network.nodes().get(one.node()).kind() == Node.Kind.CIRCUIT
@@ -119,15 +115,9 @@ final class LiveSubsystem {
         quickWPerK = length.quickWPerK;
         segment.slurryJPerK = slurryJPerK + quickJPerK;
         slurryKs = 0;
-        watches.begin(middleS, stepS);
         if (!lossless) {
             Arrays.fill(toRoomJ, 0);
         }
-    }
-
-    /** Ends the step. */
-    void end() {
-        watches.end();
     }
 
     /** Goes on over an interval in which nothing scheduled jumps. */
@@ -155,7 +145,7 @@ final class LiveSubsystem {
                 settle(now, state, EventLocation.HAIR_K);
             }
         }
-        countSources();
+        countSources(state);
         slurryKs += startC * lengthS + deviationKs;
         double shareOfMiddle = (interval.middleS() - middleS) / stepS;
         for (LiveCircuit one : circuits) {
@@ -197,10 +187,8 @@ final class LiveSubsystem {
     /** Lets every switch move that wants to, and asks what stands by their positions. */
     private void settle(double timeS, State state, double hairK) {
         lay(timeS, state);
-        gates.ask(state);
         if (events.position(state, hairK)) {
             switchboard.settle(timeS, state, record, hairK);
-            gates.ask(state);
             events.position(state, hairK);
         }
         for (LiveCircuit one : circuits) {
@@ -209,20 +197,19 @@ final class LiveSubsystem {
         end.setSwitches(state);
         sourcesW = 0;
         slopeWPerK = 0;
-        for (int i : slurrySources) {
-            if (gates.isOpen(flows[i])) {
-                sourcesW += sources[i].rate();
-                slopeWPerK += sources[i].slopePerK();
+        for (Source source : slurrySources) {
+            if (source.isOn(state)) {
+                sourcesW += source.rate();
+                slopeWPerK += source.slopePerK();
             }
         }
     }
 
     /** Counts what sources gave since gates and switches last moved. */
-    private void countSources() {
+    private void countSources(State state) {
         double[] meters = record.meters();
-        for (int i = 0; i < sources.length; i++) {
-            Source source = sources[i];
-            if (gates.isOpen(flows[i]) && source.meter() >= 0) {
+        for (Source source : sources) {
+            if (source.meter() >= 0 && source.isOn(state)) {
                 double ofSlope = source.node() <= Network.SLURRY ? source.slopePerK() * standKs : 0;
                 meters[source.meter()] += source.rate() * standS + ofSlope;
             }
@@ -255,9 +242,9 @@ final class LiveSubsystem {
         }
         fed.begin(state, slurryC - askedC, record.meters());
         double s = closedForm(state, leftS);
-        count(s, leftS, slurryC - askedC);
+        count(state, s, leftS, slurryC - askedC);
         lay(now + s, end);
-        watches.over(state, end, now, s);
+        watches.over(state, end, now, s, middleS, stepS);
         state.setNodeC(Network.SLURRY, end.nodeC(Network.SLURRY));
         for (LiveCircuit one : circuits) {
             state.setNodeC(one.node, end.nodeC(one.node));
@@ -280,13 +267,13 @@ final class LiveSubsystem {
         return s;
     }
 
-    private void count(double s, double leftS, double aboutK) {
+    private void count(State state, double s, double leftS, double aboutK) {
         double[] meters = record.meters();
         standS += s;
         standKs += s * aboutK + segment.slurryKs;
         deviationKs += s * aboutK + segment.slurryKs;
         if (fed.isSome() || s < leftS) {
-            countSources();
+            countSources(state);
         }
         for (LiveCircuit one : circuits) {
             one.count(s, segment.slurryC, segment.slurryKs, meters);

@@ -1,13 +1,5 @@
 package org.warmvat.engine.exponential;
 
-import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.toList;
-
-import java.util.Arrays;
-import java.util.TreeMap;
-import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.warmvat.engine.HourRecord;
 import org.warmvat.network.Network;
 import org.warmvat.network.Node;
@@ -21,12 +13,6 @@ final class WatchIntegrals {
     private static final double PLACED_S = 0.05;
 
     private final Watch[] watches;
-    private final NodeWatches[] ofNodes;
-    /** All others, and when they look. */
-    private final int[] others;
-
-    private final OpenGates gates;
-    private final int[] looks;
     private final Network network;
     private final HourRecord record;
     private final StarSegment segment;
@@ -38,15 +24,8 @@ final class WatchIntegrals {
     private double middleS;
     private double stepS;
 
-    WatchIntegrals(
-            Network network,
-            HourRecord record,
-            OpenGates gates,
-            StarSegment segment,
-            FedStocks stocks,
-            LinearSubsystem around) {
+    WatchIntegrals(Network network, HourRecord record, StarSegment segment, FedStocks stocks, LinearSubsystem around) {
         this.network = network;
-        this.gates = gates;
         this.record = record;
         this.segment = segment;
         this.stocks = stocks;
@@ -54,72 +33,30 @@ final class WatchIntegrals {
         watches = network.watches().toArray(Watch[]::new);
         known = network.nodes(Node.Kind.KNOWN);
         seen = network.initialState();
-        ofNodes =
-                numbers(node -> node >= 0)
-                        .collect(groupingBy(i -> watches[i].alwaysAt(), TreeMap::new, toList()))
-                        .entrySet()
-                        .stream()
-                        .map(one -> new NodeWatches(one.getKey(), one.getValue(), watches))
-                        .toArray(NodeWatches[]::new);
-        others = numbers(node -> node < 0).mapToInt(i -> i).toArray();
-        looks = Arrays.stream(others).map(i -> gates.number(watches[i].gate())).toArray();
     }
 
-    private Stream<Integer> numbers(IntPredicate alwaysAt) {
-        return IntStream.range(0, watches.length)
-                .filter(i -> alwaysAt.test(watches[i].alwaysAt()))
-                .boxed();
-    }
-
-    /** Begins a step about a middle, to which the lines of known nodes belong. */
-    void begin(double stepMiddleS, double stepLengthS) {
+    /** Counts a segment of some length from its beginning to its end; the lines of known nodes belong to a step about a middle. */
+    void over(State beginning, State end, double beginS, double lengthS, double stepMiddleS, double stepLengthS) {
+        fromS = beginS;
         middleS = stepMiddleS;
         stepS = stepLengthS;
-        for (NodeWatches one : ofNodes) {
-            one.begin();
-        }
-    }
-
-    /** Counts a segment of some length from its beginning to its end. */
-    void over(State beginning, State end, double beginS, double lengthS) {
-        fromS = beginS;
         record.seeSlurry(end.nodeC(Network.SLURRY));
-        for (NodeWatches one : ofNodes) {
-            if (one.passes(beginning, end)) {
-                for (int number : one.numbers()) {
-                    over(number, beginning, end, lengthS);
+        boolean begun = false;
+        for (int i = 0; i < watches.length; i++) {
+            double before = watches[i].at(beginning);
+            double after = watches[i].at(end);
+            record.seeWatch(i, Math.max(before, after));
+            if (before > 0 || after > 0) {
+                if (!begun) {
+                    seen.set(beginning);
+                    begun = true;
                 }
+                double low = before > 0 ? 0 : crossing(watches[i], lengthS, before, after);
+                double high = after > 0 ? lengthS : crossing(watches[i], lengthS, before, after);
+                record.addWatch(i, high - low);
+                addDepth(i, low, high);
             }
         }
-        for (int i = 0; i < others.length; i++) {
-            if (gates.isOpen(looks[i])) {
-                over(others[i], beginning, end, lengthS);
-            }
-        }
-    }
-
-    /** Ends the step. */
-    void end() {
-        for (NodeWatches one : ofNodes) {
-            one.tell(record);
-        }
-    }
-
-    private void over(int index, State beginning, State end, double lengthS) {
-        double before = watches[index].margin(beginning);
-        double after = watches[index].margin(end);
-        record.seeWatch(index, before > after ? before : after);
-        if (before > 0 || after > 0) {
-            seen.set(beginning);
-            holds(index, lengthS, before, after);
-        }
-    }
-
-    private void holds(int index, double lengthS, double before, double after) {
-        double low = before > 0 ? 0 : crossing(watches[index], lengthS, before, after);
-        double high = after > 0 ? lengthS : crossing(watches[index], lengthS, before, after);
-        record.addWatch(index, high - low);
-        addDepth(index, low, high);
     }
 
     private double margin(Watch watch, double s) {
@@ -129,7 +66,7 @@ final class WatchIntegrals {
         for (int node : known) {
             seen.setNodeC(node, around.lineC(node, share));
         }
-        return watch.margin(seen);
+        return watch.at(seen);
     }
 
     /** Where a margin changes sign, by false position safeguarded by bisection. */

@@ -121,7 +121,6 @@ final class WaveformRelaxation {
         if (!good && level < HALVINGS) {
             return false;
         }
-        live.end();
         linear.accept(meanC, riseK, record.meters(), state);
         linear.correctRooms(live.toRoomJ, toRoomsW, length.stepS, state);
         state.setNodeC(Network.SLURRY, state.nodeC(Network.SLURRY) - missedJ / slurryJPerK);
