@@ -37,15 +37,11 @@ final class EventLocation {
     private final StarSegment segment;
     private final FedStocks stocks;
     private final Switch[] switches;
-    /** Switches that margins can move as all stand. */
-    private final Switch[] movable;
-
     private final State seen;
     private final State startSpeed;
     private final State endSpeed;
     private final State turning;
     private State begin;
-    private int movables;
     private double lengthS;
     private boolean isElsewhere;
     private boolean startSpeedKnown;
@@ -56,25 +52,10 @@ final class EventLocation {
         this.segment = segment;
         this.stocks = stocks;
         switches = network.switches().toArray(Switch[]::new);
-        movable = new Switch[switches.length];
         seen = network.initialState();
         startSpeed = network.initialState();
         endSpeed = network.initialState();
         turning = network.initialState();
-    }
-
-    /** Takes over the positions of the switches; whether any wants to leave its own, margins a hair below 0 counting as reached. */
-    boolean position(State state, double hairK) {
-        boolean wants = false;
-        movables = 0;
-        for (Switch one : switches) {
-            if (one.canMove(state)) {
-                movable[movables] = one;
-                movables++;
-            }
-            wants |= one.margin(state) >= -hairK;
-        }
-        return wants;
     }
 
     /**
@@ -94,13 +75,14 @@ final class EventLocation {
         endSpeedKnown = false;
         look(left, end);
         isElsewhere = false;
-        for (int i = 0; i < movables; i++) {
-            Switch one = movable[i];
-            boolean on = beginning.isOn(one.number());
-            double at = on ? firstOf(one.margins(true), end) : lastOf(one.margins(false), end);
-            if (at < firstS) {
-                firstS = at;
-                mover = one;
+        for (Switch one : switches) {
+            if (one.canMove(beginning)) {
+                boolean on = beginning.isOn(one.number());
+                double at = on ? firstOf(one.margins(true), end) : lastOf(one.margins(false), end);
+                if (at < firstS) {
+                    firstS = at;
+                    mover = one;
+                }
             }
         }
         for (LiveCircuit circuit : segment.circuits) {

@@ -187,10 +187,7 @@ final class LiveSubsystem {
     /** Lets every switch move that wants to, and asks what stands by their positions. */
     private void settle(double timeS, State state, double hairK) {
         lay(timeS, state);
-        if (events.position(state, hairK)) {
-            switchboard.settle(timeS, state, record, hairK);
-            events.position(state, hairK);
-        }
+        switchboard.settle(timeS, state, record, hairK);
         for (LiveCircuit one : circuits) {
             one.position(state);
         }
