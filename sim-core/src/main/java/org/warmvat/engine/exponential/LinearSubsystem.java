@@ -210,26 +210,35 @@ final class LinearSubsystem {
     /** Looks at what is outside; whether wind changes a circuit's loss by more than its mean may stand for. */
     private boolean lookOutside(double middleS) {
         double apartS = GAUSS * step.stepS;
-        network.look(middleS - apartS, early);
-        for (int k = 0; k < lines.length; k++) {
-            faceWPerK[k] = 0.5 * lines[k].modes.chain.outerWPerK();
-        }
-        for (int i = 0; i < exchanges.length; i++) {
-            exchangeWPerK[i] = 0.5 * exchanges[i].wPerK();
-        }
+        Arrays.fill(faceWPerK, 0);
+        Arrays.fill(exchangeWPerK, 0);
+        lookHalf(middleS - apartS, early);
         for (int i = 0; i < ofCircuits.length; i++) {
             circuitWPerK[i] = ofCircuits[i].wPerK();
         }
         for (int i = 0; i < intoCircuits.length; i++) {
             intoCircuitsW[i] = intoCircuits[i].rate();
         }
-        network.look(middleS + apartS, late);
+        lookHalf(middleS + apartS, late);
+        for (int node : known) {
+            meanC[node] = 0.5 * (early.nodeC(node) + late.nodeC(node));
+            riseK[node] = (late.nodeC(node) - early.nodeC(node)) / (2 * GAUSS);
+        }
+        return setCircuits();
+    }
+
+    /** Looks at one of the two points of Gauss's rule, which stands for half of the step. */
+    private void lookHalf(double timeS, State seen) {
+        network.look(timeS, seen);
         for (int k = 0; k < lines.length; k++) {
             faceWPerK[k] += 0.5 * lines[k].modes.chain.outerWPerK();
         }
         for (int i = 0; i < exchanges.length; i++) {
             exchangeWPerK[i] += 0.5 * exchanges[i].wPerK();
         }
+    }
+
+    private boolean setCircuits() {
         boolean swings = false;
         for (int i = 0; i < ofCircuits.length; i++) {
             double lateWPerK = ofCircuits[i].wPerK();
@@ -240,10 +249,6 @@ final class LinearSubsystem {
         for (int i = 0; i < intoCircuits.length; i++) {
             Source one = intoCircuits[i];
             one.set(0.5 * (intoCircuitsW[i] + one.rate()), one.slopePerK());
-        }
-        for (int node : known) {
-            meanC[node] = 0.5 * (early.nodeC(node) + late.nodeC(node));
-            riseK[node] = (late.nodeC(node) - early.nodeC(node)) / (2 * GAUSS);
         }
         return swings;
     }
