@@ -151,14 +151,13 @@ final class EventLocation {
      * place.
      */
     private double crest(Margin margin, double atEnd, State end) {
-        double atStart = margin.at(begin);
         if (!startSpeedKnown) {
             segment.speeds(startSpeed);
             stocks.speeds(startSpeed);
             startSpeedKnown = true;
         }
         double rise = margin.speed(startSpeed);
-        if (!(rise > 0 && atStart + rise * lengthS > 0)) {
+        if (!(rise > 0 && margin.at(begin) + rise * lengthS > 0)) {
             return 0;
         }
         if (!endSpeedKnown) {
@@ -167,17 +166,18 @@ final class EventLocation {
             endSpeedKnown = true;
         }
         double fall = margin.speed(endSpeed);
-        if (!(fall < 0 && atEnd - fall * lengthS > 0)) {
-            return 0;
-        }
+        return fall < 0 && atEnd - fall * lengthS > 0 ? turning(margin, rise, fall) : 0;
+    }
+
+    /** Where a margin whose speed changes sign is reached; 0 where it is not. */
+    private double turning(Margin margin, double rise, double fall) {
         double low = 0;
         double high = lengthS;
         double lowSpeed = rise;
         double highSpeed = fall;
-        double at = 0;
         while (high - low > CREST_S) {
-            double guess = low + (high - low) * lowSpeed / (lowSpeed - highSpeed);
-            at = Math.min(high - 0.1 * (high - low), Math.max(low + 0.1 * (high - low), guess));
+            double share = Math.min(0.9, Math.max(0.1, lowSpeed / (lowSpeed - highSpeed)));
+            double at = low + share * (high - low);
             look(at, seen);
             if (margin.at(seen) >= 0) {
                 return at;
