@@ -1,6 +1,6 @@
 package org.warmvat.cli.answer.backup;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,6 +8,7 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.Subject;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.surroundings.Place;
 import org.warmvat.question.backup.BackupResult;
@@ -57,15 +58,12 @@ final class BackupWords {
     /** The same for a coldest week that is colder than any in the files. */
     private String withReserve() {
         return reserve.filter(more -> roomC().isEmpty())
-                .map(more -> " For a coldest week "
-                        + Words.number(more.coldSpellK()) + " K colder "
+                .map(more -> " For a coldest week " + Words.number(more.coldSpellK()) + " K colder "
                         + (more.need().smallestW().isPresent()
-                                ? "take " + watts(more.need().smallestW().getAsDouble())
+                                ? "take " + watts(more.need().smallestW())
                                         + (more.need().commonW().isPresent()
                                                 ? "; the next common size is "
-                                                        + watts(more.need()
-                                                                .commonW()
-                                                                .getAsDouble())
+                                                        + watts(more.need().commonW())
                                                 : "")
                                         + "."
                                 : "no heater is enough."))
@@ -80,75 +78,76 @@ final class BackupWords {
     }
 
     private List<String> but() {
-        List<String> but = new ArrayList<>();
-        if (roomC().isPresent()) {
-            but.add("The room is taken at " + Words.celsius(roomC().getAsDouble())
-                    + " whatever the weather: where it grows colder, more is needed.");
-        } else if (question.coldSpellK() == 0) {
-            but.add(
-                    "The smallest is without reserve: typical years smooth the extremes, and a real winter can be colder than any in"
-                            + " such a file.");
-        }
-        result.slowestWarmUp()
-                .ifPresent(warmUp -> but.addAll(
-                        SeasonSentences.ofWarmUp(asked.design(), warmUp.from().toLocalDate())));
-        if (!result.curve().monotone()) {
-            but.add("Among the powers tried more was not always better: look at the curve.");
-        }
-        return but;
+        return new Telling()
+                .say(
+                        roomC().isPresent()
+                                ? Optional.of("The room is taken at " + Words.celsius(roomC().getAsDouble())
+                                        + " whatever the weather: where it grows colder, more is needed.")
+                                : Optional.<String>empty())
+                .when(
+                        roomC().isEmpty() && question.coldSpellK() == 0,
+                        "The smallest is without reserve: typical years smooth the extremes, and a real winter can be colder than any in"
+                                + " such a file.")
+                .say(result.slowestWarmUp()
+                        .map(warmUp -> SeasonSentences.ofWarmUp(
+                                asked.design(), warmUp.from().toLocalDate()))
+                        .orElse(List.of()))
+                .when(
+                        !result.curve().monotone(),
+                        "Among the powers tried more was not always better: look at the curve.")
+                .done();
     }
 
     private List<String> heater() {
-        List<String> sentences = new ArrayList<>();
         BackupResult.Need need = result.need();
-        if (need.smallestW().isPresent()) {
-            sentences.add("To keep the slurry at or above its minimum of " + asked.minimum() + allowance() + " takes "
-                    + watts(need.forFloorW().getAsDouble()) + "; to bring a cold fill of "
-                    + Words.celsius(question.warmUp().fillC()) + " to the set-point within "
-                    + question.warmUp().days() + " days, begun in the coldest week, takes "
-                    + watts(need.forWarmUpW().getAsDouble()) + ".");
-        }
-        sentences.addAll(SeasonSentences.Apart.of(asked).sentence());
-        if (question.ignoreSun()) {
-            sentences.add("The solar circuit was left out of account.");
-        }
-        if (result.elementAssumed()) {
-            sentences.add("The design has no backup heater: an electric element in the slurry was taken.");
-        }
-        return sentences;
+        return new Telling()
+                .when(
+                        need.smallestW().isPresent(),
+                        () -> "To keep the slurry at or above its minimum of " + asked.minimum() + allowance()
+                                + " takes "
+                                + watts(need.forFloorW()) + "; to bring a cold fill of "
+                                + Words.celsius(question.warmUp().fillC()) + " to the set-point within "
+                                + question.warmUp().days() + " days, begun in the coldest week, takes "
+                                + watts(need.forWarmUpW()) + ".")
+                .say(SeasonSentences.Apart.of(asked).sentence())
+                .when(question.ignoreSun(), "The solar circuit was left out of account.")
+                .when(
+                        result.elementAssumed(),
+                        "The design has no backup heater: an electric element in the slurry was taken.")
+                .done();
     }
 
     private List<String> bought() {
-        List<String> sentences = new ArrayList<>();
         List<BackupResult.Point> files = result.curve().chosen();
-        double chosenW = result.spell().chosenW();
+        Telling told = new Telling();
         for (int i = 0; i < files.size(); i++) {
-            BackupResult.Point file = files.get(i);
-            sentences.add((files.size() == 1 ? "A" : "In " + asked.yearName(i) + " a") + " heater of " + watts(chosenW)
-                    + " "
-                    + MoneySentences.buys(asked, file.boughtKWh()) + ", over the weather file"
-                    + (files.size() == 1
-                            ? ""
-                            : "; hours short " + Words.hours(file.shortHours()) + ", with "
-                                    + watts(result.spell().smallerW()) + " "
-                                    + Words.hours(
-                                            result.spell().smallerShortHours().get(i)))
-                    + ".");
+            told.say((files.size() == 1 ? "A" : "In " + asked.yearName(i) + " a") + " heater of "
+                    + watts(result.spell().chosenW()) + " "
+                    + MoneySentences.buys(asked, files.get(i).boughtKWh()) + ", over the weather file"
+                    + (files.size() == 1 ? "" : "; hours short " + shortOf(i)) + ".");
         }
-        sentences.add(MoneySentences.whose(asked) + " This is no advice to invest.");
-        return sentences;
+        return told.say(MoneySentences.whose(asked) + " This is no advice to invest.")
+                .done();
+    }
+
+    private String shortOf(int file) {
+        BackupResult.Spell spell = result.spell();
+        return Words.hours(result.curve().chosen().get(file).shortHours()) + ", with " + watts(spell.smallerW()) + " "
+                + Words.hours(spell.smallerShortHours().get(file));
     }
 
     private String failing() {
-        List<String> what = new ArrayList<>();
-        if (result.need().forFloorW().isEmpty()) {
-            what.add("the slurry still falls below its minimum of " + asked.minimum() + " for longer than allowed");
-        }
-        if (result.need().forWarmUpW().isEmpty()) {
-            what.add("the warm-up from " + Words.celsius(question.warmUp().fillC()) + " still takes longer than "
-                    + question.warmUp().days() + " days");
-        }
-        return Words.list(what);
+        return Words.list(new Telling()
+                .when(
+                        result.need().forFloorW().isEmpty(),
+                        () -> "the slurry still falls below its minimum of " + asked.minimum()
+                                + " for longer than allowed")
+                .when(
+                        result.need().forWarmUpW().isEmpty(),
+                        () -> "the warm-up from "
+                                + Words.celsius(question.warmUp().fillC()) + " still takes longer than "
+                                + question.warmUp().days() + " days")
+                .done());
     }
 
     private String common() {
@@ -178,85 +177,77 @@ final class BackupWords {
             return List.of("The heater is an element in the slurry: there is no coil to limit it."
                     + (coil.isLimit() ? " What limits it are the hours in which it may heat." : ""));
         }
-        List<String> sentences = new ArrayList<>();
-        sentences.add("At the set-point and its flow limit the coil passes "
-                + watts(coil.passesW().getAsDouble()) + ".");
+        return List.of(
+                "At the set-point and its flow limit the coil passes " + watts(coil.passesW()) + ".", limit(coil));
+    }
+
+    private String limit(BackupResult.Coil coil) {
         if (!coil.isLimit()) {
-            sentences.add(
-                    result.need().chosenW().getAsDouble() > coil.passesW().getAsDouble()
-                            ? "That is less than the chosen heater gives: near the set-point the heater idles part of the"
-                                    + " time, and a larger one would help little."
-                            : "That is more than the chosen heater gives: the coil is no limit.");
-        } else if (coil.neededM2().isPresent()) {
-            sentences.add("Coil and flow temperature, not the heater, are the limit: the coil needs "
-                    + Words.square(coil.neededM2().getAsDouble()) + " where it has "
-                    + Words.square(coil.areaM2().getAsDouble()) + ".");
-        } else {
-            sentences.add(
-                    "Coil, flow temperature or the hours in which the heater may run are the limit, and a coil of up"
-                            + " to twenty times its "
-                            + Words.square(coil.areaM2().getAsDouble()) + " is not enough.");
+            return result.need().chosenW().getAsDouble() > coil.passesW().getAsDouble()
+                    ? "That is less than the chosen heater gives: near the set-point the heater idles part of the"
+                            + " time, and a larger one would help little."
+                    : "That is more than the chosen heater gives: the coil is no limit.";
         }
-        return sentences;
+        String has = Words.square(coil.areaM2().getAsDouble());
+        return coil.neededM2().isPresent()
+                ? "Coil and flow temperature, not the heater, are the limit: the coil needs "
+                        + Words.square(coil.neededM2().getAsDouble()) + " where it has " + has + "."
+                : "Coil, flow temperature or the hours in which the heater may run are the limit, and a coil of up"
+                        + " to twenty times its " + has + " is not enough.";
     }
 
     private List<String> warmUp() {
         HoldResult.WarmUp slowest = result.slowestWarmUp().orElseThrow();
-        String with = result.need().chosenW().isPresent()
-                ? "With " + watts(result.need().chosenW().getAsDouble())
-                : "Even with a heater without limit";
-        String fill = with + ", a cold fill of " + Words.celsius(slowest.fillC()) + " on "
-                + asked.day(slowest.from().toLocalDate());
         if (slowest.hours().isPresent() && slowest.hours().getAsDouble() == 0) {
             return List.of("A fill of " + Words.celsius(slowest.fillC()) + " is at the set-point already.");
         }
-        List<String> sentences = new ArrayList<>();
-        sentences.add(
-                slowest.hours().isPresent()
-                        ? fill + " is at the set-point after "
-                                + Words.duration(slowest.hours().getAsDouble()) + "; the backup heater gives "
-                                + Words.kWh(slowest.heat().backupKWh()) + " for it."
-                        : fill + " is not at the set-point after "
-                                + Words.duration(slowest.course().hours()) + ".");
-        sentences.addAll(MoneySentences.coldGas(asked.design()));
-        return sentences;
+        OptionalDouble chosenW = result.need().chosenW();
+        String fill = (chosenW.isPresent() ? "With " + watts(chosenW) : "Even with a heater without limit")
+                + ", a cold fill of " + Words.celsius(slowest.fillC()) + " on "
+                + asked.day(slowest.from().toLocalDate());
+        return new Telling()
+                .say(
+                        slowest.hours().isPresent()
+                                ? fill + " is at the set-point after "
+                                        + Words.duration(slowest.hours().getAsDouble()) + "; the backup heater gives "
+                                        + Words.kWh(slowest.heat().backupKWh()) + " for it."
+                                : fill + " is not at the set-point after "
+                                        + Words.duration(slowest.course().hours()) + ".")
+                .say(MoneySentences.coldGas(asked.design()))
+                .done();
     }
 
     private List<String> decides() {
-        BackupResult.Spell spell = result.spell();
-        List<String> sentences = new ArrayList<>();
-        String where = asked.weathers().size() == 1 ? "" : ", in " + asked.yearName(spell.file());
         BackupResult.Need need = result.need();
-        boolean warmUp = need.smallestW().isPresent()
-                && need.forWarmUpW().getAsDouble() > need.forFloorW().getAsDouble();
-        if (warmUp) {
-            sentences.add("The warm-up decides the power.");
-        }
-        sentences.add("The hardest spell is around "
-                + asked.day(spell.worst().toLocalDate()) + where + ": with only "
+        return new Telling()
+                .when(
+                        need.smallestW().isPresent()
+                                && need.forWarmUpW().getAsDouble()
+                                        > need.forFloorW().getAsDouble(),
+                        "The warm-up decides the power.")
+                .say(hardest(result.spell()))
+                .when(
+                        roomC().isEmpty(),
+                        () -> question.coldSpellK() == 0
+                                ? "Typical years smooth the extremes: a real winter can be colder than any in such a file; --cold-spell"
+                                        + " lowers the coldest week by some kelvins."
+                                : "The air of the coldest week was lowered by " + Words.number(question.coldSpellK())
+                                        + " K, since typical years smooth the extremes.")
+                .done();
+    }
+
+    private String hardest(BackupResult.Spell spell) {
+        return "The hardest spell is around " + asked.day(spell.worst().toLocalDate())
+                + (asked.weathers().size() == 1 ? "" : ", in " + asked.yearName(spell.file())) + ": with only "
                 + watts(spell.smallerW()) + " the slurry would sink to "
                 + Words.celsius(least(spell.smaller().leastC()))
                 + ", with " + watts(spell.chosenW()) + " it sinks to "
                 + Words.celsius(least(spell.chosen().leastC()))
-                + ".");
-        if (roomC().isPresent()) {
-            return sentences;
-        }
-        sentences.add(
-                question.coldSpellK() == 0
-                        ? "Typical years smooth the extremes: a real winter can be colder than any in such a file; --cold-spell"
-                                + " lowers the coldest week by some kelvins."
-                        : "The air of the coldest week was lowered by " + Words.number(question.coldSpellK())
-                                + " K, since typical years smooth the extremes.");
-        return sentences;
+                + ".";
     }
 
     private static double least(double[] values) {
-        double least = Double.POSITIVE_INFINITY;
-        for (double value : values) {
-            least = Math.min(least, value);
-        }
-        return least;
+        return Arrays.stream(values).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     private List<String> handbook() {

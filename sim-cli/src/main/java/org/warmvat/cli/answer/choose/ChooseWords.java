@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.words.AxisWords;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.choose.Aim;
 import org.warmvat.question.choose.Candidate;
@@ -105,41 +106,39 @@ final class ChooseWords {
     }
 
     List<String> but(boolean exampleEnergyPrices) {
-        List<String> but = new ArrayList<>();
-        if (result.best().allowed()) {
-            but.add(againstDrawn());
-        }
-        but.add(
-                "The prices are those of the file of choices; labour and what it leaves out is not counted, and this is no advice to"
-                        + " invest.");
-        if (exampleEnergyPrices) {
-            but.add(
-                    "What energy costs and gas is worth are examples of the program: the design states neither, and with the prices of"
-                            + " your place another design may be best.");
-        }
-        return but;
+        return new Telling()
+                .when(result.best().allowed(), this::againstDrawn)
+                .say(
+                        "The prices are those of the file of choices; labour and what it leaves out is not counted, and this is no advice to"
+                                + " invest.")
+                .when(
+                        exampleEnergyPrices,
+                        "What energy costs and gas is worth are examples of the program: the design states neither, and with the prices of"
+                                + " your place another design may be best.")
+                .done();
     }
 
     /** The saving against the design as drawn. */
     private String againstDrawn() {
         ChooseResult.Drawn drawn = result.drawn();
-        Candidate best = result.best();
-        String breaks = drawn.broken().isEmpty() ? "" : "; as drawn it has " + broken(drawn.broken());
+        String breaks = (drawn.broken().isEmpty() ? "" : "; as drawn it has " + broken(drawn.broken())) + ".";
         return switch (result.by()) {
-            case COST ->
-                Double.isNaN(drawn.perYear())
-                        ? "What the design as drawn costs to buy is not told by these prices: in energy and electricity less the worth of the"
-                                + " gas it costs " + aYear(running(drawn.yearly())) + ", the best "
-                                + Words.number(running(best.yearly())) + breaks + "."
-                        : "Against the design as drawn, which costs " + aYear(drawn.perYear()) + " and "
-                                + money(drawn.outlay()) + " to buy, it "
-                                + saves(drawn.perYear() - best.cost().perYear()) + breaks + ".";
+            case COST -> costs(drawn, result.best()) + breaks;
             case NET ->
-                "The design as drawn gives " + Words.kWh(drawn.yearly().net().meanKWh()) + breaks + ".";
+                "The design as drawn gives " + Words.kWh(drawn.yearly().net().meanKWh()) + breaks;
             case BOUGHT ->
-                "The design as drawn buys " + Words.kWh(drawn.yearly().energy().boughtKWh()) + " for heat" + breaks
-                        + ".";
+                "The design as drawn buys " + Words.kWh(drawn.yearly().energy().boughtKWh()) + " for heat" + breaks;
         };
+    }
+
+    private String costs(ChooseResult.Drawn drawn, Candidate best) {
+        return Double.isNaN(drawn.perYear())
+                ? "What the design as drawn costs to buy is not told by these prices: in energy and electricity less the worth of the"
+                        + " gas it costs " + aYear(running(drawn.yearly())) + ", the best "
+                        + Words.number(running(best.yearly()))
+                : "Against the design as drawn, which costs " + aYear(drawn.perYear()) + " and "
+                        + money(drawn.outlay()) + " to buy, it "
+                        + saves(drawn.perYear() - best.cost().perYear());
     }
 
     private String saves(double sum) {
@@ -152,8 +151,24 @@ final class ChooseWords {
 
     List<String> effort() {
         ChooseResult.Effort effort = result.effort();
-        List<String> sentences = new ArrayList<>();
-        sentences.add("There are " + effort.points() + " combinations. "
+        return new Telling()
+                .say(tried(effort))
+                .when(
+                        effort.skipped() > 0,
+                        effort.skipped()
+                                + " were passed over: with less insulation or a smaller heater they cannot do what the same with more cannot.")
+                .say(
+                        "All neighbours of the designs named, one step away in each choice, were run too: none is better placed.")
+                .each(
+                        effort.barredBy().entrySet(),
+                        barred -> barred.getValue()
+                                + (barred.getValue() == 1 ? " of the designs run breaks" : " of the designs run break")
+                                + " the limit " + barred.getKey() + ".")
+                .done();
+    }
+
+    private static String tried(ChooseResult.Effort effort) {
+        return "There are " + effort.points() + " combinations. "
                 + (effort.exhaustive()
                         ? "All were looked at"
                         : "They were searched along each choice and among neighbours, from several starts")
@@ -161,34 +176,24 @@ final class ChooseWords {
                 + " runs through the weather with the design as drawn"
                 + (effort.exhaustive() && effort.designs() + effort.skipped() < effort.points()
                         ? "; combinations that differ only in parts of a circuit that is left out are one design."
-                        : "."));
-        if (effort.skipped() > 0) {
-            sentences.add(
-                    effort.skipped()
-                            + " were passed over: with less insulation or a smaller heater they cannot do what the same with more cannot.");
-        }
-        sentences.add(
-                "All neighbours of the designs named, one step away in each choice, were run too: none is better placed.");
-        effort.barredBy()
-                .forEach((limit, count) ->
-                        sentences.add(count + (count == 1 ? " of the designs run breaks" : " of the designs run break")
-                                + " the limit " + limit + "."));
-        return sentences;
+                        : ".");
     }
 
     List<String> others() {
-        List<String> sentences = new ArrayList<>();
         List<Candidate> named = result.named();
-        if (named.size() > 1 && result.best().allowed()) {
-            sentences.add("The runner-up has " + instead(named.get(1)) + ": "
-                    + difference(named.get(1).aim(result.by()) - result.best().aim(result.by())) + ".");
-        }
-        if (!result.ties().isEmpty()) {
-            sentences.add(result.ties().size() + " other" + (result.ties().size() == 1 ? " does" : "s do")
-                    + " exactly as well, among them " + chosen(result.ties().get(0))
-                    + "; named as best is the one with the earlier options.");
-        }
-        return sentences;
+        List<Candidate> ties = result.ties();
+        return new Telling()
+                .when(
+                        named.size() > 1 && result.best().allowed(),
+                        () -> "The runner-up has " + instead(named.get(1)) + ": "
+                                + difference(named.get(1).aim(result.by())
+                                        - result.best().aim(result.by())) + ".")
+                .when(
+                        !ties.isEmpty(),
+                        () -> ties.size() + " other" + (ties.size() == 1 ? " does" : "s do")
+                                + " exactly as well, among them " + chosen(ties.get(0))
+                                + "; named as best is the one with the earlier options.")
+                .done();
     }
 
     /** How a design differs from the best. */
@@ -206,19 +211,20 @@ final class ChooseWords {
 
     List<String> influence() {
         ChooseResult.Influence most = result.mattersMost();
-        List<String> sentences = new ArrayList<>();
-        if (most.change() > 0) {
-            sentences.add("The choice that matters most is " + named(most.choice(), most.worst()) + ": with "
-                    + shown(most.choice(), most.worst())
-                    + ", all else as in the best, it is " + difference(most.change()) + ".");
-        } else {
-            sentences.add("No choice alone can be made worse within the limits.");
-        }
-        result.influence().stream()
-                .filter(one -> one.barred() > 0)
-                .map(one -> named(one.choice(), one.worst()) + ": " + one.barred() + " of its " + one.options()
-                        + " options " + (one.barred() == 1 ? "breaks" : "break") + " a limit, all else as in the best.")
-                .forEach(sentences::add);
-        return sentences;
+        return new Telling()
+                .say(
+                        most.change() > 0
+                                ? "The choice that matters most is " + named(most.choice(), most.worst()) + ": with "
+                                        + shown(most.choice(), most.worst())
+                                        + ", all else as in the best, it is " + difference(most.change()) + "."
+                                : "No choice alone can be made worse within the limits.")
+                .each(
+                        result.influence().stream()
+                                .filter(one -> one.barred() > 0)
+                                .toList(),
+                        one -> named(one.choice(), one.worst()) + ": " + one.barred() + " of its " + one.options()
+                                + " options " + (one.barred() == 1 ? "breaks" : "break")
+                                + " a limit, all else as in the best.")
+                .done();
     }
 }

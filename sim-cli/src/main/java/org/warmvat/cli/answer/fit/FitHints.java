@@ -1,8 +1,8 @@
 package org.warmvat.cli.answer.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.warmvat.cli.words.Numerals;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.question.fit.Factor;
 import org.warmvat.question.fit.FitResult;
 import org.warmvat.question.fit.FittedFigure;
@@ -82,27 +82,29 @@ final class FitHints {
         if (!result.doubts().goesTogether()) {
             return List.of();
         }
-        List<String> sentences = new ArrayList<>();
-        if (areAlike(Factor.ENVELOPE, Factor.CAPACITY)) {
-            double watts = result.derived().capacityJPerK() * RISE_K / (HOURS_OF_HEAT * J_PER_WH);
-            sentences.add("A known heat tells loss and capacity apart: " + Numerals.three(watts)
-                    + " W of electricity for " + Numerals.three(HOURS_OF_HEAT) + " h would raise this tank by "
-                    + Numerals.three(RISE_K)
-                    + " K; log it as backup_electric_w and let the tank cool for some days after.");
-            sentences.add("Only a heater that is made for the tank will do, covered by slurry all the time and behind a"
-                    + " residual-current device; to fit one is an electrician's work.");
-        }
-        if (areAlike(Factor.ENVELOPE, Factor.FITTINGS)) {
-            sentences.add(
-                    "Envelope and fittings lose to nearly the same surroundings, which no longer log tells apart: ask for one"
-                            + " of them, or log some days with the fittings wrapped and some without.");
-        }
-        if (areAlike(Factor.SOLAR_COIL, Factor.COLLECTOR)) {
-            sentences.add("Collector and coil give one heat together: ask for one of them, with the other as drawn.");
-        }
-        if (!result.doubts().toldApart() && sentences.isEmpty()) {
-            sentences.add("Ask for fewer factors at once, or log the heats and a longer time.");
-        }
-        return sentences;
+        List<String> told = new Telling()
+                .say(areAlike(Factor.ENVELOPE, Factor.CAPACITY) ? knownHeat() : List.of())
+                .when(
+                        areAlike(Factor.ENVELOPE, Factor.FITTINGS),
+                        "Envelope and fittings lose to nearly the same surroundings, which no longer log tells apart: ask for one"
+                                + " of them, or log some days with the fittings wrapped and some without.")
+                .when(
+                        areAlike(Factor.SOLAR_COIL, Factor.COLLECTOR),
+                        "Collector and coil give one heat together: ask for one of them, with the other as drawn.")
+                .done();
+        return result.doubts().toldApart() || !told.isEmpty()
+                ? told
+                : List.of("Ask for fewer factors at once, or log the heats and a longer time.");
+    }
+
+    private List<String> knownHeat() {
+        double watts = result.derived().capacityJPerK() * RISE_K / (HOURS_OF_HEAT * J_PER_WH);
+        return List.of(
+                "A known heat tells loss and capacity apart: " + Numerals.three(watts)
+                        + " W of electricity for " + Numerals.three(HOURS_OF_HEAT) + " h would raise this tank by "
+                        + Numerals.three(RISE_K)
+                        + " K; log it as backup_electric_w and let the tank cool for some days after.",
+                "Only a heater that is made for the tank will do, covered by slurry all the time and behind a"
+                        + " residual-current device; to fit one is an electrician's work.");
     }
 }

@@ -1,6 +1,5 @@
 package org.warmvat.cli.answer.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.words.Numerals;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.fit.ClockDoubt;
 import org.warmvat.question.fit.Factor;
@@ -110,41 +110,41 @@ final class FitWords {
     }
 
     private List<String> but() {
-        List<String> but = new ArrayList<>();
-        if (result.doubts().units().any()) {
-            but.add(units());
-        }
-        result.doubts()
-                .atTheEnd()
-                .forEach(factor -> but.add("The factor " + factor.key()
-                        + " stands at the end of what is tried, 0.1 to 10. Look for a wrong unit, sensors taken for one"
-                        + " another, a heat that was not logged, a design of another tank."));
-        if (result.fitted().isPresent()
+        FitResult.Doubts doubts = result.doubts();
+        double sdK = result.residuals().sdK();
+        return new Telling()
+                .when(doubts.units().any(), this::units)
+                .each(
+                        doubts.atTheEnd(),
+                        factor -> "The factor " + factor.key()
+                                + " stands at the end of what is tried, 0.1 to 10. Look for a wrong unit, sensors taken for one"
+                                + " another, a heat that was not logged, a design of another tank.")
+                .when(
+                        isLossHardlyKnown(),
+                        "The loss is hardly known, its interval is wider than a factor 2: a longer log, a warmer tank in colder weather"
+                                + " and every heat written down would tell more.")
+                .when(
+                        !doubts.toldApart() && doubts.goesTogether(),
+                        () -> "This log cannot tell them apart"
+                                + (hints.areAlike(Factor.ENVELOPE, Factor.CAPACITY)
+                                        ? ": a tank that only cools shows how fast it does, not how much heat that is."
+                                        : "."))
+                .when(!result.pieces().isOneValue(), this::oneValue)
+                .say(doubts.clock().map(FitWords::clock))
+                .when(
+                        sdK > LARGE_RESIDUAL_K,
+                        () -> "The model misses the log by " + Numerals.three(sdK)
+                                + " K (standard deviation): something went on that neither log nor design tells.")
+                .done();
+    }
+
+    private boolean isLossHardlyKnown() {
+        return result.fitted().isPresent()
                 && result.derived()
                         .uaWPerK()
                         .wider()
                         .filter(Range95::isWiderThanAFactorOfTwo)
-                        .isPresent()) {
-            but.add(
-                    "The loss is hardly known, its interval is wider than a factor 2: a longer log, a warmer tank in colder weather"
-                            + " and every heat written down would tell more.");
-        }
-        if (!result.doubts().toldApart() && result.doubts().goesTogether()) {
-            but.add("This log cannot tell them apart"
-                    + (hints.areAlike(Factor.ENVELOPE, Factor.CAPACITY)
-                            ? ": a tank that only cools shows how fast it does, not how much heat that is."
-                            : "."));
-        }
-        if (!result.pieces().isOneValue()) {
-            but.add(oneValue());
-        }
-        result.doubts().clock().ifPresent(doubt -> but.add(clock(doubt)));
-        if (result.residuals().sdK() > LARGE_RESIDUAL_K) {
-            but.add("The model misses the log by "
-                    + Numerals.three(result.residuals().sdK())
-                    + " K (standard deviation): something went on that neither log nor design tells.");
-        }
-        return but;
+                        .isPresent();
     }
 
     private String units() {
@@ -188,21 +188,33 @@ final class FitWords {
         if (!result.doubts().goesTogether()) {
             return List.of();
         }
-        List<String> sentences = new ArrayList<>();
-        result.factors().forEach((factor, found) -> sentences.add(sentence(factor, found)));
         FittedFigure hours = result.derived().timeConstantH();
-        sentences.add("Its time constant is " + Numerals.three(hours.value()) + " h" + interval(hours, " h")
-                + ", drawn " + Numerals.three(hours.drawn())
-                + " h: after it, left alone, a third of the temperature difference is left.");
-        if (written) {
-            sentences.add("The design file " + FitAnswer.DESIGN_FILE
-                    + " has what was found under adjust; all other commands honour it.");
-        }
-        return sentences;
+        return new Telling()
+                .each(result.factors().entrySet(), one -> sentence(one.getKey(), one.getValue()))
+                .say("Its time constant is " + Numerals.three(hours.value()) + " h" + interval(hours, " h")
+                        + ", drawn " + Numerals.three(hours.drawn())
+                        + " h: after it, left alone, a third of the temperature difference is left.")
+                .when(
+                        written,
+                        "The design file " + FitAnswer.DESIGN_FILE
+                                + " has what was found under adjust; all other commands honour it.")
+                .done();
     }
 
     private static String sentence(Factor factor, FitResult.Found found) {
-        String name = switch (factor) {
+        String name = subject(factor);
+        String times = Numerals.three(found.estimate().value()) + " times";
+        if (found.held()) {
+            return name + (found.estimate().value() == 1 ? "" : " " + times) + " what is drawn: held, not found.";
+        }
+        return name
+                + (found.estimate().wider().isEmpty()
+                        ? " what this log cannot tell by itself (factor " + factor.key() + ")."
+                        : " " + times + " what is drawn" + interval(found.estimate(), "") + ".");
+    }
+
+    private static String subject(Factor factor) {
+        return switch (factor) {
             case ENVELOPE -> "Walls, lid, base and edges lose";
             case FITTINGS -> "The fittings lose";
             case CAPACITY -> "The contents hold";
@@ -210,56 +222,45 @@ final class FitWords {
             case BACKUP_COIL -> "The backup coil passes";
             case COLLECTOR -> "The collector takes up";
         };
-        if (found.held()) {
-            double value = found.estimate().value();
-            return name + (value == 1 ? "" : " " + Numerals.three(value) + " times")
-                    + " what is drawn: held, not found.";
-        }
-        if (found.estimate().wider().isEmpty()) {
-            return name + " what this log cannot tell by itself (factor " + factor.key() + ").";
-        }
-        return name + " " + Numerals.three(found.estimate().value()) + " times what is drawn"
-                + interval(found.estimate(), "") + ".";
     }
 
     private List<String> known() {
         FitResult.Residuals left = result.residuals();
-        List<String> sentences = new ArrayList<>();
-        sentences.add(
-                "Of " + left.readings() + " readings over " + Numerals.three(left.hours()) + " h the model leaves "
+        boolean goesTogether = result.doubts().goesTogether();
+        return new Telling()
+                .say("Of " + left.readings() + " readings over " + Numerals.three(left.hours()) + " h the model leaves "
                         + Numerals.three(left.sdK()) + " K (standard deviation); neighbouring residuals correlate by "
-                        + Numerals.fixed(left.lag1(), 2) + ".");
-        if (!result.doubts().goesTogether()) {
-            return sentences;
-        }
-        if (left.lag1() > STRONG_MEMORY) {
-            sentences.add(
-                    "Errors that remember like this tell far less than so many readings by themselves would; the intervals"
-                            + " take that into account.");
-        }
-        sentences.add(
-                "Two intervals were made, from errors that remember and from moving blocks of the residuals; the sentences"
-                        + " take the wider, the table has both.");
-        return sentences;
+                        + Numerals.fixed(left.lag1(), 2) + ".")
+                .when(
+                        goesTogether && left.lag1() > STRONG_MEMORY,
+                        "Errors that remember like this tell far less than so many readings by themselves would; the intervals"
+                                + " take that into account.")
+                .when(
+                        goesTogether,
+                        "Two intervals were made, from errors that remember and from moving blocks of the residuals; the sentences"
+                                + " take the wider, the table has both.")
+                .done();
     }
 
     private List<String> year() {
-        List<String> sentences = new ArrayList<>(years.sentences());
-        result.year()
-                .map(year -> List.of(
-                        bought(year.backupBoughtKWh())
-                                + (sentences.isEmpty() ? " in the year of the weather file." : " in the worst year."),
-                        year.gas()
-                                .map(ends -> "The net energy of that year is " + both(year.netEnergyKWh())
-                                        + "; as fitted it is "
-                                        + GasWords.three(
-                                                ends.low().netKWh(),
-                                                year.netEnergyKWh().value(),
-                                                ends.high().netKWh())
-                                        + ".")
-                                .orElse("No gas is computed, so that its net energy cannot be judged.")))
-                .ifPresent(sentences::addAll);
-        return sentences;
+        List<String> told = years.sentences();
+        return new Telling()
+                .say(told)
+                .say(result.year()
+                        .map(year -> bought(year.backupBoughtKWh())
+                                + (told.isEmpty() ? " in the year of the weather file." : " in the worst year.")))
+                .say(result.year().map(FitWords::net))
+                .done();
+    }
+
+    private static String net(FitResult.Year year) {
+        return year.gas()
+                .map(ends -> "The net energy of that year is " + both(year.netEnergyKWh()) + "; as fitted it is "
+                        + GasWords.three(
+                                ends.low().netKWh(),
+                                year.netEnergyKWh().value(),
+                                ends.high().netKWh()) + ".")
+                .orElse("No gas is computed, so that its net energy cannot be judged.");
     }
 
     private static String bought(FittedFigure backup) {
@@ -278,10 +279,7 @@ final class FitWords {
 
     /** What is worth a look, for other programs too. */
     List<String> hints() {
-        List<String> all = new ArrayList<>(but());
-        all.addAll(hints.suspects());
-        all.addAll(hints.more());
-        return all;
+        return new Telling().say(but()).say(hints.suspects()).say(hints.more()).done();
     }
 
     /** A row of the table; what the log does not tell has no value in words, whatever the search ended at. */

@@ -1,18 +1,17 @@
 package org.warmvat.cli.answer.spread;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Numerals;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.network.Warning;
 import org.warmvat.question.spread.SpreadResult;
-import org.warmvat.question.spread.SpreadResult.Influence;
 import org.warmvat.question.spread.Uncertain;
 import org.warmvat.sampling.Quantiles;
-import org.warmvat.sampling.SobolIndices;
 import org.warmvat.sampling.Spread;
 
 /** The sentences of {@code spread}. */
@@ -55,38 +54,38 @@ final class SpreadWords {
     }
 
     List<String> but(boolean proposed) {
-        List<String> but = new ArrayList<>();
-        result.chances()
-                .positive()
-                .filter(gas -> gas.low().value() < 1)
-                .ifPresent(gas -> but.add("With poor feed (low gas) it is above zero in "
-                        + SpreadAnswer.words(gas.low()) + " of the draws."));
-        if (result.chances().neverShort().value() < 1) {
-            but.add("No hour is below the minimum temperature in "
-                    + SpreadAnswer.words(result.chances().neverShort()) + " of the draws.");
-        }
-        but.add("The spreads are "
-                + (proposed ? "the program's proposal" : "those of the file, and what it does not name counts as known")
-                + "; bands and chances are no better than they are.");
-        if (result.years().size() == 1) {
-            but.add("One year of weather stands for all: bands over several years are wider.");
-        }
-        return but;
+        return new Telling()
+                .say(result.chances()
+                        .positive()
+                        .filter(gas -> gas.low().value() < 1)
+                        .map(gas -> "With poor feed (low gas) it is above zero in " + SpreadAnswer.words(gas.low())
+                                + " of the draws."))
+                .when(
+                        result.chances().neverShort().value() < 1,
+                        () -> "No hour is below the minimum temperature in "
+                                + SpreadAnswer.words(result.chances().neverShort()) + " of the draws.")
+                .say("The spreads are "
+                        + (proposed
+                                ? "the program's proposal"
+                                : "those of the file, and what it does not name counts as known")
+                        + "; bands and chances are no better than they are.")
+                .when(
+                        result.years().size() == 1,
+                        "One year of weather stands for all: bands over several years are wider.")
+                .done();
     }
 
     List<String> bands() {
-        List<String> sentences = new ArrayList<>();
-        sentences.add("Of " + draws()
-                + " 5 in 100 lie below the first number, half below the second, 5 in 100 above the third.");
-        figure("The backup heater buys", "backup_bought_kwh", " kWh").ifPresent(sentences::add);
-        figure("The gas holds", "gas_energy_kwh", " kWh").ifPresent(sentences::add);
-        figure("The " + net + " is", result.leading(), " kWh").ifPresent(sentences::add);
-        if (result.chances().neverShort().value() < 1) {
-            figure("Below the minimum temperature are", "hours_below_floor", " hours")
-                    .ifPresent(sentences::add);
-        }
-        figure("The lowest slurry temperature is", "slurry_least_c", " °C").ifPresent(sentences::add);
-        return sentences;
+        return new Telling()
+                .say("Of " + draws()
+                        + " 5 in 100 lie below the first number, half below the second, 5 in 100 above the third.")
+                .say(figure("The backup heater buys", "backup_bought_kwh", " kWh"))
+                .say(figure("The gas holds", "gas_energy_kwh", " kWh"))
+                .say(figure("The " + net + " is", result.leading(), " kWh"))
+                .say(figure("Below the minimum temperature are", "hours_below_floor", " hours")
+                        .filter(hours -> result.chances().neverShort().value() < 1))
+                .say(figure("The lowest slurry temperature is", "slurry_least_c", " °C"))
+                .done();
     }
 
     private Optional<String> figure(String subject, String key, String unit) {
@@ -97,46 +96,45 @@ final class SpreadWords {
     }
 
     List<String> chances() {
-        List<String> sentences = new ArrayList<>();
-        result.chances()
-                .positive()
-                .ifPresent(gas -> sentences.add("The " + net + " is above zero in " + SpreadAnswer.words(gas.low())
-                        + " of the draws at low gas, " + SpreadAnswer.words(gas.middle()) + " at middle and "
-                        + SpreadAnswer.words(gas.high())
-                        + " at high gas; there potential and rate of all feedstocks are low, as stated or high together, and"
-                        + " everything else is drawn."));
-        sentences.add("No hour is below the minimum temperature of " + asked.minimum() + " in "
-                + SpreadAnswer.words(result.chances().neverShort()) + ".");
-        sentences.add(
-                "The number after ± is one standard error from the count of draws alone (Agresti and Coull 1998); it says"
-                        + " nothing about whether the spreads are right.");
-        return sentences;
+        return new Telling()
+                .say(result.chances()
+                        .positive()
+                        .map(gas -> "The " + net + " is above zero in " + SpreadAnswer.words(gas.low())
+                                + " of the draws at low gas, " + SpreadAnswer.words(gas.middle()) + " at middle and "
+                                + SpreadAnswer.words(gas.high())
+                                + " at high gas; there potential and rate of all feedstocks are low, as stated or high together, and"
+                                + " everything else is drawn."))
+                .say("No hour is below the minimum temperature of " + asked.minimum() + " in "
+                        + SpreadAnswer.words(result.chances().neverShort()) + ".")
+                .say(
+                        "The number after ± is one standard error from the count of draws alone (Agresti and Coull 1998); it says"
+                                + " nothing about whether the spreads are right.")
+                .done();
     }
 
     List<String> influence() {
-        List<String> sentences = new ArrayList<>();
         List<String> named = result.influences().stream()
                 .filter(one -> one.indices().total() >= WORTH_NAMING)
                 .limit(MOST_NAMED)
                 .map(one -> InputNames.of(one.key()) + " ("
                         + percent(Math.min(1, one.indices().total())) + ")")
                 .toList();
-        sentences.add(
-                named.isEmpty()
-                        ? "The " + net + " hardly varies: no input stands out."
-                        : "Most of the spread of the " + net + " comes from " + Words.list(named)
-                                + ": the share of the variance in which the input has a hand. What you can measure of these narrows"
-                                + " the band most.");
         double worst = result.influences().stream()
-                .map(Influence::indices)
-                .mapToDouble(SobolIndices::error)
+                .mapToDouble(one -> one.indices().error())
                 .max()
                 .orElse(0);
-        if (worst > VAGUE) {
-            sentences.add("These shares are vague, by up to " + percent(worst)
-                    + " (one standard error): take more draws where their order matters.");
-        }
-        return sentences;
+        return new Telling()
+                .say(
+                        named.isEmpty()
+                                ? "The " + net + " hardly varies: no input stands out."
+                                : "Most of the spread of the " + net + " comes from " + Words.list(named)
+                                        + ": the share of the variance in which the input has a hand. What you can measure of these narrows"
+                                        + " the band most.")
+                .when(
+                        worst > VAGUE,
+                        () -> "These shares are vague, by up to " + percent(worst)
+                                + " (one standard error): take more draws where their order matters.")
+                .done();
     }
 
     /** A share of variance, of which an estimate may lie a little below nothing. */
@@ -145,28 +143,32 @@ final class SpreadWords {
     }
 
     List<String> drawn() {
-        List<String> sentences = new ArrayList<>();
         int years = result.years().size();
-        sentences.add(result.inputs().size() + " inputs were drawn, "
-                + (years == 1
-                        ? "all in the weather of " + result.years().get(0)
-                        : "in " + years + " years of weather dealt out evenly: " + Words.list(result.years()))
-                + ".");
-        List<Integer> worstFirst = SpreadTables.worstFirst(result);
-        if (worstFirst.size() > 1) {
-            sentences.add("By its middle draw the worst year is "
-                    + result.years().get(worstFirst.get(0)) + ", the middle one "
-                    + result.years().get(worstFirst.get(worstFirst.size() / 2)) + ".");
-        }
-        for (int i = 0; i < result.inputs().size(); i++) {
-            if (result.held(i) > 0) {
-                sentences.add(InputNames.of(result.inputs().get(i).key())
-                        + " was drawn beyond what the key allows and held at the end of" + " its range in "
-                        + result.held(i) + " of " + draws() + ".");
-            }
-        }
-        sentences.addAll(method());
-        return sentences;
+        List<String> worstFirst = SpreadTables.worstFirst(result).stream()
+                .map(result.years()::get)
+                .toList();
+        return new Telling()
+                .say(result.inputs().size() + " inputs were drawn, "
+                        + (years == 1
+                                ? "all in the weather of " + result.years().get(0)
+                                : "in " + years + " years of weather dealt out evenly: " + Words.list(result.years()))
+                        + ".")
+                .when(
+                        worstFirst.size() > 1,
+                        () -> "By its middle draw the worst year is " + worstFirst.get(0) + ", the middle one "
+                                + worstFirst.get(worstFirst.size() / 2) + ".")
+                .say(held())
+                .say(method())
+                .done();
+    }
+
+    private List<String> held() {
+        return IntStream.range(0, result.inputs().size())
+                .filter(i -> result.held(i) > 0)
+                .mapToObj(i -> InputNames.of(result.inputs().get(i).key())
+                        + " was drawn beyond what the key allows and held at the end of its range in "
+                        + result.held(i) + " of " + draws() + ".")
+                .toList();
     }
 
     List<String> method() {

@@ -1,13 +1,16 @@
 package org.warmvat.cli.answer.vary;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.words.Numerals;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Sweep;
@@ -52,31 +55,31 @@ final class VarySentences {
     }
 
     List<String> varied(String shown) {
-        List<String> axes = new ArrayList<>();
-        for (int i = 0; i < sweep.keys().size(); i++) {
-            int axis = i;
-            double least =
-                    sweep.values().stream().mapToDouble(v -> v[axis]).min().orElseThrow();
-            double most =
-                    sweep.values().stream().mapToDouble(v -> v[axis]).max().orElseThrow();
-            axes.add(sweep.keys().get(i)
-                    + (least == most
-                            ? " at " + Numerals.exact(least)
-                            : " from " + Numerals.exact(least) + " to " + Numerals.exact(most) + " ("
-                                    + sweep.counts()[i] + " values)"));
-        }
-        List<String> sentences = new ArrayList<>();
-        sentences.add(sweep.runs() + (sweep.runs() == 1 ? " design was run" : " designs were run")
-                + " through the whole weather file: " + Words.list(axes) + ".");
-        if (!SweepDrawing.hasNumbers(sweep, shown)) {
-            sentences.add("No picture is drawn of " + shown
-                    + ", which means nothing for these designs; --show names another.");
-        }
-        return sentences;
+        return new Telling()
+                .say(sweep.runs() + (sweep.runs() == 1 ? " design was run" : " designs were run")
+                        + " through the whole weather file: "
+                        + Words.list(IntStream.range(0, sweep.keys().size())
+                                .mapToObj(this::axis)
+                                .toList()) + ".")
+                .when(
+                        !SweepDrawing.hasNumbers(sweep, shown),
+                        "No picture is drawn of " + shown
+                                + ", which means nothing for these designs; --show names another.")
+                .done();
+    }
+
+    private String axis(int axis) {
+        DoubleSummaryStatistics values =
+                sweep.values().stream().mapToDouble(v -> v[axis]).summaryStatistics();
+        String least = Numerals.exact(values.getMin());
+        return sweep.keys().get(axis)
+                + (values.getMin() == values.getMax()
+                        ? " at " + least
+                        : " from " + least + " to " + Numerals.exact(values.getMax()) + " (" + sweep.counts()[axis]
+                                + " values)");
     }
 
     List<String> best() {
-        List<String> sentences = new ArrayList<>();
         int best = most(leading, run -> true).orElseThrow();
         int worst = most(leading, run -> true, -1).orElseThrow();
         if (Double.isNaN(sweep.output(best, lowGas))) {
@@ -86,28 +89,34 @@ final class VarySentences {
                             + ", so that net energy cannot be judged.",
                     warmest());
         }
-        boolean alike = Words.kWh(sweep.output(best, leading)).equals(Words.kWh(sweep.output(worst, leading)));
-        if (alike) {
-            sentences.add("The " + net() + " is " + Words.kWh(sweep.output(best, leading))
-                    + (sweep.runs() == 1 ? "" : " in every run, to three figures") + "; it is " + three(best) + ".");
-            sentences.add(warmest());
-            return sentences;
+        if (kWh(best).equals(kWh(worst))) {
+            return List.of(
+                    "The " + net() + " is " + kWh(best) + (sweep.runs() == 1 ? "" : " in every run, to three figures")
+                            + "; it is " + three(best) + ".",
+                    warmest());
         }
-        sentences.add("The highest " + net() + " is " + Words.kWh(sweep.output(best, leading)) + beside(best) + ", at "
-                + sweep.named(best) + "; it is " + three(best) + "; there the tank is " + hours(best)
-                + " below its minimum.");
+        return apart(best, worst);
+    }
+
+    private List<String> apart(int best, int worst) {
         Optional<Integer> warm = most(leading, run -> sweep.output(run, SHORT) == 0);
-        if (warm.isEmpty()) {
-            sentences.add(warmest());
-        } else if (warm.get() != best) {
-            sentences.add("Of those never below their minimum the highest is "
-                    + Words.kWh(sweep.output(warm.get(), leading)) + beside(warm.get()) + ", at "
-                    + sweep.named(warm.get()) + "; it is "
-                    + three(warm.get()) + ".");
-        }
-        sentences.add("The lowest " + net() + " is " + Words.kWh(sweep.output(worst, leading)) + beside(worst) + ", at "
-                + sweep.named(worst) + ".");
-        return sentences;
+        return new Telling()
+                .say("The highest " + net() + " is " + at(best) + "; it is " + three(best) + "; there the tank is "
+                        + hours(best) + " below its minimum.")
+                .when(warm.isEmpty(), this::warmest)
+                .say(warm.filter(run -> run != best)
+                        .map(run -> "Of those never below their minimum the highest is " + at(run) + "; it is "
+                                + three(run) + "."))
+                .say("The lowest " + net() + " is " + at(worst) + ".")
+                .done();
+    }
+
+    private String kWh(int run) {
+        return Words.kWh(sweep.output(run, leading));
+    }
+
+    private String at(int run) {
+        return kWh(run) + beside(run) + ", at " + sweep.named(run);
     }
 
     /** Net energy where another figure leads. */
@@ -125,24 +134,25 @@ final class VarySentences {
                 .boxed()
                 .reduce((a, b) -> sweep.output(b, SHORT) < sweep.output(a, SHORT) ? b : a)
                 .orElseThrow();
-        long warm = IntStream.range(0, sweep.runs())
-                .filter(run -> sweep.output(run, SHORT) == 0)
-                .count();
+        double[] hours = sweep.output(SHORT);
         if (sweep.runs() == 1) {
             return "The tank is " + hours(least) + " below its minimum.";
         }
-        double mostHours = Arrays.stream(sweep.output(SHORT)).max().orElseThrow();
-        if (hours(least).equals(mostHours == 0 ? "never" : Words.hours(mostHours) + " hours")) {
+        if (hours(least).equals(hours(Arrays.stream(hours).max().orElseThrow()))) {
             return "Each run is " + hours(least) + " below its minimum.";
         }
+        long warm = Arrays.stream(hours).filter(one -> one == 0).count();
         return warm > 0
                 ? warm + " of the " + sweep.runs() + " runs are never below their minimum."
-                : "None stays above its minimum all the time; the fewest hours short, "
-                        + Words.hours(sweep.output(least, SHORT)) + ", are at " + sweep.named(least) + ".";
+                : "None stays above its minimum all the time; the fewest hours short, " + Words.hours(hours[least])
+                        + ", are at " + sweep.named(least) + ".";
     }
 
     private String hours(int run) {
-        double hours = sweep.output(run, SHORT);
+        return hours(sweep.output(run, SHORT));
+    }
+
+    private static String hours(double hours) {
         return hours == 0 ? "never" : Words.hours(hours) + " hours";
     }
 
@@ -164,24 +174,21 @@ final class VarySentences {
         if (axis < 0) {
             return List.of();
         }
-        List<String> sentences = new ArrayList<>();
-        for (double setpoint : sweep.values().stream()
-                .mapToDouble(v -> v[axis])
-                .distinct()
-                .sorted()
-                .toArray()) {
-            int run = IntStream.range(0, sweep.runs())
-                    .filter(r -> sweep.values().get(r)[axis] == setpoint)
-                    .findFirst()
-                    .orElseThrow();
-            sentences.add("At " + Words.celsius(setpoint) + " each cubic metre is fed "
-                    + Words.number(sweep.output(run, "loading_kg_vs_m3_day"))
-                    + " kg of volatile solids a day and keeps it "
-                    + Words.number(sweep.output(run, "retention_days")) + " days; "
-                    + equalGas(sweep.output(run, "volume_for_equal_gas_l")) + ".");
-        }
-        sentences.add("A cool tank of the same size looks good until the bigger tank that it needs is counted.");
-        return sentences;
+        Map<Double, Integer> firsts = new TreeMap<>();
+        IntStream.range(0, sweep.runs())
+                .forEach(run -> firsts.putIfAbsent(sweep.values().get(run)[axis], run));
+        return new Telling()
+                .each(firsts.entrySet(), one -> at(one.getKey(), one.getValue()))
+                .say("A cool tank of the same size looks good until the bigger tank that it needs is counted.")
+                .done();
+    }
+
+    private String at(double setpointC, int run) {
+        return "At " + Words.celsius(setpointC) + " each cubic metre is fed "
+                + Words.number(sweep.output(run, "loading_kg_vs_m3_day"))
+                + " kg of volatile solids a day and keeps it "
+                + Words.number(sweep.output(run, "retention_days")) + " days; "
+                + equalGas(sweep.output(run, "volume_for_equal_gas_l")) + ".";
     }
 
     private static String equalGas(double litres) {

@@ -1,11 +1,11 @@
 package org.warmvat.cli.answer.year;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.warmvat.account.Period;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.gas.Gas;
@@ -43,13 +43,10 @@ final class LifeWords {
         long without = IntStream.range(0, SeasonTable.DAYS)
                 .filter(day -> Double.isInfinite(design.season().on(day).minimumC()))
                 .count();
-        List<String> apart = new ArrayList<>();
-        if (without > 0) {
-            apart.add("no minimum holds on " + without + " days of the year");
-        }
-        if (warming > 0) {
-            apart.add(Words.hours(warming) + " h of warming up are counted apart");
-        }
+        List<String> apart = new Telling()
+                .when(without > 0, "no minimum holds on " + without + " days of the year")
+                .when(warming > 0, Words.hours(warming) + " h of warming up are counted apart")
+                .done();
         return (below == 0
                         ? "The tank was warm whenever it was to be: the slurry was never below the minimum in force"
                         : "The tank was not always warm when it was to be: the slurry was below the minimum in force for "
@@ -73,87 +70,90 @@ final class LifeWords {
 
     /** What belongs beside the verdict. */
     List<String> but() {
-        List<String> but = new ArrayList<>();
         double surplus = year.of(GasHolderPart.SURPLUS);
-        if (!uses().isEmpty()) {
-            but.add("The net energy of " + Words.kWh(year.of(KeyFigures.NET))
-                    + " counts all gas made, surplus included, and is no return.");
-        }
-        if (surplus > 0) {
-            but.add(Words.number(surplus)
-                    + " Nm³ of biogas find no room in the holder: surplus goes to a flare, never to open air.");
-        }
-        if (year.has(BackupPart.SHORT_OF_OWN_GAS_HOURS) && year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS) > 0) {
-            but.add(
-                    "For " + Words.hours(year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS))
-                            + " h the backup heater was wanted and the holder was empty: another fuel must stand ready, or the tank cools.");
-        }
-        if (year.has(FeedPart.HYGIENISATION_SHORT) && year.of(FeedPart.HYGIENISATION_SHORT) > 0) {
-            but.add("For hygienisation " + Words.kWh(year.of(FeedPart.HYGIENISATION_SHORT))
-                    + " of own gas were lacking and are counted as bought.");
-        }
-        return but;
+        return new Telling()
+                .when(
+                        !uses().isEmpty(),
+                        () -> "The net energy of " + Words.kWh(year.of(KeyFigures.NET))
+                                + " counts all gas made, surplus included, and is no return.")
+                .when(
+                        surplus > 0,
+                        () -> Words.number(surplus)
+                                + " Nm³ of biogas find no room in the holder: surplus goes to a flare, never to open air.")
+                .when(
+                        some(BackupPart.SHORT_OF_OWN_GAS_HOURS),
+                        () -> "For " + Words.hours(year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS))
+                                + " h the backup heater was wanted and the holder was empty: another fuel must stand ready, or the tank cools.")
+                .when(
+                        some(FeedPart.HYGIENISATION_SHORT),
+                        () -> "For hygienisation " + Words.kWh(year.of(FeedPart.HYGIENISATION_SHORT))
+                                + " of own gas were lacking and are counted as bought.")
+                .done();
+    }
+
+    private boolean some(Line line) {
+        return year.has(line) && year.of(line) > 0;
     }
 
     /** Sentences on gas in use. */
     List<String> gas() {
-        List<String> told = new ArrayList<>();
-        for (GasUse use : uses()) {
-            told.add(String.format(
-                    Locale.ROOT,
-                    "The %s got %s of gas and went short of %s.",
-                    use.name(),
-                    Words.kWh(year.of(GasUsePart.met(use))),
-                    Words.kWh(year.of(GasUsePart.unmet(use)))));
-        }
-        if (year.has(GasHolderPart.FULL_HOURS)) {
-            told.add("The holder was full for " + Words.hours(year.of(GasHolderPart.FULL_HOURS)) + " h and empty for "
-                    + Words.hours(year.of(GasHolderPart.EMPTY_HOURS)) + " h.");
-        }
-        if (year.has(BackupPart.SHORT_OF_OWN_GAS_HOURS)) {
-            told.add("The backup heater was short of own gas for "
-                    + Words.hours(year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS)) + " h.");
-        }
-        if (year.has(CondensatePart.LITRES)) {
-            told.add("In the gas pipe " + Words.number(year.of(CondensatePart.LITRES))
-                    + " litres of water fall out, at most " + Words.number(year.of(CondensatePart.MOST_LITRES_DAY))
-                    + " in a day: lay it with a fall to a water trap.");
-        }
-        return told;
+        return new Telling()
+                .each(
+                        uses(),
+                        use -> "The " + use.name() + " got " + Words.kWh(year.of(GasUsePart.met(use)))
+                                + " of gas and went short of " + Words.kWh(year.of(GasUsePart.unmet(use))) + ".")
+                .when(
+                        year.has(GasHolderPart.FULL_HOURS),
+                        () -> "The holder was full for " + Words.hours(year.of(GasHolderPart.FULL_HOURS))
+                                + " h and empty for " + Words.hours(year.of(GasHolderPart.EMPTY_HOURS)) + " h.")
+                .when(
+                        year.has(BackupPart.SHORT_OF_OWN_GAS_HOURS),
+                        () -> "The backup heater was short of own gas for "
+                                + Words.hours(year.of(BackupPart.SHORT_OF_OWN_GAS_HOURS)) + " h.")
+                .when(
+                        year.has(CondensatePart.LITRES),
+                        () -> "In the gas pipe " + Words.number(year.of(CondensatePart.LITRES))
+                                + " litres of water fall out, at most "
+                                + Words.number(year.of(CondensatePart.MOST_LITRES_DAY))
+                                + " in a day: lay it with a fall to a water trap.")
+                .done();
     }
 
     /** Sentences on seasons, shelter and hygienisation. */
     List<String> seasons() {
-        List<String> told = new ArrayList<>();
-        if (year.has(FeedPart.DAYS_FED)) {
-            told.add(String.format(
-                    Locale.ROOT,
-                    "The tank is fed on %.0f days and rests on %.0f; warming up after a rest it is below its minimum for %s h, which"
-                            + " do not count as short.",
-                    year.of(FeedPart.DAYS_FED),
-                    year.of(FeedPart.DAYS_IDLE),
-                    Words.hours(year.of(KeyFigures.WARMING_UP_HOURS))));
-        }
-        design.spells()
-                .forEach(spell -> told.add(String.format(
-                        Locale.ROOT,
-                        "In %s gas of %s is made, and the backup heater takes %s.",
-                        spell.name(),
-                        Words.kWh(year.of(line(spell.name(), "gas_energy_kwh"))),
-                        Words.kWh(year.of(line(spell.name(), "backup_bought_kwh"))))));
-        if (year.has(ShelterPart.MEAN_C)) {
-            told.add("The shelter stands at " + Words.celsius(year.of(ShelterPart.MEAN_C)) + " on the mean, between "
-                    + Words.celsius(year.of(ShelterPart.LEAST_C)) + " and "
-                    + Words.celsius(year.of(ShelterPart.MOST_C)) + "; the tank gives it "
-                    + Words.kWh(year.of(ShelterPart.FROM_TANK)) + ", the sun " + Words.kWh(year.of(ShelterPart.SUN))
-                    + ".");
-        }
-        if (year.has(FeedPart.HYGIENISATION_BOUGHT)) {
-            told.add("Hygienisation takes " + Words.kWh(year.of(FeedPart.HYGIENISATION_BOUGHT))
-                    + ". Which wastes must be heated, how, and who approves it is for the authority; particle size 12 mm and 70 °C for 1 h"
-                    + " is what the European rule for kitchen waste names (Regulation (EU) 142/2011, annex V).");
-        }
-        return told;
+        return new Telling()
+                .when(year.has(FeedPart.DAYS_FED), this::fed)
+                .each(
+                        design.spells(),
+                        spell -> "In " + spell.name() + " gas of "
+                                + Words.kWh(year.of(line(spell.name(), "gas_energy_kwh")))
+                                + " is made, and the backup heater takes "
+                                + Words.kWh(year.of(line(spell.name(), "backup_bought_kwh"))) + ".")
+                .when(year.has(ShelterPart.MEAN_C), this::shelter)
+                .when(
+                        year.has(FeedPart.HYGIENISATION_BOUGHT),
+                        () -> "Hygienisation takes " + Words.kWh(year.of(FeedPart.HYGIENISATION_BOUGHT))
+                                + ". Which wastes must be heated, how, and who approves it is for the authority; particle size 12 mm and 70 °C for 1 h"
+                                + " is what the European rule for kitchen waste names (Regulation (EU) 142/2011, annex V).")
+                .done();
+    }
+
+    private String fed() {
+        return String.format(
+                Locale.ROOT,
+                "The tank is fed on %.0f days and rests on %.0f; warming up after a rest it is below its minimum for %s h, which"
+                        + " do not count as short.",
+                year.of(FeedPart.DAYS_FED),
+                year.of(FeedPart.DAYS_IDLE),
+                Words.hours(year.of(KeyFigures.WARMING_UP_HOURS)));
+    }
+
+    private String shelter() {
+        return "The shelter stands at " + Words.celsius(year.of(ShelterPart.MEAN_C)) + " on the mean, between "
+                + Words.celsius(year.of(ShelterPart.LEAST_C)) + " and "
+                + Words.celsius(year.of(ShelterPart.MOST_C)) + "; the tank gives it "
+                + Words.kWh(year.of(ShelterPart.FROM_TANK)) + ", the sun " + Words.kWh(year.of(ShelterPart.SUN))
+                + ".";
     }
 
     private static Line line(String spell, String key) {
