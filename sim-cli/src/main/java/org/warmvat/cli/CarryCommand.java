@@ -10,9 +10,11 @@ import org.warmvat.cli.answer.carry.CarryAnswer;
 import org.warmvat.cli.option.InputArguments;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
+import org.warmvat.design.Design;
 import org.warmvat.question.Window;
 import org.warmvat.question.carry.CarryResult;
 import org.warmvat.question.carry.CarryStudy;
+import org.warmvat.weather.Weather;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -71,16 +73,12 @@ final class CarryCommand extends RunningCommand {
     }
 
     private Judged ofYear(Inputs inputs, CarryStudy.Question question) throws Exception {
-        Window window = Window.of(inputs.weather(), from, to);
+        Design design = inputs.design().design();
+        Weather weather = inputs.weather();
+        Window window = Window.of(weather, from, to);
         CarryResult result = run().parallel(
                         "runs",
-                        parallel -> CarryStudy.run(
-                                inputs.design().design(),
-                                inputs.weather(),
-                                window,
-                                run().engine(),
-                                question,
-                                parallel));
+                        parallel -> CarryStudy.run(design, weather, window, run().engine(), question, parallel));
         Subject asked = inputs.asked(run());
         double shortfall = result.withBackup().shortfallKWh();
         // of years with as many hours short the one that lacks more heat is the worse

@@ -13,6 +13,7 @@ import org.warmvat.cli.option.FitInputs;
 import org.warmvat.cli.option.Inputs;
 import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.cli.option.WeatherOptions;
+import org.warmvat.design.Design;
 import org.warmvat.question.fit.Factor;
 import org.warmvat.question.fit.FitQuestion;
 import org.warmvat.question.fit.FitResult;
@@ -73,13 +74,15 @@ final class FitCommand extends RunningCommand {
         FitQuestion question = question();
         FitInputs inputs = FitInputs.read(
                 new FitInputs.Named(designFile, logFiles, weatherFiles), weather.way(), logLayoutFile, sensor);
-        Inputs years = inputs.all().inYears();
+        Inputs all = inputs.all();
+        Inputs years = all.inYears();
+        Design design = all.design().design();
         FitResult result = run().parallel(
                         "runs of the year",
                         parallel -> FitStudy.run(
-                                inputs.all().design().design(),
+                                design,
                                 inputs.log(),
-                                inputs.all().weathers(),
+                                all.weathers(),
                                 years.weathers(),
                                 question,
                                 run().engine(),

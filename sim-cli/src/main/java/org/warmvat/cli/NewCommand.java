@@ -127,10 +127,7 @@ final class NewCommand implements Callable<Integer> {
         if (file.isEmpty() && !json && terminal.isPresent()) {
             questions(terminal.get());
         }
-        common.within("--litres", litres, LEAST_LITRES, MOST_LITRES);
-        common.within("--setpoint", setpointC, LEAST_C, MOST_C);
-        insulationMm.ifPresent(mm -> common.within("--insulation", mm, 1, MOST_MM));
-        collectorM2.ifPresent(m2 -> common.within("--collector", m2, 0, MOST_M2));
+        refuseOutOfRange();
         Starter.AtHand atHand = atHand();
         file.ifPresent(target -> common.free(target, replace));
         Weather weather = Inputs.weatherOnly(weatherFile, reading.way()).weather();
@@ -140,6 +137,13 @@ final class NewCommand implements Callable<Integer> {
         }
         answer(text);
         return ExitCode.DONE.number();
+    }
+
+    private void refuseOutOfRange() {
+        common.within("--litres", litres, LEAST_LITRES, MOST_LITRES);
+        common.within("--setpoint", setpointC, LEAST_C, MOST_C);
+        insulationMm.ifPresent(mm -> common.within("--insulation", mm, 1, MOST_MM));
+        collectorM2.ifPresent(m2 -> common.within("--collector", m2, 0, MOST_M2));
     }
 
     private Starter.AtHand atHand() {

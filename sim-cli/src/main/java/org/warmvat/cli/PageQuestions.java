@@ -19,6 +19,7 @@ import org.warmvat.cli.option.ExitCode;
 import org.warmvat.cli.option.Failures;
 import org.warmvat.cli.option.RunningCommand;
 import org.warmvat.cli.page.Questions;
+import org.warmvat.design.keys.Slot;
 import org.warmvat.question.Parallel;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
@@ -215,15 +216,11 @@ final class PageQuestions implements Questions {
         StringWriter err = new StringWriter();
         CommandLine line = Warmvat.commandLine();
         line.setOut(new PrintWriter(out)).setErr(new PrintWriter(err)).setExpandAtFiles(false);
-        List<String> words = new ArrayList<>(List.of(
-                "new",
-                "--litres=" + litres,
-                "--setpoint=" + setpointC,
-                "--weather=" + weather.file(),
-                "--fill-holes=" + weather.fillHolesH()));
+        List<String> words = new ArrayList<>(List.of("new", "--litres=" + litres, "--setpoint=" + setpointC));
+        words.add("--weather=" + weather.file());
+        words.add("--fill-holes=" + weather.fillHolesH());
         weather.layout().ifPresent(layout -> words.add("--layout=" + layout));
-        int code = line.execute(words.toArray(String[]::new));
-        if (code != ExitCode.DONE.number()) {
+        if (line.execute(words.toArray(String[]::new)) != ExitCode.DONE.number()) {
             throw new NotAnswered(err.toString().lines().toList());
         }
         return out.toString();

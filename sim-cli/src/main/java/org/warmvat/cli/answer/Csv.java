@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import org.warmvat.cli.words.Numerals;
 
 /**
@@ -72,9 +73,8 @@ public final class Csv {
     }
 
     private static Csv columns(String first, IntFunction<String> label, Map<String, double[]> columns) {
-        List<String> headings = new ArrayList<>(List.of(first));
-        headings.addAll(columns.keySet());
-        Csv table = of(headings);
+        Csv table =
+                of(Stream.concat(Stream.of(first), columns.keySet().stream()).toList());
         int rows = columns.values().stream()
                 .mapToInt(values -> values.length)
                 .max()

@@ -226,8 +226,6 @@ public final class Draft {
     private Document document(Supplier<Document.Body> body) {
         Grounds grounds =
                 each.isEmpty() ? Grounds.of(asked, warnings, assumed, weighty) : Grounds.together(asked, each, assumed);
-        List<String> but = new ArrayList<>(each.isEmpty() ? grounds.gravest() : Grounds.gravest(each));
-        verdict.but().stream().filter(sentence -> !but.contains(sentence)).forEach(but::add);
         card.map(drawn -> drawn.apply(grounds.warnings())).ifPresent(five -> {
             keyFigures.addAll(0, five.lines());
             figure("card", five.figures());
@@ -235,9 +233,15 @@ public final class Draft {
         String title = question.isEmpty() ? asked.title() : asked.title() + ": " + question;
         return new Document(
                 new Document.Heading(asked.command(), title, asked.subtitle(), asked.titleBlock()),
-                new Verdict(verdict.sentence(), List.copyOf(but)),
+                new Verdict(verdict.sentence(), but(grounds)),
                 body.get(),
                 new Document.Data(figures, csv, texts, copied),
                 grounds);
+    }
+
+    private List<String> but(Grounds grounds) {
+        List<String> but = new ArrayList<>(each.isEmpty() ? grounds.gravest() : Grounds.gravest(each));
+        verdict.but().stream().filter(sentence -> !but.contains(sentence)).forEach(but::add);
+        return List.copyOf(but);
     }
 }

@@ -21,20 +21,20 @@ final class HeatLossPicture {
     static Drawing of(Design design, Weather weather) {
         List<PartLoss> parts = PartLoss.of(design, weather.meanWindMPerS(), weather.meanAirC());
         double all = parts.stream().mapToDouble(PartLoss::watts).sum();
-        RankedBars chart = RankedBars.of(
-                        NAME,
-                        "Where the heat goes: about " + Words.number(all) + " W, "
-                                + Words.kWh(all * weather.hours() / 1000))
+        RankedBars chart = RankedBars.of(NAME, "Where the heat goes: about " + loss(all, weather))
                 .caption("Loss by part, worked out by hand for the set-point of "
                         + Words.celsius(design.control().setpointC()) + " in steady air of "
                         + Words.celsius(weather.meanAirC())
                         + ", the mean of the weather file, without sun and clear sky; in kWh over all its hours. Vapour in the"
                         + " gas is left out.");
-        parts.forEach(part -> chart.bar(
-                part.part(),
-                part.part().startsWith("warming") ? Look.FEED : Look.BACKUP,
-                part.watts(),
-                Words.number(part.watts()) + " W, " + Words.kWh(part.watts() * weather.hours() / 1000)));
+        parts.forEach(part -> {
+            Look look = part.part().startsWith("warming") ? Look.FEED : Look.BACKUP;
+            chart.bar(part.part(), look, part.watts(), loss(part.watts(), weather));
+        });
         return chart;
+    }
+
+    private static String loss(double watts, Weather weather) {
+        return Words.number(watts) + " W, " + Words.kWh(watts * weather.hours() / 1000);
     }
 }

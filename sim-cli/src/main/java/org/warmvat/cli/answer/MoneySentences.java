@@ -3,6 +3,7 @@ package org.warmvat.cli.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupCircuit;
@@ -30,15 +31,15 @@ public final class MoneySentences {
     public static List<String> of(YearResult run, Subject asked) {
         String currency = asked.currency();
         Money money = Money.of(run.design(), run.whole());
-        List<String> sentences = new ArrayList<>(List.of(costs(run, money, currency)));
-        if (run.design().gas().isPresent()) {
-            sentences.add(worth(run, money, currency));
-            flared(run, currency).ifPresent(sentences::add);
-        }
-        sentences.add("Making the energy bought sets free " + Words.number(money.co2Kg()) + " kg of CO2.");
-        sentences.add(whose(asked));
-        sentences.add("Building, labour and upkeep are left out, and this is no advice to invest.");
-        return sentences;
+        boolean gas = run.design().gas().isPresent();
+        return new Telling()
+                .say(costs(run, money, currency))
+                .when(gas, () -> worth(run, money, currency))
+                .say(gas ? flared(run, currency) : Optional.empty())
+                .say("Making the energy bought sets free " + Words.number(money.co2Kg()) + " kg of CO2.")
+                .say(whose(asked))
+                .say("Building, labour and upkeep are left out, and this is no advice to invest.")
+                .done();
     }
 
     /** Whose prices sums of money stand on. */

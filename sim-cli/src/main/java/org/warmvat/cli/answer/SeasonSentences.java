@@ -1,9 +1,9 @@
 package org.warmvat.cli.answer;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.season.SeasonTable;
@@ -68,14 +68,13 @@ public final class SeasonSentences {
 
         /** They in a sentence; none where there are none. */
         public List<String> sentence() {
-            List<String> days = new ArrayList<>();
-            if (withoutMinimum > 0) {
-                days.add("on " + withoutMinimum + " of the days no minimum holds");
-            }
-            if (warmingUp > 0) {
-                days.add("on " + warmingUp + (withoutMinimum > 0 ? "" : " of the days")
-                        + " the tank is given time to warm up after a rest");
-            }
+            List<String> days = new Telling()
+                    .when(withoutMinimum > 0, "on " + withoutMinimum + " of the days no minimum holds")
+                    .when(
+                            warmingUp > 0,
+                            "on " + warmingUp + (withoutMinimum > 0 ? "" : " of the days")
+                                    + " the tank is given time to warm up after a rest")
+                    .done();
             return days.isEmpty()
                     ? List.of()
                     : List.of("By the calendar " + Words.list(days) + ": these count as warm enough.");

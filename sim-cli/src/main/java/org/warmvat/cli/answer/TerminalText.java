@@ -2,6 +2,7 @@ package org.warmvat.cli.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Document.KeyFigure;
 import org.warmvat.network.Warning;
@@ -88,12 +89,9 @@ public final class TerminalText {
         List<List<String>> rows = Stream.concat(
                         Stream.of(table.header()), table.rows().stream().limit(MOST_ROWS))
                 .toList();
-        int[] width = new int[table.header().size()];
-        rows.forEach(row -> {
-            for (int i = 0; i < width.length; i++) {
-                width[i] = Math.max(width[i], row.get(i).length());
-            }
-        });
+        int[] width = IntStream.range(0, table.header().size())
+                .map(i -> widest(rows, i))
+                .toArray();
         rows.forEach(row -> lines.add(line(row, width)));
         if (table.rows().size() > MOST_ROWS) {
             lines.add("  and " + (table.rows().size() - MOST_ROWS) + " more rows in the report");
@@ -101,6 +99,10 @@ public final class TerminalText {
         if (!table.note().isEmpty()) {
             lines.add("  " + table.note());
         }
+    }
+
+    private static int widest(List<List<String>> rows, int column) {
+        return rows.stream().mapToInt(row -> row.get(column).length()).max().orElse(0);
     }
 
     private static String line(List<String> row, int[] width) {

@@ -7,10 +7,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 import org.warmvat.design.keys.KeyPath;
 import org.warmvat.design.keys.Refused;
 
@@ -23,17 +24,15 @@ final class PlainTree {
     static Object of(JsonNode node) {
         if (node.isObject()) {
             Map<String, Object> map = new LinkedHashMap<>();
-            node.properties().forEach(entry -> {
-                if (!entry.getValue().isNull()) {
-                    map.put(entry.getKey(), of(entry.getValue()));
-                }
-            });
+            node.properties().stream()
+                    .filter(entry -> !entry.getValue().isNull())
+                    .forEach(entry -> map.put(entry.getKey(), of(entry.getValue())));
             return map;
         }
         if (node.isArray()) {
-            List<Object> list = new ArrayList<>();
-            node.forEach(entry -> list.add(of(entry)));
-            return list;
+            return StreamSupport.stream(node.spliterator(), false)
+                    .map(PlainTree::of)
+                    .collect(Collectors.toList());
         }
         if (node.isNumber()) {
             return node.isIntegralNumber() ? (Object) node.longValue() : (Object) node.doubleValue();

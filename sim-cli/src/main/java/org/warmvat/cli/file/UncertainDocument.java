@@ -74,9 +74,9 @@ public final class UncertainDocument {
         if (times && key.equals(Uncertain.AIR_OFFSET)) {
             faults.add(key + ".times", "true, expected kelvins: the weather file's air has no offset to multiply");
         }
-        Spread.Shape shape =
-                block.path("shape").asText("normal").equals("even") ? Spread.Shape.EVEN : Spread.Shape.NORMAL;
-        return Optional.of(new Uncertain(key, new Spread(low, high, shape), times));
+        boolean even = block.path("shape").asText().equals("even");
+        return Optional.of(
+                new Uncertain(key, new Spread(low, high, even ? Spread.Shape.EVEN : Spread.Shape.NORMAL), times));
     }
 
     private void check(List<Uncertain> inputs, Design design) {
@@ -87,12 +87,11 @@ public final class UncertainDocument {
         for (Uncertain input : inputs) {
             Optional<String> fault = UncertainTank.fault(design, input);
             fault.ifPresent(text -> faults.add(input.key(), text));
-            if (fault.isEmpty()) {
-                UncertainTank.places(design, input)
-                        .forEach(place -> Optional.ofNullable(taken.putIfAbsent(place, input.key()))
-                                .ifPresent(first -> faults.add(
-                                        input.key(),
-                                        "leads to the same number as " + first + ", expected one of them")));
+            for (String place : fault.isEmpty() ? UncertainTank.places(design, input) : List.<String>of()) {
+                String first = taken.putIfAbsent(place, input.key());
+                if (first != null) {
+                    faults.add(input.key(), "leads to the same number as " + first + ", expected one of them");
+                }
             }
         }
     }

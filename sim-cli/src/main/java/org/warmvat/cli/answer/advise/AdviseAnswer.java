@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -15,6 +17,7 @@ import org.warmvat.cli.answer.YearRows;
 import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.RankedBars;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.advise.AdviseResult;
 import org.warmvat.question.advise.AdviseStudy;
@@ -97,17 +100,14 @@ public final class AdviseAnswer {
         }
         long hurts = all.stream().filter(one -> one.kind().hurts()).count();
         long energy = all.stream().filter(one -> one.kind().isEnergy()).count();
-        List<String> parts = new ArrayList<>();
-        if (hurts > 0) {
-            parts.add(hurts + " against what can hurt or break");
-        }
-        if (all.size() - hurts - energy > 0) {
-            parts.add((all.size() - hurts - energy) + " against a cold tank");
-        }
-        if (energy > 0) {
-            parts.add(energy + " for more net energy");
-        }
-        return count(all.size(), "recommendation", "recommendations") + ": " + Words.list(parts) + ".";
+        long cold = all.size() - hurts - energy;
+        return count(all.size(), "recommendation", "recommendations") + ": "
+                + Words.list(new Telling()
+                        .when(hurts > 0, hurts + " against what can hurt or break")
+                        .when(cold > 0, cold + " against a cold tank")
+                        .when(energy > 0, energy + " for more net energy")
+                        .done())
+                + ".";
     }
 
     private static String count(int many, String one, String more) {
@@ -115,12 +115,12 @@ public final class AdviseAnswer {
     }
 
     private List<String> but() {
-        List<String> but = new ArrayList<>();
-        if (result.recommendations().stream().anyMatch(one -> one.change().isPresent())) {
-            but.add(
-                    "Each was run by itself; gas, electricity, pressure and heat are for licensed trades, and local codes come first.");
-        }
-        return but;
+        return new Telling()
+                .when(
+                        result.recommendations().stream()
+                                .anyMatch(one -> one.change().isPresent()),
+                        "Each was run by itself; gas, electricity, pressure and heat are for licensed trades, and local codes come first.")
+                .done();
     }
 
     private List<String> numbered() {
@@ -145,37 +145,47 @@ public final class AdviseAnswer {
     }
 
     private List<String> grounds() {
-        List<String> told = new ArrayList<>();
-        Outcome asIs = result.asIs();
-        told.add("As drawn it buys about " + Words.kWh(asIs.energy().bought())
+        return new Telling()
+                .say(asDrawn(result.asIs()))
+                .say(result.grounds()
+                        .backup()
+                        .map(backup -> "The smallest heater that holds the minimum has "
+                                + watts(backup.need().forFloorW()) + ", with a coldest week 10 K colder "
+                                + watts(result.grounds()
+                                        .reserve()
+                                        .orElseThrow()
+                                        .need()
+                                        .forFloorW())
+                                + "; to warm a cold fill up within a week takes "
+                                + watts(backup.need().forWarmUpW()) + "."))
+                .say(result.grounds().hold().stream()
+                        .flatMap(AdviseAnswer::failures)
+                        .toList())
+                .say(result.grounds().carry().map(this::carried))
+                .done();
+    }
+
+    private static String asDrawn(Outcome asIs) {
+        return "As drawn it buys about " + Words.kWh(asIs.energy().bought())
                 + " a year for the backup heater and takes "
                 + Words.kWh(asIs.energy().electricity()) + " of electricity"
                 + (asIs.energy().net().isPresent()
                         ? "; its net energy is about "
                                 + Words.kWh(asIs.energy().net().getAsDouble())
                         : "")
-                + "; it is below its minimum for " + Words.hours(asIs.hours().below()) + " hours.");
-        result.grounds()
-                .backup()
-                .ifPresent(backup -> told.add("The smallest heater that holds the minimum has "
-                        + watts(backup.need().forFloorW()) + ", with a coldest week 10 K colder "
-                        + watts(result.grounds().reserve().orElseThrow().need().forFloorW())
-                        + "; to warm a cold fill up within a week takes "
-                        + watts(backup.need().forWarmUpW()) + "."));
-        result.grounds()
-                .hold()
-                .ifPresent(hold -> hold.failures()
-                        .forEach(failure -> told.add("When the "
-                                + (failure.cause() == HoldResult.Cause.HEATER ? "heater" : "power")
-                                + " fails at the worst moment of the coldest month, the slurry falls to "
-                                + Words.celsius(hold.temperaturesC().get(0)) + " "
-                                + failure.hours().get(0).stream()
-                                        .mapToObj(hours -> "within " + Words.duration(hours))
-                                        .findFirst()
-                                        .orElse("at no time that was followed")
-                                + ".")));
-        result.grounds().carry().ifPresent(carry -> told.add(carried(carry)));
-        return told;
+                + "; it is below its minimum for " + Words.hours(asIs.hours().below()) + " hours.";
+    }
+
+    private static Stream<String> failures(HoldResult hold) {
+        return hold.failures().stream()
+                .map(failure -> "When the " + (failure.cause() == HoldResult.Cause.HEATER ? "heater" : "power")
+                        + " fails at the worst moment of the coldest month, the slurry falls to "
+                        + Words.celsius(hold.temperaturesC().get(0)) + " "
+                        + failure.hours().get(0).stream()
+                                .mapToObj(hours -> "within " + Words.duration(hours))
+                                .findFirst()
+                                .orElse("at no time that was followed")
+                        + ".");
     }
 
     private String carried(CarryResult carry) {
@@ -189,18 +199,10 @@ public final class AdviseAnswer {
     }
 
     private Table shown() {
-        return new Table(
-                "The command that shows it",
-                List.of("recommendation", "command"),
-                result.recommendations().stream()
-                        .map(one -> List.of(
-                                (result.recommendations().indexOf(one) + 1) + ". "
-                                        + one.kind()
-                                                .name()
-                                                .toLowerCase(Locale.ROOT)
-                                                .replace('_', ' '),
-                                commands.of(one)))
-                        .toList());
+        return new Columns<Recommendation>()
+                .cell("recommendation", this::named)
+                .cell("command", commands::of)
+                .table("The command that shows it", result.recommendations());
     }
 
     /** The recommendations as figures; texts of the user, names and files, only where they may stand. */
@@ -239,18 +241,22 @@ public final class AdviseAnswer {
                 .caption(
                         "Net energy gained a year by each alone, without gas what need not be bought; those that cost energy, or"
                                 + " change none, protect instead.");
-        int rank = 0;
         for (Recommendation one : result.recommendations()) {
-            rank++;
             double gain = one.after().gainKWh() - result.asIs().gainKWh();
             if (one.change().isPresent()) {
                 chart.bar(
-                        rank + ". " + one.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        named(one),
                         one.kind().isEnergy() ? Look.GAS : Look.BACKUP,
                         Math.max(0, gain),
                         Math.abs(gain) < 1 ? "0 kWh" : (gain < 0 ? "−" : "") + Words.kWh(Math.abs(gain)));
             }
         }
         return chart;
+    }
+
+    /** Its number and its kind. */
+    private String named(Recommendation one) {
+        return (result.recommendations().indexOf(one) + 1) + ". "
+                + one.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

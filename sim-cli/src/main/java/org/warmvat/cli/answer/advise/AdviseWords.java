@@ -4,10 +4,12 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Subject;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.question.advise.Kind;
@@ -169,22 +171,31 @@ final class AdviseWords {
     /** What comes of it: energy, the highest temperature, gas, stagnation, cold. */
     private String after(Recommendation one) {
         Outcome after = one.after();
-        List<String> facts = new ArrayList<>(List.of(gain(after)));
-        facts.add("slurry at most " + Words.celsius(after.highestC()));
-        if (design.gas().isPresent()) {
-            facts.add(now(
-                    "methane " + Words.number(after.energy().methaneNm3()) + " Nm³",
-                    Words.number(asIs.energy().methaneNm3())));
-        }
-        if (design.solar().isPresent() && one.kind() != Kind.STAGNATION) {
-            facts.add(now(
-                    "collector standing hot " + Words.hours(after.hours().stagnation()) + " h",
-                    Words.hours(asIs.hours().stagnation())));
-        }
-        facts.add(now(
-                "below the minimum " + Words.hours(after.hours().below()) + " h",
-                Words.hours(asIs.hours().below())));
-        return "Run so: " + String.join("; ", facts) + ".";
+        return "Run so: "
+                + String.join(
+                        "; ",
+                        new Telling()
+                                .say(gain(after))
+                                .say("slurry at most " + Words.celsius(after.highestC()))
+                                .when(
+                                        design.gas().isPresent(),
+                                        () -> now(
+                                                "methane "
+                                                        + Words.number(
+                                                                after.energy().methaneNm3()) + " Nm³",
+                                                Words.number(asIs.energy().methaneNm3())))
+                                .when(
+                                        design.solar().isPresent() && one.kind() != Kind.STAGNATION,
+                                        () -> hours("collector standing hot", after, Outcome.Hours::stagnation))
+                                .say(hours("below the minimum", after, Outcome.Hours::below))
+                                .done())
+                + ".";
+    }
+
+    private String hours(String what, Outcome after, ToDoubleFunction<Outcome.Hours> hours) {
+        return now(
+                what + " " + Words.hours(hours.applyAsDouble(after.hours())) + " h",
+                Words.hours(hours.applyAsDouble(asIs.hours())));
     }
 
     private static String now(String after, String before) {

@@ -146,8 +146,17 @@ public final class CarryAnswer {
     }
 
     private static void csv(Draft draft, CarryResult result, Subject asked) {
-        Course alone = result.alone().course();
-        Course with = result.withBackup().course();
+        Csv areas = Csv.of(List.of("collector_m2", "hours_short"));
+        result.area().tried().forEach(one -> areas.numbers(one.areaM2(), one.shortHours()));
+        draft.csv(
+                        "hourly.csv",
+                        hourly(result.alone().course(), result.withBackup().course()))
+                .csv("half_months.csv", halves(asked).csv(result.withBackup().halves()))
+                .csv("limits.csv", LIMITS.csv(result.limits()))
+                .csv("areas.csv", areas);
+    }
+
+    private static Csv hourly(Course alone, Course with) {
         Map<String, double[]> hourly = new LinkedHashMap<>();
         hourly.put("slurry_alone_c", alone.slurryC());
         hourly.put("slurry_with_backup_c", with.slurryC());
@@ -156,11 +165,6 @@ public final class CarryAnswer {
         hourly.put("solar_heat_with_backup_w", with.heat().solarW());
         hourly.put("backup_heat_w", with.heat().backupW());
         hourly.put("need_with_backup_w", with.heat().needW());
-        Csv areas = Csv.of(List.of("collector_m2", "hours_short"));
-        result.area().tried().forEach(one -> areas.numbers(one.areaM2(), one.shortHours()));
-        draft.csv("hourly.csv", Csv.hourly(alone.start(), hourly))
-                .csv("half_months.csv", halves(asked).csv(result.withBackup().halves()))
-                .csv("limits.csv", LIMITS.csv(result.limits()))
-                .csv("areas.csv", areas);
+        return Csv.hourly(alone.start(), hourly);
     }
 }

@@ -1,12 +1,12 @@
 package org.warmvat.cli.answer.carry;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.Subject;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.carry.CarryResult;
 import org.warmvat.question.carry.CarryStudy;
@@ -65,13 +65,13 @@ final class CarryWords {
                 .firstDayBelow()
                 .map(day -> "; the first day below it was " + asked.day(day))
                 .orElse("");
-        List<String> sentences = new ArrayList<>();
-        sentences.add("It was warm enough in " + Words.hours(hours - warmth.shortHours()) + " of " + Words.hours(hours)
-                + " hours" + below + "; the lowest was " + Words.celsius(warmth.leastC()) + " on "
-                + asked.day(result.alone().leastDay()) + ".");
-        sentences.addAll(SeasonSentences.Apart.of(asked.design(), result.firstDay(), result.lastDay())
-                .sentence());
-        return sentences;
+        return new Telling()
+                .say("It was warm enough in " + Words.hours(hours - warmth.shortHours()) + " of " + Words.hours(hours)
+                        + " hours" + below + "; the lowest was " + Words.celsius(warmth.leastC()) + " on "
+                        + asked.day(result.alone().leastDay()) + ".")
+                .say(SeasonSentences.Apart.of(asked.design(), result.firstDay(), result.lastDay())
+                        .sentence())
+                .done();
     }
 
     private String from() {
@@ -90,19 +90,18 @@ final class CarryWords {
 
     private List<String> missing() {
         CarryResult.WithBackup with = result.withBackup();
-        List<String> sentences = new ArrayList<>();
-        if (with.shortfallKWh() < NEARLY_KWH) {
-            sentences.add("The backup heater has nothing to give in the window.");
-        } else {
-            sentences.add("With the backup heater on, it gives the " + Words.kWh(with.shortfallKWh())
-                    + " that the sun falls short of" + worstHalf(with.halves()) + ".");
-            sentences.add("For that it " + MoneySentences.buys(asked, with.boughtKWh()) + ".");
-        }
-        if (with.stoodIn()) {
-            sentences.add(
-                    "The design has no backup heater: an electric element in the slurry, large enough, stood in for it.");
-        }
-        return sentences;
+        boolean nothing = with.shortfallKWh() < NEARLY_KWH;
+        return new Telling()
+                .say(
+                        nothing
+                                ? "The backup heater has nothing to give in the window."
+                                : "With the backup heater on, it gives the " + Words.kWh(with.shortfallKWh())
+                                        + " that the sun falls short of" + worstHalf(with.halves()) + ".")
+                .when(!nothing, () -> "For that it " + MoneySentences.buys(asked, with.boughtKWh()) + ".")
+                .when(
+                        with.stoodIn(),
+                        "The design has no backup heater: an electric element in the slurry, large enough, stood in for it.")
+                .done();
     }
 
     private String worstHalf(List<CarryResult.Half> halves) {

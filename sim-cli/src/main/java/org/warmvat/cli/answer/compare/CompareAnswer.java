@@ -1,7 +1,6 @@
 package org.warmvat.cli.answer.compare;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
-import org.warmvat.network.meter.Line;
 import org.warmvat.question.compare.CompareResult;
 import org.warmvat.question.compare.CompareResult.Column;
 import org.warmvat.question.compare.CompareResult.Difference;
@@ -88,16 +86,8 @@ public final class CompareAnswer {
     }
 
     private List<Table> tables() {
-        List<Figure> figures = Stream.concat(
-                        Figure.ALL.stream(),
-                        pricesAreOwn()
-                                ? Stream.of(Figure.balance(
-                                        result.columns().get(0).drawn().prices().currency()))
-                                : Stream.of())
-                .filter(figure -> figure.isIn(result.columns()))
-                .toList();
-        List<Table> tables = new ArrayList<>();
-        tables.add(figures(figures));
+        List<Figure> figures = figures();
+        List<Table> tables = new ArrayList<>(List.of(figures(figures)));
         if (names.size() > 2) {
             tables.add(differencesFromFirst(figures));
         }
@@ -105,6 +95,14 @@ public final class CompareAnswer {
             tables.add(inputs());
         }
         return tables;
+    }
+
+    private List<Figure> figures() {
+        List<Figure> figures = new ArrayList<>(Figure.ALL);
+        if (pricesAreOwn()) {
+            figures.add(Figure.balance(result.columns().get(0).drawn().prices().currency()));
+        }
+        return figures.stream().filter(figure -> figure.isIn(result.columns())).toList();
     }
 
     private Table figures(List<Figure> figures) {
@@ -169,20 +167,15 @@ public final class CompareAnswer {
 
     /** Designs and weather files by their numbers, since no text of the user may stand in a table for other programs. */
     private Csv csv() {
-        List<Line> lines = result.columns().stream()
+        Columns<Column> columns = new Columns<Column>()
+                .value("design", column -> column.design() + 1)
+                .value("weather", column -> column.file() + 1);
+        result.columns().stream()
                 .flatMap(column -> column.year().books().lines().stream())
                 .distinct()
-                .toList();
-        List<Map<String, Object>> rows = new ArrayList<>();
-        for (Column column : result.columns()) {
-            Map<String, Object> row =
-                    new LinkedHashMap<>(Draft.row("design", column.design() + 1, "weather", column.file() + 1));
-            for (Line line : lines) {
-                boolean own = column.year().has(line);
-                row.putAll(Draft.row(line.column(), own ? column.year().of(line) : null));
-            }
-            rows.add(row);
-        }
-        return Csv.ofRows(rows);
+                .forEach(line -> columns.value(
+                        line.column(),
+                        column -> column.year().has(line) ? column.year().of(line) : null));
+        return columns.csv(result.columns());
     }
 }

@@ -167,23 +167,18 @@ public final class HoldAnswer {
 
     private static Map<String, Object> failure(HoldResult result, HoldResult.Failure failure) {
         return Draft.row(
-                "from",
-                failure.from(),
-                "slurry_at_failure_c",
-                failure.startC(),
+                "from", failure.from(),
+                "slurry_at_failure_c", failure.startC(),
                 "reached",
-                IntStream.range(0, result.temperaturesC().size())
-                        .mapToObj(i -> Draft.row(
-                                "temperature_c", result.temperaturesC().get(i),
-                                "hours", failure.hours().get(i),
-                                "from", failure.worst().get(i).from()))
-                        .toList(),
-                "starts",
-                failure.usual().starts(),
-                "middle_hours",
-                failure.usual().middleHours(),
-                "followed_hours",
-                failure.usual().limitHours());
+                        IntStream.range(0, result.temperaturesC().size())
+                                .mapToObj(i -> Draft.row(
+                                        "temperature_c", result.temperaturesC().get(i),
+                                        "hours", failure.hours().get(i),
+                                        "from", failure.worst().get(i).from()))
+                                .toList(),
+                "starts", failure.usual().starts(),
+                "middle_hours", failure.usual().middleHours(),
+                "followed_hours", failure.usual().limitHours());
     }
 
     /** A warm-up as figures. */

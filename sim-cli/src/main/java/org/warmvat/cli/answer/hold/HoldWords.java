@@ -13,6 +13,7 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.Subject;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.question.hold.HoldStudy;
@@ -67,18 +68,20 @@ final class HoldWords {
     }
 
     private List<String> failure(HoldResult.Failure failure) {
-        String what = failure.cause() == HoldResult.Cause.HEATER
-                ? "The heater fails and its circuit stands still; sun, mixer and feed go on."
-                : "Pumps, mixer and feed stop, and with them the heat of sun and backup heater.";
         String when = (failure.usual().starts() == 1 ? "At " : "At the worst moment, ") + moment(failure.from())
                 + " with the slurry at " + Words.celsius(failure.startC()) + ", ";
-        List<String> sentences = new ArrayList<>(List.of(what, when + cools(failure) + "."));
-        usual(failure, sentences);
-        if (result.leftOut() > 0) {
-            sentences.add("Left out are " + Words.hours(result.leftOut())
-                    + " hours at which by the calendar no minimum holds or the tank is still warming up after a rest.");
-        }
-        return sentences;
+        return new Telling()
+                .say(
+                        failure.cause() == HoldResult.Cause.HEATER
+                                ? "The heater fails and its circuit stands still; sun, mixer and feed go on."
+                                : "Pumps, mixer and feed stop, and with them the heat of sun and backup heater.")
+                .say(when + cools(failure) + ".")
+                .when(failure.usual().followed() > 1, () -> usual(failure.usual()))
+                .when(
+                        result.leftOut() > 0,
+                        () -> "Left out are " + Words.hours(result.leftOut())
+                                + " hours at which by the calendar no minimum holds or the tank is still warming up after a rest.")
+                .done();
     }
 
     /** The temperatures reached with their times, and in one breath those it stands below already and those it keeps above. */
@@ -97,18 +100,16 @@ final class HoldWords {
                 reached.add(goal + " in " + Words.duration(hours.getAsDouble()) + ownMoment(failure, i));
             }
         }
-        List<String> parts = new ArrayList<>();
-        if (!below.isEmpty()) {
-            parts.add("it stands at or below " + Words.list(below) + " already");
-        }
-        if (!reached.isEmpty()) {
-            parts.add("it cools to " + Words.list(reached));
-        }
-        if (!missed.isEmpty()) {
-            parts.add("it does not cool to " + Words.list(missed) + " in the " + Words.duration(followedHours(failure))
-                    + " followed");
-        }
-        return String.join("; ", parts);
+        return String.join(
+                "; ",
+                new Telling()
+                        .when(!below.isEmpty(), () -> "it stands at or below " + Words.list(below) + " already")
+                        .when(!reached.isEmpty(), () -> "it cools to " + Words.list(reached))
+                        .when(
+                                !missed.isEmpty(),
+                                () -> "it does not cool to " + Words.list(missed) + " in the "
+                                        + Words.duration(followedHours(failure)) + " followed")
+                        .done());
     }
 
     /** When it fails, where the worst moment of a temperature is not that of the first. */
@@ -127,24 +128,19 @@ final class HoldWords {
                         Duration.between(failure.from(), weather.end()).toHours());
     }
 
-    private void usual(HoldResult.Failure failure, List<String> sentences) {
-        if (failure.usual().followed() > 1) {
-            String first = Words.celsius(result.temperaturesC().get(0));
-            OptionalDouble middle = failure.usual().middleHours();
-            boolean all = failure.usual().followed() == failure.usual().starts();
-            String among = "Over all " + failure.usual().followed() + " hours at which it may fail"
-                    + (all ? "" : " and that can be followed far enough") + ", ";
-            sentences.add(
-                    middle.isPresent() && middle.getAsDouble() == 0
-                            ? among + "the slurry stands at or below " + first + " already in half or more."
-                            : among + "half leave "
-                                    + (middle.isPresent()
-                                            ? Words.duration(middle.getAsDouble()) + " or more"
-                                            : "more than "
-                                                    + Words.duration(
-                                                            failure.usual().limitHours()))
-                                    + " until " + first + ".");
+    private String usual(HoldResult.Usual usual) {
+        String first = Words.celsius(result.temperaturesC().get(0));
+        OptionalDouble middle = usual.middleHours();
+        String among = "Over all " + usual.followed() + " hours at which it may fail"
+                + (usual.followed() == usual.starts() ? "" : " and that can be followed far enough") + ", ";
+        if (middle.isPresent() && middle.getAsDouble() == 0) {
+            return among + "the slurry stands at or below " + first + " already in half or more.";
         }
+        return among + "half leave "
+                + (middle.isPresent()
+                        ? Words.duration(middle.getAsDouble()) + " or more"
+                        : "more than " + Words.duration(usual.limitHours()))
+                + " until " + first + ".";
     }
 
     /** How long the highest temperature asked for keeps, from the worst moment. */
@@ -189,14 +185,14 @@ final class HoldWords {
     }
 
     private String gave(HoldResult.WarmUp warmUp, HoldResult.WarmUpHeat heat) {
-        List<String> gave = new ArrayList<>();
-        if (asked.design().backup().isPresent()) {
-            gave.add("the backup heater gives " + Words.kWh(heat.backupKWh()) + " (for that it "
-                    + MoneySentences.buys(asked, heat.boughtKWh()) + ")");
-        }
-        if (warmUp.withSun()) {
-            gave.add("the sun" + (gave.isEmpty() ? " gives " : " ") + Words.kWh(heat.solarKWh()));
-        }
+        boolean backup = asked.design().backup().isPresent();
+        List<String> gave = new Telling()
+                .when(
+                        backup,
+                        () -> "the backup heater gives " + Words.kWh(heat.backupKWh()) + " (for that it "
+                                + MoneySentences.buys(asked, heat.boughtKWh()) + ")")
+                .when(warmUp.withSun(), () -> "the sun" + (backup ? " " : " gives ") + Words.kWh(heat.solarKWh()))
+                .done();
         return gave.isEmpty() ? "" : "; " + Words.list(gave);
     }
 }

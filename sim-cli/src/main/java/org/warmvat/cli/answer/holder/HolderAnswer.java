@@ -1,8 +1,6 @@
 package org.warmvat.cli.answer.holder;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Document;
@@ -12,6 +10,7 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.holder.HolderStudy;
 
@@ -66,16 +65,17 @@ public final class HolderAnswer {
     }
 
     private static List<String> but(HolderStudy.Result result) {
-        List<String> but = new ArrayList<>();
         HolderStudy.Year own = result.asDesigned();
-        but.add("The design's own " + m3(own.usefulM3()) + " leave " + Words.percent(own.unmetShare()) + " unmet and "
-                + nm3(own.surplusNm3()) + " of surplus.");
-        if (result.smallest().surplusNm3() > 0) {
-            but.add("With " + m3(result.smallest().usefulM3()) + " "
-                    + nm3(result.smallest().surplusNm3())
-                    + " still find no room: surplus goes to a flare, never to open air.");
-        }
-        return but;
+        HolderStudy.Year smallest = result.smallest();
+        return new Telling()
+                .say("The design's own " + m3(own.usefulM3()) + " leave " + Words.percent(own.unmetShare())
+                        + " unmet and " + nm3(own.surplusNm3()) + " of surplus.")
+                .when(
+                        smallest.surplusNm3() > 0,
+                        () -> "With " + m3(smallest.usefulM3()) + " "
+                                + nm3(smallest.surplusNm3())
+                                + " still find no room: surplus goes to a flare, never to open air.")
+                .done();
     }
 
     private static Drawing picture(HolderStudy.Result result) {
@@ -103,6 +103,6 @@ public final class HolderAnswer {
     }
 
     private static String nm3(double value) {
-        return String.format(Locale.ROOT, "%s Nm³", Words.number(value));
+        return Words.number(value) + " Nm³";
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
@@ -22,6 +23,7 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.Steadiness;
 import org.warmvat.question.sizes.ScalingRule;
@@ -198,18 +200,20 @@ public final class SizesAnswer {
     }
 
     private List<String> scaled() {
-        Map<String, List<String>> byRule = new LinkedHashMap<>();
-        rules.forEach(rule -> byRule.computeIfAbsent(rule.words(), unused -> new ArrayList<>())
-                .add(rule.key()));
-        List<String> sentences = new ArrayList<>();
-        byRule.forEach((words, keys) -> sentences.add("Scaled " + words + ": " + Words.list(keys) + "."));
-        if (byRule.containsKey("with the need of heat")) {
-            sentences.add("The need of heat is the steady loss and the feed at the mean air of the coldest 24 hours.");
-        }
-        sentences.add(
-                "All else stays as in the design: thickness of insulation and shell, fittings with their bores, idle power,"
-                        + " pumps, electronics. Another rule for a number: --scale key=power, key=need or key=fixed.");
-        return sentences;
+        Map<String, List<String>> byRule = rules.stream()
+                .collect(Collectors.groupingBy(
+                        ScalingRule::words,
+                        LinkedHashMap::new,
+                        Collectors.mapping(ScalingRule::key, Collectors.toList())));
+        return new Telling()
+                .each(byRule.entrySet(), rule -> "Scaled " + rule.getKey() + ": " + Words.list(rule.getValue()) + ".")
+                .when(
+                        byRule.containsKey("with the need of heat"),
+                        "The need of heat is the steady loss and the feed at the mean air of the coldest 24 hours.")
+                .say(
+                        "All else stays as in the design: thickness of insulation and shell, fittings with their bores, idle power,"
+                                + " pumps, electronics. Another rule for a number: --scale key=power, key=need or key=fixed.")
+                .done();
     }
 
     private Table results() {

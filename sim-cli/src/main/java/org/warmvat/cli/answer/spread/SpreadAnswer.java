@@ -1,10 +1,12 @@
 package org.warmvat.cli.answer.spread;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
@@ -113,18 +115,12 @@ public final class SpreadAnswer {
         Csv csv = Csv.of(head);
         for (int i = 0; i < result.draws().size(); i++) {
             Draw draw = result.draws().get(i);
-            double[] row = new double[head.size()];
-            row[0] = i + 1.0;
-            row[1] = draw.year() + 1.0;
-            int at = 2;
-            System.arraycopy(draw.values(), 0, row, at, draw.values().length);
-            at += draw.values().length;
-            System.arraycopy(draw.figures(), 0, row, at, draw.figures().length);
-            at += draw.figures().length;
-            row[at] = draw.lowGas();
-            row[at + 1] = draw.middleGas();
-            row[at + 2] = draw.highGas();
-            csv.numbers(row);
+            csv.numbers(Stream.of(
+                            new double[] {i + 1.0, draw.year() + 1.0}, draw.values(), draw.figures(), new double[] {
+                                draw.lowGas(), draw.middleGas(), draw.highGas()
+                            })
+                    .flatMapToDouble(Arrays::stream)
+                    .toArray());
         }
         return csv;
     }

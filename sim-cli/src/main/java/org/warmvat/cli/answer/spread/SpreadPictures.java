@@ -1,7 +1,6 @@
 package org.warmvat.cli.answer.spread;
 
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -92,17 +91,21 @@ final class SpreadPictures {
                         "Share of the variance in which each input has a hand, alone and together with others; ± is one standard"
                                 + " error."
                                 + (result.influences().size() > MOST_BARS ? " The " + MOST_BARS + " largest." : ""));
-        List<Influence> largest = new ArrayList<>(result.influences());
-        largest.stream()
-                .limit(MOST_BARS)
-                .forEach(one -> chart.bar(
-                        InputNames.of(one.key()),
-                        one.key().startsWith("weather.")
-                                ? Look.SUN
-                                : one.key().startsWith("feed.") ? Look.FEED : Look.SLURRY,
-                        Math.max(0, one.indices().total()),
-                        Words.fixed(100 * one.indices().total(), 0) + " ± "
-                                + Words.fixed(100 * one.indices().error(), 0) + " %"));
+        result.influences().stream().limit(MOST_BARS).forEach(one -> bar(chart, one));
         return chart;
+    }
+
+    private static void bar(RankedBars chart, Influence one) {
+        String kind = one.key().replaceFirst("\\..*", "");
+        chart.bar(
+                InputNames.of(one.key()),
+                switch (kind) {
+                    case "weather" -> Look.SUN;
+                    case "feed" -> Look.FEED;
+                    default -> Look.SLURRY;
+                },
+                Math.max(0, one.indices().total()),
+                Words.fixed(100 * one.indices().total(), 0) + " ± "
+                        + Words.fixed(100 * one.indices().error(), 0) + " %");
     }
 }

@@ -1,6 +1,5 @@
 package org.warmvat.cli.answer.spread;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -105,22 +104,18 @@ final class SpreadTables {
     /** Year by year, where there are several; the worst first. */
     static Optional<Table> years(SpreadResult result) {
         List<Integer> order = worstFirst(result);
-        if (order.size() == 1) {
-            return Optional.empty();
-        }
         Columns<Integer> columns = new Columns<Integer>()
                 .cell("year", year -> result.years().get(year))
                 .cell("draws", year -> Integer.toString(shortHours(result, year).length))
-                .cell("net, middle, kWh", year -> Words.number(middle(result, year)))
-                .cell(
-                        "bought, middle, kWh",
-                        year -> Words.number(Quantiles.of(SpreadWords.ofYear(result, year, "backup_bought_kwh"))
-                                .p50()))
+                .cell("net, middle, kWh", year -> Words.number(middle(result, year, result.leading())))
+                .cell("bought, middle, kWh", year -> Words.number(middle(result, year, "backup_bought_kwh")))
                 .cell(
                         "hours short, most",
                         year -> Words.hours(
                                 Arrays.stream(shortHours(result, year)).max().orElse(0)));
-        return Optional.of(columns.table("Year by year, the one with the least net energy first", order));
+        return order.size() == 1
+                ? Optional.empty()
+                : Optional.of(columns.table("Year by year, the one with the least net energy first", order));
     }
 
     private static double[] shortHours(SpreadResult result, int year) {
@@ -129,15 +124,14 @@ final class SpreadTables {
 
     /** The years that were drawn by their places, the one with the least net energy first. */
     static List<Integer> worstFirst(SpreadResult result) {
-        List<Integer> order = new ArrayList<>(IntStream.range(0, result.years().size())
+        return IntStream.range(0, result.years().size())
                 .filter(year -> SpreadWords.ofYear(result, year, result.leading()).length > 0)
                 .boxed()
-                .toList());
-        order.sort(Comparator.comparingDouble(year -> middle(result, year)));
-        return order;
+                .sorted(Comparator.comparingDouble(year -> middle(result, year, result.leading())))
+                .toList();
     }
 
-    private static double middle(SpreadResult result, int year) {
-        return Quantiles.of(SpreadWords.ofYear(result, year, result.leading())).p50();
+    private static double middle(SpreadResult result, int year, String figure) {
+        return Quantiles.of(SpreadWords.ofYear(result, year, figure)).p50();
     }
 }

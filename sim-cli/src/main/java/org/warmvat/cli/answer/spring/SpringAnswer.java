@@ -1,7 +1,7 @@
 package org.warmvat.cli.answer.spring;
 
 import java.time.MonthDay;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +19,7 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.season.SeasonTable;
@@ -87,23 +88,22 @@ public final class SpringAnswer {
     }
 
     private static List<String> but(SpringStudy.Result result, Design design) {
-        List<String> but = new ArrayList<>();
         Optional<SpringStudy.Start> sun = result.starts().stream()
                 .filter(start -> start.daysSun().isPresent())
-                .min((one, other) -> Double.compare(
-                        one.daysSun().getAsDouble(), other.daysSun().getAsDouble()));
-        but.add(sun.map(start -> "By the sun alone a start on " + said(start.date()) + " is the quickest, after "
-                        + days(start.daysSun().getAsDouble()) + ".")
-                .orElse("The sun alone brings it to the set-point within a year from none of the dates."));
-        result.starts().stream()
+                .min(Comparator.comparingDouble(start -> start.daysSun().getAsDouble()));
+        Optional<SpringStudy.Start> cooler = result.starts().stream()
                 .filter(start -> setpointC(design, start) < design.control().setpointC() - 1)
-                .findFirst()
-                .ifPresent(start -> but.add("At the set-point means at that of the calendar: a start on "
-                        + said(start.date()) + " has but " + Words.celsius(setpointC(design, start)) + " to reach."));
-        but.add(
-                "A first fill and a cold start pass through the explosive range of biogas in air: keep flames and sparks away and let the"
-                        + " first gas off in the open, by your local code.");
-        return but;
+                .findFirst();
+        return new Telling()
+                .say(sun.map(start -> "By the sun alone a start on " + said(start.date()) + " is the quickest, after "
+                                + days(start.daysSun().getAsDouble()) + ".")
+                        .orElse("The sun alone brings it to the set-point within a year from none of the dates."))
+                .say(cooler.map(start -> "At the set-point means at that of the calendar: a start on "
+                        + said(start.date()) + " has but " + Words.celsius(setpointC(design, start)) + " to reach."))
+                .say(
+                        "A first fill and a cold start pass through the explosive range of biogas in air: keep flames and sparks away and let the"
+                                + " first gas off in the open, by your local code.")
+                .done();
     }
 
     private static double setpointC(Design design, SpringStudy.Start start) {

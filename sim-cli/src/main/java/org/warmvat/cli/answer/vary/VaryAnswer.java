@@ -139,17 +139,15 @@ public final class VaryAnswer {
         List<String> headings = new ArrayList<>(several ? List.of("year") : List.of());
         headings.addAll(sweeps.get(0).keys());
         headings.addAll(sweeps.get(0).names());
-        int[] starts = new int[sweeps.size() + 1];
-        for (int year = 0; year < sweeps.size(); year++) {
-            starts[year + 1] = starts[year] + sweeps.get(year).runs();
-        }
-        return Csv.late(headed ? headings : List.of(), starts[sweeps.size()], row -> {
+        int runs = sweeps.stream().mapToInt(Sweep::runs).sum();
+        return Csv.late(headed ? headings : List.of(), runs, row -> {
             int year = 0;
-            while (row >= starts[year + 1]) {
-                year++;
+            int run = row;
+            for (; run >= sweeps.get(year).runs(); year++) {
+                run -= sweeps.get(year).runs();
             }
             DoubleStream place = several ? DoubleStream.of(year + 1) : DoubleStream.empty();
-            return DoubleStream.concat(place, numbers(sweeps.get(year), row - starts[year]))
+            return DoubleStream.concat(place, numbers(sweeps.get(year), run))
                     .boxed()
                     .toArray();
         });

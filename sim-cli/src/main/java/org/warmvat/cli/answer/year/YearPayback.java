@@ -1,12 +1,13 @@
 package org.warmvat.cli.answer.year;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Table;
 import org.warmvat.cli.answer.payback.PaybackWords;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.design.Design;
 import org.warmvat.design.Prices;
 import org.warmvat.question.payback.PaybackStudy;
@@ -50,36 +51,32 @@ public record YearPayback(
 
     /** The answer. */
     List<String> sentences() {
-        List<String> sentences = new ArrayList<>();
-        PaybackWords.tooShort(hours).ifPresent(sentences::add);
-        result.ifPresent(unused -> {
-            sentences.add(foam().map(PaybackWords::limit)
-                    .orElse("Nothing in the envelope insulates that could be thicker or thinner."));
-            sentences.add(collector().map(PaybackWords::limit).orElse("The design has no collector."));
-            sentences.add(
-                    "In each step of insulation wall, lid and base grow alike; in each of collector its coil stays.");
-            foam().or(this::collector).map(PaybackWords::counted).ifPresent(sentences::add);
-            if (years > 1) {
-                sentences.add("What a step saves is the mean of " + years + " years.");
-            }
-        });
-        return sentences;
+        Telling told = new Telling().say(PaybackWords.tooShort(hours));
+        if (result.isPresent()) {
+            told.say(foam().map(PaybackWords::limit)
+                            .orElse("Nothing in the envelope insulates that could be thicker or thinner."))
+                    .say(collector().map(PaybackWords::limit).orElse("The design has no collector."))
+                    .say(
+                            "In each step of insulation wall, lid and base grow alike; in each of collector its coil stays.")
+                    .say(foam().or(this::collector).map(PaybackWords::counted))
+                    .when(years > 1, "What a step saves is the mean of " + years + " years.");
+        }
+        return told.done();
     }
 
     /** The steps. */
     List<Table> tables() {
-        List<Table> tables = new ArrayList<>();
-        foam().ifPresent(words -> tables.add(words.table()));
-        collector().ifPresent(words -> tables.add(words.table()));
-        return tables;
+        return Stream.of(foam(), collector())
+                .flatMap(Optional::stream)
+                .map(PaybackWords::table)
+                .toList();
     }
 
     /** The steps as figures under {@code foam_mm} and {@code collector_m2}, null for what the design does not have. */
     Map<String, Object> figures() {
-        Map<String, Object> figures = new LinkedHashMap<>();
-        figures.put("pays_within_years", prices().outlay().paysWithinYears());
-        figures.put("foam_mm", foam().map(PaybackWords::figures).orElse(null));
-        figures.put("collector_m2", collector().map(PaybackWords::figures).orElse(null));
-        return figures;
+        return Draft.row(
+                "pays_within_years", prices().outlay().paysWithinYears(),
+                "foam_mm", foam().map(PaybackWords::figures),
+                "collector_m2", collector().map(PaybackWords::figures));
     }
 }

@@ -1,6 +1,5 @@
 package org.warmvat.cli.answer.year;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.Month;
@@ -103,17 +102,14 @@ public final class YearPictures {
     /** The calendar's spells as bands, as often as they come. */
     private void shadeSpells(LineChart chart) {
         LocalDateTime start = hourly.start();
+        int last = hourly.end(hourly.hours() - 1).getYear();
         for (Spell spell : run.design().spells()) {
-            for (int year = start.getYear() - 1;
-                    year <= hourly.end(hourly.hours() - 1).getYear();
-                    year++) {
+            for (int year = start.getYear() - 1; year <= last; year++) {
                 LocalDateTime from = spell.from().atYear(year).atStartOfDay();
-                LocalDateTime to = from.plusDays(spell.lengthDays());
-                double fromH = Math.max(0, Duration.between(start, from).toHours());
-                double toH =
-                        Math.min(hourly.hours(), Duration.between(start, to).toHours());
-                if (fromH < toH) {
-                    chart.spell(spell.name(), fromH, toH);
+                long begin = ChronoUnit.HOURS.between(start, from);
+                long end = ChronoUnit.HOURS.between(start, from.plusDays(spell.lengthDays()));
+                if (begin < hourly.hours() && end > 0) {
+                    chart.spell(spell.name(), Math.max(0, begin), Math.min(hourly.hours(), end));
                 }
             }
         }

@@ -1,6 +1,5 @@
 package org.warmvat.cli.answer.year;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.account.Period;
@@ -8,6 +7,7 @@ import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
 import org.warmvat.cli.answer.MoneySentences;
 import org.warmvat.cli.answer.Subject;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupSource;
@@ -15,7 +15,6 @@ import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.heating.SolarPart;
-import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Meter;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.year.YearResult;
@@ -78,45 +77,45 @@ final class YearWords {
     }
 
     private List<String> heat() {
-        List<String> sentences = new ArrayList<>();
-        sentences.add(total());
-        if (design.solar().isPresent() || design.backup().isPresent()) {
-            findings.seasons().forEach(season -> sentences.add(season(season)));
-        }
-        design.backup().ifPresent(backup -> sentences.add(bought(backup.source())));
-        return sentences;
+        return new Telling()
+                .say(total())
+                .each(
+                        design.solar().isPresent() || design.backup().isPresent() ? findings.seasons() : List.of(),
+                        this::season)
+                .say(design.backup().map(backup -> bought(backup.source())))
+                .done();
     }
 
     private String total() {
         String over = Character.toUpperCase(span.over().charAt(0)) + span.over().substring(1);
-        if (design.solar().isPresent() && design.backup().isPresent()) {
-            return over + " the sun gave " + Words.kWh(year.of(SolarPart.HEAT)) + " of heat and the backup heater "
-                    + Words.kWh(year.of(BackupPart.HEAT))
-                    + solarFraction()
-                            .map(fraction -> "; the solar fraction was " + fraction)
-                            .orElse("")
+        String sun = " the sun gave " + Words.kWh(year.of(SolarPart.HEAT)) + " of heat";
+        String backup = " the backup heater " + (design.solar().isPresent() ? "" : "gave ")
+                + Words.kWh(year.of(BackupPart.HEAT));
+        if (design.solar().isPresent()) {
+            return over + sun
+                    + (design.backup().isPresent()
+                            ? " and" + backup
+                                    + solarFraction()
+                                            .map(fraction -> "; the solar fraction was " + fraction)
+                                            .orElse("")
+                            : "; there is no backup heater")
                     + ".";
         }
-        if (design.solar().isPresent()) {
-            return over + " the sun gave " + Words.kWh(year.of(SolarPart.HEAT))
-                    + " of heat; there is no backup heater.";
-        }
         return design.backup().isPresent()
-                ? over + " the backup heater gave " + Words.kWh(year.of(BackupPart.HEAT))
-                        + " of heat; there is no solar circuit."
+                ? over + backup + " of heat; there is no solar circuit."
                 : "There is neither a solar circuit nor a backup heater.";
     }
 
     private String season(Season season) {
-        List<String> gave = new ArrayList<>();
-        if (design.solar().isPresent()) {
-            gave.add("the sun gave " + Words.kWh(season.solarKWh()));
-        }
-        if (design.backup().isPresent()) {
-            gave.add(
-                    "the backup heater " + (design.solar().isPresent() ? "" : "gave ") + Words.kWh(season.backupKWh()));
-        }
-        return "In " + season.when() + " " + Words.list(gave) + ".";
+        boolean sun = design.solar().isPresent();
+        return "In " + season.when() + " "
+                + Words.list(new Telling()
+                        .when(sun, () -> "the sun gave " + Words.kWh(season.solarKWh()))
+                        .when(
+                                design.backup().isPresent(),
+                                () -> "the backup heater " + (sun ? "" : "gave ") + Words.kWh(season.backupKWh()))
+                        .done())
+                + ".";
     }
 
     private String bought(BackupSource source) {
@@ -129,12 +128,11 @@ final class YearWords {
     }
 
     private String electricity() {
-        List<String> rest = new ArrayList<>();
-        for (Line line : year.books().lines()) {
-            if (Meter.isConsumer(line) && !line.equals(Lines.MIXER) && !line.equals(Lines.AUGER)) {
-                add(rest, line.name(), year.of(line));
-            }
-        }
+        List<String> rest = year.books().lines().stream()
+                .filter(line -> Meter.isConsumer(line) && !line.equals(Lines.MIXER) && !line.equals(Lines.AUGER))
+                .filter(line -> year.of(line) > 0)
+                .map(line -> line.name() + " " + Words.kWh(year.of(line)))
+                .toList();
         double total = year.of(Meter.ELECTRICITY);
         double restKWh = total - year.of(Lines.MIXER) - year.of(Lines.AUGER);
         return "The mixer took " + Words.kWh(year.of(Lines.MIXER)) + " of electricity, the feed auger "
@@ -142,12 +140,6 @@ final class YearWords {
                 + Words.kWh(rest.isEmpty() ? 0 : restKWh)
                 + (rest.isEmpty() ? "" : " (" + Words.list(rest) + ")") + ": "
                 + Words.kWh(total) + " together.";
-    }
-
-    private static void add(List<String> rest, String consumer, double kWh) {
-        if (kWh > 0) {
-            rest.add(consumer + " " + Words.kWh(kWh));
-        }
     }
 
     private String heatLost() {
@@ -159,21 +151,18 @@ final class YearWords {
     }
 
     private List<String> netEnergy() {
-        String electricity = Words.kWh(year.of(Meter.ELECTRICITY)) + " of electricity";
-        List<String> takers = new ArrayList<>();
-        if (design.backup().isPresent()) {
-            takers.add(Words.kWh(bought()) + " for the backup heater");
-        }
-        if (design.feed().hygienisation().isPresent()) {
-            takers.add(Words.kWh(hygienised()) + " for hygienisation");
-        }
-        takers.add(electricity);
-        String taken = Words.list(takers);
-        if (!design.gas().isPresent()) {
-            return List.of("It takes " + taken + "; no gas is computed for this design.");
-        }
+        String taken = Words.list(new Telling()
+                .when(design.backup().isPresent(), () -> Words.kWh(bought()) + " for the backup heater")
+                .when(design.feed().hygienisation().isPresent(), () -> Words.kWh(hygienised()) + " for hygienisation")
+                .say(Words.kWh(year.of(Meter.ELECTRICITY)) + " of electricity")
+                .done());
+        return run.gas()
+                .map(range -> returned(taken, range))
+                .orElse(List.of("It takes " + taken + "; no gas is computed for this design."));
+    }
+
+    private List<String> returned(String taken, GasRange range) {
         double net = year.of(KeyFigures.NET);
-        GasRange range = run.gas().orElseThrow();
         return List.of(
                 "The gas, about " + Words.number(year.of(GasPart.METHANE_MADE)) + " Nm³ of methane, holds about "
                         + Words.kWh(year.of(GasPart.GAS_ENERGY)) + "; less " + taken + ", the net energy is "
@@ -209,16 +198,16 @@ final class YearWords {
     }
 
     private String howBad(WorstWeek week) {
-        List<String> facts = new ArrayList<>();
-        if (design.backup().isPresent()) {
-            facts.add("the backup heater gave " + Words.kWh(week.backupKWh()));
-        }
-        if (design.solar().isPresent()) {
-            facts.add("the sun gave " + Words.kWh(week.solarKWh()));
-        }
-        facts.add("the slurry averaged " + Words.celsius(week.meanC()) + " with a lowest of "
-                + Words.celsius(week.leastC()));
-        facts.add("was below its minimum for " + Words.hours(week.belowFloorHours()) + " hours");
-        return "In them " + Words.list(facts) + ".";
+        return "In them "
+                + Words.list(new Telling()
+                        .when(
+                                design.backup().isPresent(),
+                                () -> "the backup heater gave " + Words.kWh(week.backupKWh()))
+                        .when(design.solar().isPresent(), () -> "the sun gave " + Words.kWh(week.solarKWh()))
+                        .say("the slurry averaged " + Words.celsius(week.meanC()) + " with a lowest of "
+                                + Words.celsius(week.leastC()))
+                        .say("was below its minimum for " + Words.hours(week.belowFloorHours()) + " hours")
+                        .done())
+                + ".";
     }
 }
