@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.warmvat.cli.words.Numerals;
 import org.warmvat.cli.words.Words;
 import org.warmvat.design.Design;
@@ -101,15 +102,15 @@ public record Grounds(
      * @param more what else was assumed
      */
     static Grounds together(Subject asked, Map<String, Grounds> each, List<String> more) {
-        List<String> assumed = new ArrayList<>(asked.reading().invented());
-        assumed.addAll(named(each, Grounds::assumed));
-        assumed.addAll(more);
         return new Grounds(
                 Program.version(),
                 asked.reading().files(),
                 asked.reading().invented(),
                 warnings(each),
-                assumed.stream().distinct().toList(),
+                Stream.of(asked.reading().invented(), named(each, Grounds::assumed), more)
+                        .flatMap(List::stream)
+                        .distinct()
+                        .toList(),
                 List.of(),
                 named(each, Grounds::defaults),
                 each.values().stream()
@@ -124,12 +125,15 @@ public record Grounds(
                 .forEach(warning -> whose.computeIfAbsent(warning, unused -> new ArrayList<>())
                         .add(name)));
         return whose.entrySet().stream()
-                .map(entry -> new Warning(
-                        entry.getKey().key(),
-                        of(entry.getValue(), each.size(), entry.getKey().sentence()),
-                        entry.getKey().count(),
-                        entry.getKey().worst()))
+                .map(entry -> saying(
+                        entry.getKey(),
+                        of(entry.getValue(), each.size(), entry.getKey().sentence())))
                 .toList();
+    }
+
+    /** A warning in other words. */
+    public static Warning saying(Warning warning, String sentence) {
+        return new Warning(warning.key(), sentence, warning.count(), warning.worst());
     }
 
     /** The gravest sentences of each, in the order of the names. */
@@ -175,14 +179,18 @@ public record Grounds(
                             + " digested at steady state.",
                     100 * design.totalSolidsFraction()));
         }
-        String factors = design.numbers().entrySet().stream()
-                .filter(number -> number.getKey().startsWith(ADJUST) && number.getValue() != 1)
-                .map(number -> number.getKey().substring(ADJUST.length()) + " " + Numerals.three(number.getValue()))
-                .collect(Collectors.joining(", "));
+        String factors = factors(design);
         if (!factors.isEmpty()) {
             assumed.add("Factors of adjust multiply what is drawn: " + factors + ".");
         }
         weathers.forEach(weather -> assumed.addAll(Notices.of(design, weather)));
+    }
+
+    private static String factors(Design design) {
+        return design.numbers().entrySet().stream()
+                .filter(number -> number.getKey().startsWith(ADJUST) && number.getValue() != 1)
+                .map(number -> number.getKey().substring(ADJUST.length()) + " " + Numerals.three(number.getValue()))
+                .collect(Collectors.joining(", "));
     }
 
     /** The sentences of the gravest warnings. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Document.KeyFigure;
+import org.warmvat.cli.words.Telling;
 import org.warmvat.network.Warning;
 
 /**
@@ -58,52 +59,50 @@ public final class YearByYear {
                 .toList();
         Told worst = worstFirst.get(0);
         Told middle = worstFirst.get(worstFirst.size() / 2);
-        Document full = worst.answer();
         return new Document(
-                new Document.Heading(
-                        full.heading().command(),
-                        full.heading().title(),
-                        full.heading().subtitle() + "; the worst of " + years.size() + " years, " + worst.name(),
-                        full.heading().block()),
+                heading(years.size(), worst),
                 verdict(years.size(), worst, middle),
-                body(years, full),
+                body(years, worst.answer()),
                 data(years, worst, middle),
                 grounds(years, worst));
     }
 
+    private static Document.Heading heading(int years, Told worst) {
+        Document.Heading full = worst.answer().heading();
+        String subtitle = full.subtitle() + "; the worst of " + years + " years, " + worst.name();
+        return new Document.Heading(full.command(), full.title(), subtitle, full.block());
+    }
+
     private static Document.Verdict verdict(int years, Told worst, Told middle) {
         Document.Verdict full = worst.answer().verdict();
-        List<String> but = new ArrayList<>();
-        but.add("In the middle year, " + middle.name() + ": "
-                + middle.answer().verdict().sentence());
-        but.addAll(full.but());
         return new Document.Verdict(
-                "In the worst of " + years + " years, " + worst.name() + ": " + full.sentence(), List.copyOf(but));
+                "In the worst of " + years + " years, " + worst.name() + ": " + full.sentence(),
+                new Telling()
+                        .say("In the middle year, " + middle.name() + ": "
+                                + middle.answer().verdict().sentence())
+                        .say(full.but())
+                        .done());
     }
 
     private static Document.Body body(List<Told> years, Document full) {
-        List<Paragraph> paragraphs = new ArrayList<>();
-        paragraphs.add(new Paragraph(
+        Document.Body worst = full.body();
+        Paragraph each = new Paragraph(
                 "What does each year say?",
-                Stream.concat(
-                                years.stream()
-                                        .map(year -> year.name() + ": "
-                                                + year.answer().verdict().sentence()),
-                                Stream.of("All that follows is of the worst year."))
-                        .toList(),
-                true));
-        paragraphs.addAll(full.body().paragraphs());
-        List<Table> tables = new ArrayList<>();
-        if (!full.body().keyFigures().isEmpty()) {
-            tables.add(table(years));
-        }
-        tables.addAll(full.body().tables());
+                new Telling()
+                        .each(
+                                years,
+                                year -> year.name() + ": "
+                                        + year.answer().verdict().sentence())
+                        .say("All that follows is of the worst year.")
+                        .done(),
+                true);
+        Stream<Table> table = worst.keyFigures().isEmpty() ? Stream.of() : Stream.of(table(years));
         return new Document.Body(
-                full.body().keyFigures(),
-                List.copyOf(paragraphs),
-                List.copyOf(tables),
-                full.body().pictures(),
-                full.body().notDrawn());
+                worst.keyFigures(),
+                Stream.concat(Stream.of(each), worst.paragraphs().stream()).toList(),
+                Stream.concat(table, worst.tables().stream()).toList(),
+                worst.pictures(),
+                worst.notDrawn());
     }
 
     private static Table table(List<Told> years) {
@@ -153,17 +152,11 @@ public final class YearByYear {
         for (Told year : years) {
             Grounds grounds = year.answer().grounds();
             assumed.addAll(grounds.assumed());
-            for (Warning warning : grounds.warnings()) {
-                boolean told = full.warnings().stream()
-                        .anyMatch(one -> one.key().equals(warning.key()) && one.count() >= warning.count());
-                if (!told) {
-                    warnings.add(new Warning(
-                            warning.key(),
-                            "In " + year.name() + ": " + warning.sentence(),
-                            warning.count(),
-                            warning.worst()));
-                }
-            }
+            grounds.warnings().stream()
+                    .filter(warning -> full.warnings().stream()
+                            .noneMatch(one -> one.key().equals(warning.key()) && one.count() >= warning.count()))
+                    .map(warning -> Grounds.saying(warning, "In " + year.name() + ": " + warning.sentence()))
+                    .forEach(warnings::add);
         }
         return full.with(warnings, assumed);
     }

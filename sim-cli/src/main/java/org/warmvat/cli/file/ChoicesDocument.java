@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.warmvat.design.keys.KeyPath;
 import org.warmvat.design.keys.Numbers;
@@ -110,15 +109,11 @@ public final class ChoicesDocument {
 
     private static Limits limits(JsonNode limits) {
         return new Limits(
-                optional(limits, "hours_below_floor"),
-                optional(limits, "warm_up_days"),
-                optional(limits, "net_energy_kwh_least"),
-                optional(limits, "net_energy_kwh_least_month"),
-                optional(limits, "budget"));
-    }
-
-    private static OptionalDouble optional(JsonNode block, String key) {
-        return block.has(key) ? OptionalDouble.of(block.path(key).asDouble()) : OptionalDouble.empty();
+                FileTree.number(limits, "hours_below_floor"),
+                FileTree.number(limits, "warm_up_days"),
+                FileTree.number(limits, "net_energy_kwh_least"),
+                FileTree.number(limits, "net_energy_kwh_least_month"),
+                FileTree.number(limits, "budget"));
     }
 
     /** A key of the design with values. */
@@ -194,22 +189,24 @@ public final class ChoicesDocument {
 
     /** A price by area needs one. */
     private Price price(String path, JsonNode block, double each, Set<String> keys) {
-        boolean area = keys.stream().anyMatch(key -> key.endsWith("area_m2"));
         boolean insulation = keys.stream().anyMatch(key -> key.matches("(envelope|materials)\\..*"));
-        if (block.has("price_per_m2") && !area && !insulation) {
-            faults.add(
-                    KeyPath.key(path, "price_per_m2"),
-                    "has no area, expected a key that ends in area_m2 or one of the envelope");
+        boolean area = insulation || keys.stream().anyMatch(key -> key.endsWith("area_m2"));
+        double perM2 = perPart(
+                path, block, "price_per_m2", area, "area, expected a key that ends in area_m2 or one of the envelope");
+        double perM2Mm = perPart(
+                path,
+                block,
+                "price_per_m2_mm",
+                insulation,
+                "thickness, expected a key of the envelope such as envelope.insulation_mm");
+        return new Price(each, perM2, perM2Mm);
+    }
+
+    private double perPart(String path, JsonNode block, String key, boolean applies, String lacking) {
+        if (block.has(key) && !applies) {
+            faults.add(KeyPath.key(path, key), "has no " + lacking);
         }
-        if (block.has("price_per_m2_mm") && !insulation) {
-            faults.add(
-                    KeyPath.key(path, "price_per_m2_mm"),
-                    "has no thickness, expected a key of the envelope such as envelope.insulation_mm");
-        }
-        return new Price(
-                each,
-                block.path("price_per_m2").asDouble(0),
-                block.path("price_per_m2_mm").asDouble(0));
+        return block.path(key).asDouble(0);
     }
 
     /** Each key of the design belongs to one choice. */
@@ -228,22 +225,21 @@ public final class ChoicesDocument {
     private void tryAll(Catalogue catalogue) {
         for (Choice choice : catalogue.choices()) {
             for (Choice.Option option : choice.options()) {
-                String shown = option.shown() instanceof Double value
-                        ? Shown.number(value)
-                        : Shown.quoted((String) option.shown());
-                allowed(KeyPath.key("choose", choice.name()), "at " + shown, () -> design.set(option.set()));
+                allowed(KeyPath.key("choose", choice.name()), "at " + shown(option), () -> design.set(option.set()));
             }
         }
         List<Integer> last = catalogue.choices().stream()
                 .map(choice -> choice.options().size() - 1)
                 .toList();
+        List<Integer> first = last.stream().map(i -> 0).toList();
         if (faults.isEmpty()) {
             allowed("choose", "with the last of each", () -> catalogue.design(last));
-            allowed(
-                    "choose",
-                    "with the first of each",
-                    () -> catalogue.design(last.stream().map(i -> 0).toList()));
+            allowed("choose", "with the first of each", () -> catalogue.design(first));
         }
+    }
+
+    private static String shown(Choice.Option option) {
+        return option.shown() instanceof Double value ? Shown.number(value) : Shown.quoted((String) option.shown());
     }
 
     private void allowed(String path, String which, Runnable made) {

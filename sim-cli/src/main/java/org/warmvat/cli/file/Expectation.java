@@ -1,8 +1,10 @@
 package org.warmvat.cli.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 import org.warmvat.design.keys.Shown;
 
 /** Says in words what the schema allows in a place. */
@@ -14,14 +16,10 @@ final class Expectation {
     static String of(FileSchema file, JsonNode schema) {
         JsonNode at = file.resolved(schema);
         if (at.has("anyOf")) {
-            List<String> branches = new ArrayList<>();
-            at.path("anyOf").forEach(branch -> branches.add(of(file, branch)));
-            return String.join(" or ", branches);
+            return each(at.path("anyOf"), branch -> of(file, branch), " or ");
         }
         if (at.has("enum")) {
-            List<String> words = new ArrayList<>();
-            at.path("enum").forEach(word -> words.add(word.asText()));
-            return "one of " + String.join(", ", words);
+            return "one of " + each(at.path("enum"), JsonNode::asText, ", ");
         }
         return switch (at.path("type").asText()) {
             case "number" -> "a number" + range(at);
@@ -31,6 +29,10 @@ final class Expectation {
             case "object" -> "a block" + keys(file, at);
             default -> at.path("x-form").asText("text");
         };
+    }
+
+    private static String each(JsonNode list, Function<JsonNode, String> words, String between) {
+        return StreamSupport.stream(list.spliterator(), false).map(words).collect(Collectors.joining(between));
     }
 
     private static String range(JsonNode at) {

@@ -1,8 +1,10 @@
 package org.warmvat.cli.file;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * A file of keys, YAML or JSON, on its way to what it says.
@@ -45,5 +47,10 @@ record FileTree(ObjectNode keys, Faults faults) {
     FileTree judged(FileSchema schema) {
         SchemaCheck.run(schema, keys, faults);
         return this;
+    }
+
+    /** A number of a block that may be absent. */
+    static OptionalDouble number(JsonNode block, String key) {
+        return block.has(key) ? OptionalDouble.of(block.path(key).asDouble()) : OptionalDouble.empty();
     }
 }

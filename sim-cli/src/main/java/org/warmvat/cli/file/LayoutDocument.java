@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
@@ -118,19 +117,18 @@ public final class LayoutDocument {
         keys.putObject("column").put("$ref", "#/$defs/places");
         ObjectNode unit = keys.putObject("unit").put("type", "string");
         ColumnUnit.of(quantity).keySet().forEach(unit.putArray("enum")::add);
-        keys.putObject("factor")
-                .put("description", "Multiplies the cell before the unit is converted")
-                .put("type", "number")
-                .put("minimum", -1e6)
-                .put("maximum", 1e6);
-        keys.putObject("offset")
-                .put("description", "Added after the factor, before the unit is converted")
-                .put("type", "number")
-                .put("minimum", -1e6)
-                .put("maximum", 1e6);
+        describe(keys.putObject("factor"), "Multiplies the cell before the unit is converted");
+        describe(keys.putObject("offset"), "Added after the factor, before the unit is converted");
         keys.putObject("missing").put("$ref", "#/$defs/codes");
         block.putArray("required").add("column");
         block.put("additionalProperties", false);
+    }
+
+    private static void describe(ObjectNode number, String description) {
+        number.put("description", description)
+                .put("type", "number")
+                .put("minimum", -1e6)
+                .put("maximum", 1e6);
     }
 
     private Layout layout() {
@@ -213,9 +211,7 @@ public final class LayoutDocument {
                 Layout.Clock.valueOf(time.path("clock").asText("local").toUpperCase(Locale.ROOT)),
                 time.path("typical").asBoolean(false),
                 step,
-                time.has("instant_min")
-                        ? OptionalDouble.of(time.path("instant_min").asDouble())
-                        : OptionalDouble.empty());
+                FileTree.number(time, "instant_min"));
     }
 
     private TimeForm form(String path, String form) {

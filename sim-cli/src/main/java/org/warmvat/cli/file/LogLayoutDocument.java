@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import org.warmvat.design.keys.Shown;
 import org.warmvat.log.LogColumn;
 import org.warmvat.log.LogFiles;
@@ -60,22 +59,14 @@ public final class LogLayoutDocument {
                 new LayoutDocument(file).text("text", tree.path("text")),
                 LayoutDocument.places(time.path("columns")),
                 forms(time.path("form")),
-                time.has("utc_offset_h")
-                        ? OptionalDouble.of(time.path("utc_offset_h").asDouble())
-                        : OptionalDouble.empty(),
+                FileTree.number(time, "utc_offset_h"),
                 columns(),
                 LayoutDocument.codes(tree.path("missing")));
     }
 
     private List<TimeForm> forms(JsonNode node) {
         List<TimeForm> forms = new ArrayList<>();
-        List<JsonNode> written = new ArrayList<>();
-        if (node.isArray()) {
-            node.forEach(written::add);
-        } else if (node.isTextual()) {
-            written.add(node);
-        }
-        for (JsonNode form : written) {
+        for (JsonNode form : node.isArray() ? node : node.isTextual() ? List.of(node) : List.<JsonNode>of()) {
             try {
                 forms.add(new TimeForm(form.asText()));
             } catch (IllegalArgumentException e) {
@@ -139,23 +130,19 @@ public final class LogLayoutDocument {
         if (column.endsWith("_c")) {
             return ColumnUnit.of(Quantity.AIR);
         }
+        return switch (LogColumn.ofKey(column).orElseThrow()) {
+            case WIND -> ColumnUnit.of(Quantity.WIND);
+            case GLOBAL -> units("w/m2", "kw/m2", 1000);
+            case FEED -> Map.of("kg", ColumnUnit.SAME);
+            case MIXER -> units("fraction", "percent", 0.01);
+            default -> units("w", "kw", 1000);
+        };
+    }
+
+    private static Map<String, ColumnUnit> units(String own, String other, double factor) {
         Map<String, ColumnUnit> units = new LinkedHashMap<>();
-        switch (LogColumn.ofKey(column).orElseThrow()) {
-            case WIND -> units.putAll(ColumnUnit.of(Quantity.WIND));
-            case GLOBAL -> {
-                units.put("w/m2", ColumnUnit.SAME);
-                units.put("kw/m2", new ColumnUnit(1000, 0));
-            }
-            case FEED -> units.put("kg", ColumnUnit.SAME);
-            case MIXER -> {
-                units.put("fraction", ColumnUnit.SAME);
-                units.put("percent", new ColumnUnit(0.01, 0));
-            }
-            default -> {
-                units.put("w", ColumnUnit.SAME);
-                units.put("kw", new ColumnUnit(1000, 0));
-            }
-        }
+        units.put(own, ColumnUnit.SAME);
+        units.put(other, new ColumnUnit(factor, 0));
         return units;
     }
 

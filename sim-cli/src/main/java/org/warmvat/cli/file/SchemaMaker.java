@@ -1,7 +1,6 @@
 package org.warmvat.cli.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
@@ -239,19 +238,14 @@ final class SchemaMaker {
         if (usual instanceof Number value) {
             return number(value.doubleValue());
         }
-        if (usual instanceof Boolean truth) {
-            return NODES.booleanNode(truth);
-        }
         if (usual instanceof List<?> list) {
-            ArrayNode array = NODES.arrayNode();
-            list.forEach(entry -> array.add(json(entry)));
-            return array;
+            return NODES.arrayNode().addAll(list.stream().map(SchemaMaker::json).toList());
         }
         if (usual instanceof Map<?, ?> map) {
             ObjectNode block = NODES.objectNode();
             map.forEach((key, value) -> block.set((String) key, json(value)));
             return block;
         }
-        return NODES.textNode((String) usual);
+        return usual instanceof Boolean truth ? NODES.booleanNode(truth) : NODES.textNode((String) usual);
     }
 }

@@ -111,23 +111,25 @@ public final class Journal implements Kept, Closeable {
 
     @Override
     public synchronized void keep(long run, Figures figures) {
-        if (places.containsKey(run)) {
-            return;
-        }
-        try {
-            if (file == null) {
-                begin();
+        if (!places.containsKey(run)) {
+            try {
+                append(run, bytes(run, figures));
+            } catch (IOException full) {
+                throw new UncheckedIOException(full);
             }
-            byte[] bytes = bytes(run, figures);
-            ByteBuffer entry = ByteBuffer.allocate(FRAME + bytes.length);
-            entry.putInt(bytes.length).put(bytes).putInt(sum(bytes));
-            file.seek(end);
-            file.write(entry.array());
-            places.put(run, end);
-            end += entry.capacity();
-        } catch (IOException full) {
-            throw new UncheckedIOException(full);
         }
+    }
+
+    private void append(long run, byte... bytes) throws IOException {
+        if (file == null) {
+            begin();
+        }
+        ByteBuffer entry = ByteBuffer.allocate(FRAME + bytes.length);
+        entry.putInt(bytes.length).put(bytes).putInt(sum(bytes));
+        file.seek(end);
+        file.write(entry.array());
+        places.put(run, end);
+        end += entry.capacity();
     }
 
     /** The bytes of the entry at a place; empty where no whole one stands. */

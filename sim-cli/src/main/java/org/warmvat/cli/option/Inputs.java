@@ -247,14 +247,12 @@ public record Inputs(
             return Files.readAllBytes(file);
         } catch (WeatherRefused large) {
             throw new InputRefused(large.faults());
-        } catch (NoSuchFileException missing) {
-            throw new InputRefused(List.of(file + ": no such file"));
         } catch (ClosedByInterruptException stopped) {
-            CancellationException cancelled = new CancellationException("stopped");
-            cancelled.initCause(stopped);
-            throw cancelled;
+            throw (CancellationException) new CancellationException("stopped").initCause(stopped);
         } catch (IOException unreadable) {
-            throw new InputRefused(List.of(file + ": cannot be read (" + unreadable.getMessage() + ")"));
+            boolean missing = unreadable instanceof NoSuchFileException;
+            String why = missing ? "no such file" : "cannot be read (" + unreadable.getMessage() + ")";
+            throw new InputRefused(List.of(file + ": " + why));
         }
     }
 }

@@ -8,7 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.warmvat.cli.answer.InputFile;
 import org.warmvat.cli.answer.Program;
 import org.warmvat.cli.answer.folder.ResultsFolder;
@@ -18,7 +19,6 @@ import org.warmvat.cli.journal.JournalHead;
 import org.warmvat.question.Figures;
 import org.warmvat.question.Kept;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
@@ -156,21 +156,19 @@ public final class ManyRuns {
 
     /** Hash of all that the runs depend on. */
     private String study(Inputs inputs) {
-        StringBuilder all = new StringBuilder(Program.version())
-                .append('\n')
-                .append(spec.name())
-                .append('\n');
-        TreeSet<String> options = new TreeSet<>();
-        for (OptionSpec option : spec.options()) {
-            if (!IDLE.contains(option.longestName())) {
-                Object value = option.getValue();
-                options.add(option.longestName() + " " + value);
-            }
-        }
-        options.forEach(option -> all.append(option).append('\n'));
-        inputs.files().forEach(file -> all.append(file).append('\n'));
-        return InputFile.of("study", "", all.toString().getBytes(StandardCharsets.UTF_8))
-                .sha256();
+        Stream<String> options = spec.options().stream()
+                .filter(option -> !IDLE.contains(option.longestName()))
+                .map(option -> option.longestName() + " " + option.getValue())
+                .distinct()
+                .sorted();
+        String all = Stream.of(
+                        Stream.of(Program.version(), spec.name()),
+                        options,
+                        inputs.files().stream().map(InputFile::toString))
+                .flatMap(lines -> lines)
+                .map(line -> line + '\n')
+                .collect(Collectors.joining());
+        return InputFile.of("study", "", all.getBytes(StandardCharsets.UTF_8)).sha256();
     }
 
     private static void delete(Path file) {

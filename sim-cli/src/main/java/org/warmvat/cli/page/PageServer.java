@@ -141,17 +141,15 @@ public final class PageServer implements AutoCloseable {
     private void handle(HttpExchange exchange) throws IOException {
         try (exchange) {
             Optional<Integer> refusal = door.refusal(exchange);
+            Optional<String> path = refusal.isPresent() ? Optional.empty() : door.inside(exchange);
             if (refusal.isPresent()) {
                 Reply.empty(refusal.get()).send(exchange);
             } else if (exchange.getRequestURI().getPath().equals("/favicon.ico")) {
                 Reply.empty(204).send(exchange);
+            } else if (path.isPresent()) {
+                inside(exchange, path.get());
             } else {
-                Optional<String> path = door.inside(exchange);
-                if (path.isPresent()) {
-                    inside(exchange, path.get());
-                } else {
-                    Reply.empty(404).send(exchange);
-                }
+                Reply.empty(404).send(exchange);
             }
         }
     }
@@ -187,17 +185,16 @@ public final class PageServer implements AutoCloseable {
     }
 
     private Reply started() throws Exception {
-        String name = Work.name(start.design());
         String demonstration = new String(DesignDocument.demonstrationBytes(), StandardCharsets.UTF_8);
+        RawValue tree =
+                new RawValue(DesignText.of("demonstration.yaml", demonstration).tree());
         String weather =
                 start.weather().isPresent() ? "given" : Weathers.samples().get(0);
         return Reply.json(Draft.row(
                 "version", Program.version(),
-                "name", name,
+                "name", Work.name(start.design()),
                 "text", start.design(),
-                "demonstration",
-                        new RawValue(DesignText.of("demonstration.yaml", demonstration)
-                                .tree()),
+                "demonstration", tree,
                 "schema", new RawValue(DesignDocument.schema()),
                 "weather", Weathers.told(weathers.of(weather).orElseThrow()),
                 "samples", Weathers.samples(),

@@ -48,10 +48,9 @@ final class ReportFiles {
     /** All files of the folder; the same answer gives the same bytes. */
     static Reply zip(Document document) {
         String folder = "warmvat-" + document.heading().command().replace(' ', '-') + "/";
-        Map<String, byte[]> files = new TreeMap<>(ResultsFolder.files(document));
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            for (Map.Entry<String, byte[]> file : new TreeMap<>(ResultsFolder.files(document)).entrySet()) {
                 ZipEntry entry = new ZipEntry(folder + file.getKey());
                 entry.setTimeLocal(ALWAYS);
                 zip.putNextEntry(entry);

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -154,19 +153,19 @@ final class Weathers {
     /** What the page says of a weather file: place, length, months, what was assumed and what is doubtful. */
     static Map<String, Object> told(Kept one) {
         Weather weather = one.weather();
-        List<Map<String, Object>> months = new ArrayList<>();
-        for (MonthSummary month : MonthSummary.of(weather)) {
-            months.add(Draft.row(
-                    "month", month.month(), "air_c", month.airC().mean(), "sun_kwh_m2_day", month.globalKWhPerM2Day()));
-        }
         return Draft.row(
                 "id", one.id(),
                 "place", weather.site().name(),
                 "latitude_deg", weather.site().latitudeDeg(),
                 "hours", weather.hours(),
                 "start", weather.start(),
-                "months", months,
+                "months", MonthSummary.of(weather).stream().map(Weathers::month).toList(),
                 "assumed", weather.assumptions(),
                 "doubts", Doubts.of(weather).stream().map(Doubt::sentence).toList());
+    }
+
+    private static Map<String, Object> month(MonthSummary month) {
+        return Draft.row(
+                "month", month.month(), "air_c", month.airC().mean(), "sun_kwh_m2_day", month.globalKWhPerM2Day());
     }
 }

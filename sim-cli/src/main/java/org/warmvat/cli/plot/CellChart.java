@@ -137,21 +137,20 @@ public final class CellChart extends Drawing {
 
     @Override
     public String alternative() {
-        StringBuilder told = new StringBuilder(title() + " over " + across.label() + " and " + up.label());
         List<double[]> cells = cells();
         Shades shades = shades(cells);
-        for (double extreme : new double[] {shades.least(), shades.most()}) {
-            cells.stream()
-                    .filter(cell -> cell[2] == extreme)
-                    .findFirst()
-                    .ifPresent(cell -> told.append(extreme == shades.least() ? "; lowest " : "; highest ")
-                            .append(Told.number(extreme))
-                            .append(" at ")
-                            .append(Told.number(across.values()[(int) cell[0]]))
-                            .append(" and ")
-                            .append(Told.number(up.values()[(int) cell[1]])));
-        }
-        return told.append('.').toString();
+        return title() + " over " + across.label() + " and " + up.label() + told(shades.least(), shades, cells)
+                + told(shades.most(), shades, cells) + ".";
+    }
+
+    private String told(double extreme, Shades shades, List<double[]> cells) {
+        return cells.stream()
+                .filter(cell -> cell[2] == extreme)
+                .findFirst()
+                .map(cell -> (extreme == shades.least() ? "; lowest " : "; highest ") + Told.number(extreme) + " at "
+                        + Told.number(across.values()[(int) cell[0]]) + " and "
+                        + Told.number(up.values()[(int) cell[1]]))
+                .orElse("");
     }
 
     /** From light to dark in one hue, so that it also reads in grey. */

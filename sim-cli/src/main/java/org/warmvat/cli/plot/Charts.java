@@ -52,20 +52,28 @@ final class Charts {
         JFreeChart chart = new JFreeChart(null, form.title(), plot, false);
         chart.setBackgroundPaint(Color.WHITE);
         chart.setPadding(wide ? new RectangleInsets(10, 10, 8, 18) : new RectangleInsets(4, 2, 4, 8));
+        chart.setTitle(heading(title, form));
+        chart.addLegend(legend(plot, form));
+        return chart;
+    }
+
+    private static TextTitle heading(String title, Form form) {
         TextTitle heading = new TextTitle(title, form.title());
         heading.setPaint(Look.INK);
         heading.setHorizontalAlignment(HorizontalAlignment.LEFT);
         heading.setTextAlignment(HorizontalAlignment.LEFT);
-        heading.setPadding(0, 4, wide ? 10 : 6, 0);
-        chart.setTitle(heading);
+        heading.setPadding(0, 4, form == Form.WIDE ? 10 : 6, 0);
+        return heading;
+    }
+
+    private static LegendTitle legend(Plot plot, Form form) {
         LegendTitle legend = new LegendTitle(plot);
         legend.setPosition(RectangleEdge.BOTTOM);
         legend.setItemFont(form.text());
         legend.setItemPaint(Look.INK);
-        legend.setItemLabelPadding(new RectangleInsets(2, 4, 2, wide ? 14 : 6));
+        legend.setItemLabelPadding(new RectangleInsets(2, 4, 2, form == Form.WIDE ? 14 : 6));
         legend.setPadding(6, 0, 0, 0);
-        chart.addLegend(legend);
-        return chart;
+        return legend;
     }
 
     /** An axis of values that reaches down to zero. */

@@ -51,22 +51,10 @@ final class Legend {
     }
 
     private Legend marked(String label, Look look, Shape mark, boolean line) {
+        Color ink = look.line();
+        BasicStroke thin = new BasicStroke(1);
         items.add(new LegendItem(
-                label,
-                null,
-                null,
-                null,
-                true,
-                mark,
-                true,
-                look.line(),
-                false,
-                look.line(),
-                new BasicStroke(1),
-                line,
-                LINE,
-                look.stroke(form),
-                look.line()));
+                label, null, null, null, true, mark, true, ink, false, ink, thin, line, LINE, look.stroke(form), ink));
         return this;
     }
 

@@ -128,16 +128,17 @@ public final class LineChart extends Drawing {
         for (Strip strip : strips) {
             var plot = strip.plot(form, this::place, place(from), place(to), legend);
             uprights.addTo(plot, this::place, (place(from) + place(to)) / 2, strip.equals(strips.get(0)), form);
-            for (Spell spell : spells) {
-                IntervalMarker shade = new IntervalMarker(
-                        place(spell.from()), place(spell.to()), Look.SPELL, new BasicStroke(0.6f), Look.INK, null, 1);
-                plot.addDomainMarker(shade, Layer.BACKGROUND);
-            }
+            spells.forEach(spell -> plot.addDomainMarker(shade(spell), Layer.BACKGROUND));
             all.add(plot, 1);
         }
         spells.stream().map(Spell::label).distinct().forEach(label -> legend.area(label, Look.SPELL));
         all.setFixedLegendItems(legend.items());
         return Charts.sheet(title(), all, form, heightPx(form));
+    }
+
+    private IntervalMarker shade(Spell spell) {
+        return new IntervalMarker(
+                place(spell.from()), place(spell.to()), Look.SPELL, new BasicStroke(0.6f), Look.INK, null, 1);
     }
 
     private int heightPx(Form form) {
@@ -173,13 +174,8 @@ public final class LineChart extends Drawing {
                         : "over " + quantity + " from " + Told.number(from) + " to " + Told.number(to));
         strips.forEach(strip -> told.append(". ").append(strip.told(this::at)));
         told.append('.');
-        spells.forEach(spell -> told.append(" Shaded: ")
-                .append(spell.label())
-                .append(", ")
-                .append(named(spell.from()))
-                .append(" to ")
-                .append(named(spell.to()))
-                .append('.'));
+        spells.forEach(spell -> told.append(
+                " Shaded: " + spell.label() + ", " + named(spell.from()) + " to " + named(spell.to()) + "."));
         told.append(uprights.told(this::at));
         strips.forEach(strip -> told.append(strip.pins().told(this::at)));
         return told.toString();

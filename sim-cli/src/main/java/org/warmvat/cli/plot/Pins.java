@@ -39,18 +39,11 @@ final class Pins {
      * @param named whether the upright lines are named here
      */
     void addTo(XYPlot plot, DoubleUnaryOperator place, double middle, boolean named, Form form) {
-        int row = 0;
-        for (Upright upright : uprights) {
+        for (int row = 0; row < uprights.size(); row++) {
+            Upright upright = uprights.get(row);
             ValueMarker marker = new ValueMarker(place.applyAsDouble(upright.x()), Look.INK, Look.MARK.stroke(form));
             if (named) {
-                boolean left = marker.getValue() > middle;
-                marker.setLabel(upright.label());
-                marker.setLabelFont(form.text());
-                marker.setLabelPaint(Look.INK);
-                marker.setLabelBackgroundColor(Color.WHITE);
-                marker.setLabelAnchor(left ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
-                marker.setLabelTextAnchor(left ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
-                marker.setLabelOffset(new RectangleInsets(2 + 1.4 * form.textPx() * row++, 3, 2, 3));
+                name(marker, upright.label(), row, middle, form);
             }
             plot.addDomainMarker(marker);
         }
@@ -59,25 +52,37 @@ final class Pins {
         }
     }
 
+    private static void name(ValueMarker marker, String label, int row, double middle, Form form) {
+        boolean left = marker.getValue() > middle;
+        marker.setLabel(label);
+        marker.setLabelFont(form.text());
+        marker.setLabelPaint(Look.INK);
+        marker.setLabelBackgroundColor(Color.WHITE);
+        marker.setLabelAnchor(left ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
+        marker.setLabelTextAnchor(left ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
+        marker.setLabelOffset(new RectangleInsets(2 + 1.4 * form.textPx() * row, 3, 2, 3));
+    }
+
     private void addPoints(XYPlot plot, DoubleUnaryOperator place, double middle, Form form) {
         double[][] dots = new double[2][points.size()];
         for (int i = 0; i < points.size(); i++) {
-            Point point = points.get(i);
-            dots[0][i] = place.applyAsDouble(point.x());
-            dots[1][i] = point.y();
-            boolean left = dots[0][i] > middle;
-            XYTextAnnotation text =
-                    new XYTextAnnotation(left ? point.label() + "  " : "  " + point.label(), dots[0][i], dots[1][i]);
-            text.setFont(form.text());
-            text.setPaint(Look.INK);
-            text.setTextAnchor(left ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
-            plot.addAnnotation(text);
+            dots[0][i] = place.applyAsDouble(points.get(i).x());
+            dots[1][i] = points.get(i).y();
+            plot.addAnnotation(name(points.get(i), dots[0][i], dots[0][i] > middle, form));
         }
         DefaultXYDataset data = new DefaultXYDataset();
         data.addSeries("marked", dots);
         int index = plot.getDatasetCount();
         plot.setDataset(index, data);
         plot.setRenderer(index, PointChart.dots(Look.NEED, form, Charts.dot(form)));
+    }
+
+    private static XYTextAnnotation name(Point point, double x, boolean left, Form form) {
+        XYTextAnnotation text = new XYTextAnnotation(left ? point.label() + "  " : "  " + point.label(), x, point.y());
+        text.setFont(form.text());
+        text.setPaint(Look.INK);
+        text.setTextAnchor(left ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
+        return text;
     }
 
     /** What they say, for those who cannot see them; empty where there are none. */

@@ -100,11 +100,9 @@ public final class RankedBars extends Drawing {
         HatchedBars.paint(g2, bar.look(), form, area);
         g2.setPaint(Look.INK);
         g2.setFont(form.text());
-        int width = g2.getFontMetrics().stringWidth(bar.label());
-        g2.drawString(
-                bar.label(),
-                (float) (wide ? scale.leftPx() - 12 - width : 4),
-                wide ? line : (float) top + form.textPx() * 0.9f);
+        float labelPx =
+                (float) (wide ? scale.leftPx() - 12 - g2.getFontMetrics().stringWidth(bar.label()) : 4);
+        g2.drawString(bar.label(), labelPx, wide ? line : (float) top + form.textPx() * 0.9f);
         g2.drawString(bar.written(), (float) (area.getMaxX() + 8), line);
     }
 }

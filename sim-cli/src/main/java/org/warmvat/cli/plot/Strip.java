@@ -55,18 +55,23 @@ final class Strip {
         axis.setAutoRangeIncludesZero(withZero);
         XYPlot plot = Charts.plot(null, axis);
         plot.setDataset(0, data(form, place, from, to));
+        plot.setRenderer(0, renderer(form));
+        if (!bands.isEmpty()) {
+            plot.setRenderer(1, bandRenderer(form));
+            plot.setDataset(1, bandData(place));
+        }
+        pins.addTo(plot, place, (from + to) / 2, true, form);
+        enter(legend, form);
+        return plot;
+    }
+
+    private XYLineAndShapeRenderer renderer(Form form) {
         XYLineAndShapeRenderer renderer =
                 Charts.lines(form, lines.stream().map(Line::look).toArray(Look[]::new));
         for (int i = 0; i < lines.size(); i++) {
             renderer.setSeriesShapesVisible(i, lines.get(i).dotted());
         }
-        plot.setRenderer(0, renderer);
-        if (!bands.isEmpty()) {
-            addBands(plot, form, place);
-        }
-        pins.addTo(plot, place, (from + to) / 2, true, form);
-        enter(legend, form);
-        return plot;
+        return renderer;
     }
 
     private void enter(Legend legend, Form form) {
@@ -97,22 +102,27 @@ final class Strip {
         return Arrays.stream(x).map(place).toArray();
     }
 
-    private void addBands(XYPlot plot, Form form, DoubleUnaryOperator place) {
+    private DeviationRenderer bandRenderer(Form form) {
         DeviationRenderer renderer = new DeviationRenderer(true, false);
         renderer.setAlpha(1);
-        DefaultIntervalXYDataset data = new DefaultIntervalXYDataset();
         for (int i = 0; i < bands.size(); i++) {
             Look look = bands.get(i).look();
-            Band band = bands.get(i).band();
-            double[] x = placed(band.x(), place);
-            data.addSeries(
-                    i + bands.get(i).lineLabel(), new double[][] {x, x, x, band.middle(), band.least(), band.most()});
             renderer.setSeriesPaint(i, look.line());
             renderer.setSeriesStroke(i, look.stroke(form));
             renderer.setSeriesFillPaint(i, look.fill());
         }
-        plot.setRenderer(1, renderer);
-        plot.setDataset(1, data);
+        return renderer;
+    }
+
+    private DefaultIntervalXYDataset bandData(DoubleUnaryOperator place) {
+        DefaultIntervalXYDataset data = new DefaultIntervalXYDataset();
+        for (int i = 0; i < bands.size(); i++) {
+            Band band = bands.get(i).band();
+            double[] x = placed(band.x(), place);
+            data.addSeries(
+                    i + bands.get(i).lineLabel(), new double[][] {x, x, x, band.middle(), band.least(), band.most()});
+        }
+        return data;
     }
 
     /** What is seen in it. */

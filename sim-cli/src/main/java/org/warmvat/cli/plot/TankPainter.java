@@ -48,22 +48,17 @@ final class TankPainter {
     }
 
     private void ground(double fromPx, double toPx) {
-        Rectangle2D soil = new Rectangle2D.Double(fromPx, plan.groundPx(), toPx - fromPx, 0.5 * form.textPx());
+        double ground = plan.groundPx();
         g2.setPaint(GROUND);
         g2.setStroke(form.solid(1));
-        g2.draw(Hatch.RISING.lines(soil));
-        line(fromPx, plan.groundPx(), toPx, plan.groundPx(), 1.6f, Look.INK);
+        g2.draw(Hatch.RISING.lines(new Rectangle2D.Double(fromPx, ground, toPx - fromPx, 0.5 * form.textPx())));
+        line(fromPx, ground, toPx, ground, 1.6f, Look.INK);
         Rectangle2D outer = plan.outer();
         if (!section.vessel().onGround()) {
             double leg = Math.max(3, 0.035 * outer.getWidth());
             for (double share : new double[] {0.08, 0.92}) {
-                fill(
-                        new Rectangle2D.Double(
-                                outer.getMinX() + share * outer.getWidth() - leg / 2,
-                                outer.getMaxY(),
-                                leg,
-                                plan.groundPx() - outer.getMaxY()),
-                        STEEL);
+                double left = outer.getMinX() + share * outer.getWidth() - leg / 2;
+                fill(new Rectangle2D.Double(left, outer.getMaxY(), leg, ground - outer.getMaxY()), STEEL);
             }
         }
     }
@@ -107,11 +102,9 @@ final class TankPainter {
     }
 
     private void sheet(Rectangle2D area, TankSection.Kind kind) {
-        Rectangle2D seen = new Rectangle2D.Double(
-                area.getMinX(),
-                area.getMinY(),
-                Math.max(THINNEST_PX, area.getWidth()),
-                Math.max(THINNEST_PX, area.getHeight()));
+        double wide = Math.max(THINNEST_PX, area.getWidth());
+        double high = Math.max(THINNEST_PX, area.getHeight());
+        Rectangle2D seen = new Rectangle2D.Double(area.getMinX(), area.getMinY(), wide, high);
         switch (kind) {
             case METAL -> fill(seen, STEEL);
             case OTHER -> fill(seen, WOOD);
@@ -186,18 +179,7 @@ final class TankPainter {
     /** Auger, outlet and gas neck. */
     private void ways() {
         if (section.has(Part.FEED)) {
-            Rectangle2D outer = plan.outer();
-            Point2D in = plan.inLiquid(0.05, 0.22);
-            double x = outer.getMinX() - plan.px(0.3 * section.outerWidthM());
-            double y = outer.getMinY() - plan.px(0.02 * section.outerHeightM());
-            float bore = (float) Math.max(5, plan.px(0.09 * section.outerWidthM()));
-            g2.setStroke(new BasicStroke(bore, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
-            g2.setPaint(Look.INK);
-            g2.draw(new Line2D.Double(x, y, in.getX(), in.getY()));
-            g2.setStroke(new BasicStroke(bore - 2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
-            g2.setPaint(Look.FEED.fill());
-            g2.draw(new Line2D.Double(x, y, in.getX(), in.getY()));
-            hopper(x, y, bore);
+            feed(plan.outer(), plan.inLiquid(0.05, 0.22));
         }
         if (section.has(Part.OUTLET)) {
             box(plan.outlet(), Look.SLURRY);
@@ -205,6 +187,19 @@ final class TankPainter {
         if (section.has(Part.GAS_NECK)) {
             box(plan.gasNeck(), Look.GAS);
         }
+    }
+
+    private void feed(Rectangle2D outer, Point2D in) {
+        double x = outer.getMinX() - plan.px(0.3 * section.outerWidthM());
+        double y = outer.getMinY() - plan.px(0.02 * section.outerHeightM());
+        float bore = (float) Math.max(5, plan.px(0.09 * section.outerWidthM()));
+        g2.setStroke(new BasicStroke(bore, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        g2.setPaint(Look.INK);
+        g2.draw(new Line2D.Double(x, y, in.getX(), in.getY()));
+        g2.setStroke(new BasicStroke(bore - 2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        g2.setPaint(Look.FEED.fill());
+        g2.draw(new Line2D.Double(x, y, in.getX(), in.getY()));
+        hopper(x, y, bore);
     }
 
     private void hopper(double x, double y, double bore) {

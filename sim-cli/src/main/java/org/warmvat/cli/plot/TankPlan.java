@@ -161,14 +161,9 @@ record TankPlan(TankSection section, double unitPx, double leftPx, double ground
         if (collectorM > 0) {
             Point2D low = collector().get(0);
             Point2D high = collector().get(1);
-            at(
-                    places,
-                    Part.COLLECTOR,
-                    point(
-                            low.getX() + 0.65 * (high.getX() - low.getX()),
-                            low.getY() + 0.65 * (high.getY() - low.getY())),
-                    -gap * 0.8,
-                    -gap * 0.8);
+            double x = low.getX() + 0.65 * (high.getX() - low.getX());
+            double y = low.getY() + 0.65 * (high.getY() - low.getY());
+            at(places, Part.COLLECTOR, point(x, y), -gap * 0.8, -gap * 0.8);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.warmvat.cli.answer.Grounds;
 import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.words.Numerals;
 import org.warmvat.cli.words.Telling;
@@ -182,11 +183,7 @@ final class SpreadWords {
 
     List<Warning> warnings() {
         return result.warnings().stream()
-                .map(warning -> new Warning(
-                        warning.key(),
-                        "In the draw that has most of it: " + warning.sentence(),
-                        warning.count(),
-                        warning.worst()))
+                .map(warning -> Grounds.saying(warning, "In the draw that has most of it: " + warning.sentence()))
                 .toList();
     }
 
