@@ -17,14 +17,12 @@ final class DesignKeys {
     static Design read(Map<String, ?> keys, Findings findings) {
         Map<String, Material> known = new LinkedHashMap<>(Material.known());
         Reader own = new Reader(findings, (path, name, f) -> name);
-        Object materials = keys.get("materials");
-        if (materials instanceof Map<?, ?> stated && !findings.faulty("materials")) {
+        if (keys.get("materials") instanceof Map<?, ?> stated && !findings.faulty("materials")) {
             stated.forEach((name, numbers) -> {
-                if (numbers instanceof Map<?, ?> block && !findings.faulty("materials." + name)) {
-                    known.put(
-                            (String) name,
-                            own.read(
-                                    Material.class, Reader.texts(block), Map.of(), "materials." + name, (String) name));
+                String path = "materials." + name;
+                if (numbers instanceof Map<?, ?> block && !findings.faulty(path)) {
+                    Map<String, ?> texts = Reader.texts(block);
+                    known.put((String) name, own.read(Material.class, texts, Map.of(), path, (String) name));
                 }
             });
         }

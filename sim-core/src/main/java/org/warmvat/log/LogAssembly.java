@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -74,22 +75,20 @@ final class LogAssembly {
 
     /** The mean of all sensors knows nothing once one of them is dead. */
     private void refuseADeadSensor(int rows) throws WeatherRefused {
-        long[] values = sensors.stream()
-                .mapToLong(sensor -> Arrays.stream(column(sensor, rows))
+        List<Long> values = sensors.stream()
+                .map(sensor -> Arrays.stream(column(sensor, rows))
                         .filter(value -> !Double.isNaN(value))
                         .count())
-                .toArray();
-        long most = Arrays.stream(values).max().orElseThrow();
-        long least = Arrays.stream(values).min().orElseThrow();
-        if (least > 0 && 2 * least < most) {
+                .toList();
+        long least = Collections.min(values);
+        if (least > 0 && 2 * least < Collections.max(values)) {
             throw new WeatherRefused(String.format(
                     Locale.ROOT,
                     "%s: the sensors %s have values in %s rows, and their mean is known only where all have one; expected --sensor"
                             + " with the name of one that lived",
                     tables.get(0).file(),
                     String.join(", ", sensors.stream().map(Sensors::name).toList()),
-                    String.join(
-                            ", ", Arrays.stream(values).mapToObj(Long::toString).toList())));
+                    String.join(", ", values.stream().map(String::valueOf).toList())));
         }
     }
 

@@ -142,17 +142,14 @@ public final class Parallel implements AutoCloseable {
         } catch (InterruptedException stopped) {
             threads.shutdownNow();
             Thread.currentThread().interrupt();
-            CancellationException cancelled = new CancellationException("stopped");
-            cancelled.initCause(stopped);
-            throw cancelled;
+            throw (CancellationException) new CancellationException("stopped").initCause(stopped);
         } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof RuntimeException ours) {
-                throw ours;
-            }
             if (failed.getCause() instanceof Error error) {
                 throw error;
             }
-            throw new IllegalStateException(failed.getCause());
+            throw failed.getCause() instanceof RuntimeException ours
+                    ? ours
+                    : new IllegalStateException(failed.getCause());
         }
     }
 

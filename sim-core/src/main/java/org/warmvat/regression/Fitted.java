@@ -82,11 +82,6 @@ public final class Fitted {
         return new Local(values[index] + best.step().getEntry(0), sd);
     }
 
-    /** What was fitted, in order. */
-    public List<Parameter> parameters() {
-        return parameters;
-    }
-
     /** The best values, in the order of the parameters; a copy. */
     public double[] values() {
         return values.clone();

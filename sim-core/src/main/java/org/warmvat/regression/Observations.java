@@ -59,9 +59,4 @@ public final class Observations {
     public boolean startsAfresh(int index) {
         return index == 0 || timeS[index] - timeS[index - 1] > STEPS_OF_A_GAP * medianStepS;
     }
-
-    /** From the first observation to the last, s. */
-    public double spanS() {
-        return timeS[timeS.length - 1] - timeS[0];
-    }
 }

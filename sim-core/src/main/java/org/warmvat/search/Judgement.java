@@ -25,11 +25,6 @@ public record Judgement(boolean barred, double violation, List<Double> aims) {
         aims = List.copyOf(aims);
     }
 
-    /** Within all limits. */
-    public boolean allowed() {
-        return violation == 0;
-    }
-
     /**
      * A weighted sum of the aims.
      *

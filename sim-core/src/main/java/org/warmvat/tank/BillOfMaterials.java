@@ -9,6 +9,7 @@ import org.warmvat.design.envelope.Envelope;
 import org.warmvat.design.envelope.Fitting;
 import org.warmvat.design.envelope.Layer;
 import org.warmvat.design.envelope.Material;
+import org.warmvat.design.heating.Coil;
 import org.warmvat.design.tank.Shape;
 import org.warmvat.design.tank.Tank;
 
@@ -40,22 +41,35 @@ public final class BillOfMaterials {
         design.fittings().forEach(fitting -> fitting(fitting, items));
         design.solar().ifPresent(solar -> {
             items.add(new Item("solar collector", solar.collector().areaM2(), "m²"));
-            items.add(new Item("solar coil, outer area", solar.coil().areaM2(), "m²"));
-            items.add(new Item("solar pump, electric", solar.loop().pumpW(), "W"));
+            circuit("solar", solar.coil(), solar.loop().pumpW(), items);
         });
         design.backup().ifPresent(backup -> {
             items.add(new Item("backup heater, rated", backup.ratedW(), "W"));
-            backup.circuit().ifPresent(circuit -> {
-                items.add(new Item("backup coil, outer area", circuit.coil().areaM2(), "m²"));
-                items.add(new Item("backup pump, electric", circuit.loop().pumpW(), "W"));
-            });
+            backup.circuit()
+                    .ifPresent(water ->
+                            circuit("backup", water.coil(), water.loop().pumpW(), items));
         });
         items.add(new Item(
                 "mixer's drive, electric while it turns", design.mixer().electricW(), "W"));
         return items;
     }
 
+    private static void circuit(String which, Coil coil, double pumpW, List<Item> items) {
+        items.add(new Item(which + " coil, outer area", coil.areaM2(), "m²"));
+        items.add(new Item(which + " pump, electric", pumpW, "W"));
+    }
+
     private static List<Item> boards(Design design) {
+        return areasM2(design).entrySet().stream()
+                .map(entry -> new Item(
+                        Material.spelt(entry.getKey().material()) + ", "
+                                + mm(entry.getKey().thicknessM()) + " mm",
+                        entry.getValue(),
+                        "m²"))
+                .toList();
+    }
+
+    private static Map<Board, Double> areasM2(Design design) {
         Tank tank = design.tank();
         Envelope envelope = design.envelope();
         Map<Board, Double> areas = new LinkedHashMap<>();
@@ -69,13 +83,7 @@ public final class BillOfMaterials {
         for (List<Layer> flat : List.of(envelope.lid(), envelope.floor())) {
             flat.forEach(layer -> areas.merge(board(layer), tank.innerPlanAreaM2(), Double::sum));
         }
-        return areas.entrySet().stream()
-                .map(entry -> new Item(
-                        Material.spelt(entry.getKey().material()) + ", "
-                                + mm(entry.getKey().thicknessM()) + " mm",
-                        entry.getValue(),
-                        "m²"))
-                .toList();
+        return areas;
     }
 
     /** Length round the wall at a distance from its inner face. */

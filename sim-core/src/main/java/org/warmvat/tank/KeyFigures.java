@@ -225,22 +225,16 @@ public final class KeyFigures implements Part {
     }
 
     private static void watchDigestion(CardinalTemperatures limits, Network.Assembly assembly) {
+        double leastC = limits.leastC();
+        double mostC = limits.mostC();
+        String cold =
+                "below the minimum of digestion, " + Watched.degrees(leastC) + ", for %s; the lowest was %.1f °C.";
+        String hot = "above the maximum of digestion, " + Watched.degrees(mostC) + ", for %s; the highest was %.1f °C.";
         assembly.watch(
-                Watched.of(TOO_COLD)
-                        .warns(
-                                limits.leastC(),
-                                -1,
-                                "The slurry stood below the minimum of digestion, " + Watched.degrees(limits.leastC())
-                                        + ", for %s; the lowest was %.1f °C."),
-                Margin.below(Network.SLURRY, limits.leastC()));
+                Watched.of(TOO_COLD).warns(leastC, -1, "The slurry stood " + cold),
+                Margin.below(Network.SLURRY, leastC));
         assembly.watch(
-                Watched.of(TOO_HOT)
-                        .warns(
-                                limits.mostC(),
-                                1,
-                                "The slurry stood above the maximum of digestion, " + Watched.degrees(limits.mostC())
-                                        + ", for %s; the highest was %.1f °C."),
-                Margin.above(Network.SLURRY, limits.mostC()));
+                Watched.of(TOO_HOT).warns(mostC, 1, "The slurry stood " + hot), Margin.above(Network.SLURRY, mostC));
     }
 
     private static void judgeDays(Design design, Declarations declare) {

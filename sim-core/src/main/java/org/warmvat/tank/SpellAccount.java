@@ -10,6 +10,7 @@ import org.warmvat.gas.GasPart;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.network.Network;
 import org.warmvat.network.Surroundings;
+import org.warmvat.network.meter.Declarations;
 import org.warmvat.network.meter.Line;
 import org.warmvat.network.meter.Unit;
 
@@ -55,21 +56,16 @@ final class SpellAccount {
     }
 
     private void declare(String spell, IntPredicate hours) {
-        assembly.declare().during(line(spell, "days", "days", Unit.TIMES), hours, hour -> 1 / HOURS_PER_DAY);
+        Declarations all = assembly.declare();
+        all.during(line(spell, "days", "days", Unit.TIMES), hours, hour -> 1 / HOURS_PER_DAY);
         int methane = assembly.meter(GasPart.METHANE);
-        assembly.declare().during(line(spell, "methane_nm3", "methane", Unit.NM3), hours, hour -> hour.meter(methane));
-        assembly.declare()
-                .during(
-                        line(spell, "gas_energy_kwh", "gas energy", Unit.KWH),
-                        hours,
-                        hour -> Unit.KWH.of(GasEnergy.METHANE_J_PER_NM3 * hour.meter(methane)));
+        all.during(line(spell, "methane_nm3", "methane", Unit.NM3), hours, hour -> hour.meter(methane));
+        Line energy = line(spell, "gas_energy_kwh", "gas energy", Unit.KWH);
+        all.during(energy, hours, hour -> Unit.KWH.of(GasEnergy.METHANE_J_PER_NM3 * hour.meter(methane)));
         int power = assembly.meter(BackupPart.BACKUP_POWER);
         double efficiency = design.backup().map(BackupCircuit::efficiency).orElse(1.0);
-        assembly.declare()
-                .during(
-                        line(spell, "backup_bought_kwh", "bought for the backup", Unit.KWH),
-                        hours,
-                        hour -> Unit.KWH.of(hour.meter(power) / efficiency));
+        Line bought = line(spell, "backup_bought_kwh", "bought for the backup", Unit.KWH);
+        all.during(bought, hours, hour -> Unit.KWH.of(hour.meter(power) / efficiency));
     }
 
     private static Line line(String spell, String key, String name, Unit unit) {

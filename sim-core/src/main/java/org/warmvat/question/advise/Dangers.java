@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Fitting;
@@ -50,23 +52,19 @@ final class Dangers {
     }
 
     List<Recommendation> found() {
-        List<Recommendation> found = new ArrayList<>();
-        if (asIs.hours().air() > 0) {
-            found.add(air());
-        }
-        if (asIs.hours().tooHot() > 0) {
-            found.add(tooHot());
-        }
-        if (asIs.hours().frozenLoop() > 0) {
-            found.add(frozenLoop());
-        }
-        if (asIs.hours().frozenPipe() > 0) {
-            found.add(frozenPipe());
-        }
-        if (asIs.hours().stagnation() >= LEAST_STAGNATION_H) {
-            found.add(stagnation());
-        }
-        return found;
+        Outcome.Hours hours = asIs.hours();
+        return Stream.of(
+                        where(hours.air() > 0, this::air),
+                        where(hours.tooHot() > 0, this::tooHot),
+                        where(hours.frozenLoop() > 0, this::frozenLoop),
+                        where(hours.frozenPipe() > 0, this::frozenPipe),
+                        where(hours.stagnation() >= LEAST_STAGNATION_H, this::stagnation))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<Recommendation> where(boolean dangerous, Supplier<Recommendation> recommended) {
+        return dangerous ? Optional.of(recommended.get()) : Optional.empty();
     }
 
     private Recommendation recommendation(Kind kind, String about, double amount, Optional<Tried> tried) {

@@ -155,15 +155,17 @@ public final class BackupStudy {
                 elementAssumed,
                 need,
                 coil(need.smallestW().isEmpty()),
-                new BackupResult.Curve(
-                        Threshold.neverWorse(points.stream()
-                                .map(BackupResult.Point::shortHours)
-                                .toList()),
-                        points,
-                        inEach(List.of(need.chosenW().orElse(UNLIMITED_W))).get(0)),
+                curve(points, need.chosenW().orElse(UNLIMITED_W)),
                 warmUps(need.chosenW().orElse(UNLIMITED_W)),
                 spell(need, points),
                 handbook);
+    }
+
+    private BackupResult.Curve curve(List<BackupResult.Point> points, double chosenW) {
+        boolean neverWorse = Threshold.neverWorse(
+                points.stream().map(BackupResult.Point::shortHours).toList());
+        return new BackupResult.Curve(
+                neverWorse, points, inEach(List.of(chosenW)).get(0));
     }
 
     private List<Double> powers() {

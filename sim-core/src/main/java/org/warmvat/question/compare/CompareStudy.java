@@ -36,22 +36,18 @@ public final class CompareStudy {
      */
     public static CompareResult run(List<Design> designs, List<Weather> files, Engine engine, Parallel parallel)
             throws StudyRefused {
-        if (designs.size() * files.size() < 2) {
+        int each = files.size();
+        int all = designs.size() * each;
+        if (all < 2) {
             throw new IllegalArgumentException("nothing to compare, expected two designs or two weather files");
         }
         check(designs, files);
         List<Runner> runners =
                 files.stream().map(file -> new Runner(file, engine)).toList();
-        List<Integer> all =
-                IntStream.range(0, designs.size() * files.size()).boxed().toList();
         List<Column> columns = parallel.map(
-                all,
-                index -> column(
-                        index / files.size(),
-                        index % files.size(),
-                        designs.get(index / files.size()),
-                        runners.get(index % files.size())));
-        return new CompareResult(columns, differences(designs), judgements(columns, designs.size(), files.size()));
+                IntStream.range(0, all).boxed().toList(),
+                i -> column(i / each, i % each, designs.get(i / each), runners.get(i % each)));
+        return new CompareResult(columns, differences(designs), judgements(columns, designs.size(), each));
     }
 
     private static void check(List<Design> designs, List<Weather> files) throws StudyRefused {

@@ -148,20 +148,24 @@ public final class FitStudy {
     private Map<Factor, FitResult.Found> factors(FitQuestion question, FitStudy whole, boolean toldApart) {
         Map<Factor, FitResult.Found> factors = new EnumMap<>(Factor.class);
         for (Factor factor : question.factors()) {
-            int own = model.factors().indexOf(factor);
-            if (!toldApart && question.asked()) {
-                FittedFigure unknown =
-                        whole.factor(question.factors().indexOf(factor)).withoutRange();
-                factors.put(factor, new FitResult.Found(unknown, false));
-            } else {
-                FittedFigure estimate = own >= 0
-                        ? factor(own)
-                        : FittedFigure.held(model.design().number("adjust." + factor.key()));
-                boolean atTheEnd = own >= 0 && atTheEnd().contains(factor);
-                factors.put(factor, new FitResult.Found(atTheEnd ? estimate.withoutRange() : estimate, own < 0));
-            }
+            factors.put(
+                    factor,
+                    toldApart || !question.asked()
+                            ? found(factor)
+                            : new FitResult.Found(
+                                    whole.factor(question.factors().indexOf(factor))
+                                            .withoutRange(),
+                                    false));
         }
         return factors;
+    }
+
+    private FitResult.Found found(Factor factor) {
+        int own = model.factors().indexOf(factor);
+        if (own < 0) {
+            return new FitResult.Found(FittedFigure.held(model.design().number("adjust." + factor.key())), true);
+        }
+        return new FitResult.Found(atTheEnd().contains(factor) ? factor(own).withoutRange() : factor(own), false);
     }
 
     private FitResult.Derived derived(LoggedTanks tanks, FitQuestion question, boolean found) {

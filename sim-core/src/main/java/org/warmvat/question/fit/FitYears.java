@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.heating.BackupPart;
+import org.warmvat.network.meter.Line;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.year.BriefYear;
@@ -52,19 +53,18 @@ final class FitYears {
         StudyRefused.check(designs.get(0), file);
         Runner runner = new Runner(file, engine);
         List<BriefYear> runs = parallel.map(designs, design -> BriefYear.checked(design, runner));
-        double[] bought = runs.stream()
-                .mapToDouble(run -> run.year().of(BackupPart.BOUGHT))
-                .toArray();
-        double[] net =
-                runs.stream().mapToDouble(run -> run.year().of(KeyFigures.NET)).toArray();
         BriefYear asFitted = runs.get(1);
         return new FitResult.Year(
                 year,
-                estimate(bought),
-                estimate(net),
+                estimate(each(runs, BackupPart.BOUGHT)),
+                estimate(each(runs, KeyFigures.NET)),
                 asFitted.gas().map(GasRange::whole),
                 asFitted.year().of(KeyFigures.BELOW_FLOOR_HOURS),
                 asFitted.warnings());
+    }
+
+    private static double[] each(List<BriefYear> runs, Line line) {
+        return runs.stream().mapToDouble(run -> run.year().of(line)).toArray();
     }
 
     private static FittedFigure estimate(double[] figures) {

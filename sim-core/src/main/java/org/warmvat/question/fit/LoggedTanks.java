@@ -56,9 +56,7 @@ final class LoggedTanks {
         FitNeeds.checkNotInPieces(log, stretches);
         List<LoggedTank> tanks = new ArrayList<>();
         for (Log stretch : stretches) {
-            Optional<FileAlong> along =
-                    file.isPresent() ? Optional.of(FileAlong.of(file.get(), stretch)) : Optional.empty();
-            Weather weather = LogWeather.of(stretch, along, ground(design, file));
+            Weather weather = LogWeather.of(stretch, along(file, stretch), ground(design, file));
             StudyRefused.check(design, weather);
             tanks.add(new LoggedTank(stretch, design, weather, engine));
         }
@@ -66,6 +64,10 @@ final class LoggedTanks {
                 new LoggedTanks(design, stretches, tanks, notes(design, tanks, log), doubts(design, log, file));
         FitNeeds.check(log, stretches, all.aroundC(), all.timeConstantH(design));
         return all;
+    }
+
+    private static Optional<FileAlong> along(Optional<Weather> file, Log log) throws StudyRefused {
+        return file.isPresent() ? Optional.of(FileAlong.of(file.get(), log)) : Optional.empty();
     }
 
     /** A tank in a room that nobody measured stands in that of the design. */
@@ -83,7 +85,7 @@ final class LoggedTanks {
     }
 
     private static Doubts doubts(Design design, Log log, Optional<Weather> file) throws StudyRefused {
-        Optional<FileAlong> along = file.isPresent() ? Optional.of(FileAlong.of(file.get(), log)) : Optional.empty();
+        Optional<FileAlong> along = along(file, log);
         return new Doubts(along.flatMap(there -> ClockDoubt.of(log, there)), UnitDoubt.of(design, log, along));
     }
 
@@ -96,19 +98,21 @@ final class LoggedTanks {
         List<String> notes = new ArrayList<>(tanks.get(0).weather().assumptions());
         notes.replaceAll(note -> note.replaceFirst("^The weather file has ", "The weather along the log has "));
         List<String> goOn = new ArrayList<>();
-        if (design.feed().totalKgPerDay() > 0 && log.steps(LogColumn.FEED).isEmpty()) {
+        if (design.feed().totalKgPerDay() > 0 && saysNothingOf(log, LogColumn.FEED)) {
             goOn.add("feed");
         }
-        if (design.backup().isPresent()
-                && log.steps(LogColumn.BACKUP_HEAT).isEmpty()
-                && log.steps(LogColumn.BACKUP_ELECTRIC).isEmpty()) {
+        if (design.backup().isPresent() && saysNothingOf(log, LogColumn.BACKUP_HEAT, LogColumn.BACKUP_ELECTRIC)) {
             goOn.add("backup heater");
         }
-        if (design.solar().isPresent() && log.steps(LogColumn.SOLAR_HEAT).isEmpty()) {
+        if (design.solar().isPresent() && saysNothingOf(log, LogColumn.SOLAR_HEAT)) {
             goOn.add("solar circuit");
         }
         goOn.forEach(part -> notes.add("The log says nothing of the " + part + ": the design's goes on."));
         return notes;
+    }
+
+    private static boolean saysNothingOf(Log log, LogColumn... columns) {
+        return Arrays.stream(columns).allMatch(column -> log.steps(column).isEmpty());
     }
 
     private static void refuseWhatIsMissing(Design design, Log log, Optional<Weather> file) throws StudyRefused {

@@ -88,20 +88,18 @@ public final class Plausibility {
     /** Organic loading rate with the largest feed of the year. */
     private void loading() {
         double most = season.largest(this::solidsKg) / design.tank().liquidVolumeM3();
-        if (most > bounds.loadingNotCredibleKgVsPerM3Day()) {
+        boolean notCredible = most > bounds.loadingNotCredibleKgVsPerM3Day();
+        double bound = notCredible ? bounds.loadingNotCredibleKgVsPerM3Day() : bounds.loadingKgVsPerM3Day();
+        if (most > bound) {
             remark(
                     "loading",
-                    Gravity.NOT_CREDIBLE,
-                    "The organic loading rate of %.1f kg of volatile solids per m3 and day is not credible for such a tank (above %s): is the daily feed in kg?",
+                    notCredible ? Gravity.NOT_CREDIBLE : Gravity.UNLIKELY,
+                    "The organic loading rate of %.1f kg of volatile solids per m3 and day is "
+                            + (notCredible
+                                    ? "not credible for such a tank (above %s): is the daily feed in kg?"
+                                    : "high (above %s): the tank may turn sour."),
                     most,
-                    threeFigures(bounds.loadingNotCredibleKgVsPerM3Day()));
-        } else if (most > bounds.loadingKgVsPerM3Day()) {
-            remark(
-                    "loading",
-                    Gravity.UNLIKELY,
-                    "The organic loading rate of %.1f kg of volatile solids per m3 and day is high (above %s): the tank may turn sour.",
-                    most,
-                    threeFigures(bounds.loadingKgVsPerM3Day()));
+                    threeFigures(bound));
         }
     }
 

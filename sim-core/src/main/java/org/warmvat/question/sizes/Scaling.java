@@ -81,19 +81,15 @@ public final class Scaling {
     public Design at(double litres, ToDoubleFunction<Design> needW) {
         double volumes = litres / 1000 / base.tank().liquidVolumeM3();
         Map<String, Double> numbers = new LinkedHashMap<>();
-        for (ScalingRule rule : rules.values()) {
-            if (rule.power().isPresent()) {
-                numbers.put(rule.key(), base.number(rule.key()) * rule.factor(volumes, 1));
-            }
-        }
+        rules.values().stream()
+                .filter(rule -> rule.power().isPresent())
+                .forEach(rule -> numbers.put(rule.key(), base.number(rule.key()) * rule.factor(volumes, 1)));
         // size and feed first: the need follows from them
         Design sized = with(numbers, litres);
         double needs = needW.applyAsDouble(sized) / needW.applyAsDouble(base);
-        for (ScalingRule rule : rules.values()) {
-            if (rule.power().isEmpty()) {
-                numbers.put(rule.key(), base.number(rule.key()) * needs);
-            }
-        }
+        rules.values().stream()
+                .filter(rule -> rule.power().isEmpty())
+                .forEach(rule -> numbers.put(rule.key(), base.number(rule.key()) * needs));
         return with(numbers, litres);
     }
 

@@ -3,7 +3,6 @@ package org.warmvat.question.starter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.YearMonth;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -189,11 +188,6 @@ public final class Starter {
             text = text.replace("{" + word.getKey() + "}", word.getValue());
         }
         return text;
-    }
-
-    /** Each number, rounded as a builder would write it, and what it was made from, by its name. */
-    public Map<String, String> words() {
-        return Collections.unmodifiableMap(words);
     }
 
     private void size(double setpointC) {

@@ -41,19 +41,18 @@ public final class Doubts {
         List<Doubt> result = new ArrayList<>();
         for (Doubt.Kind kind : Doubt.Kind.values()) {
             List<Doubt> same = months.stream().filter(s -> s.kind() == kind).toList();
-            if (same.size() <= 3) {
-                result.addAll(same);
-            } else {
-                List<String> when = same.stream().map(Doubt::when).distinct().toList();
-                String all = when.get(0) + " to " + when.get(when.size() - 1) + " (" + when.size() + " months)";
-                result.add(new Doubt(
-                        kind,
-                        all,
-                        same.get(0).sentence() + " The like is seen in " + when.size() + " months, " + when.get(0)
-                                + " to " + when.get(when.size() - 1) + "."));
-            }
+            result.addAll(same.size() <= 3 ? same : List.of(merged(kind, same)));
         }
         return result;
+    }
+
+    private static Doubt merged(Doubt.Kind kind, List<Doubt> same) {
+        List<String> when = same.stream().map(Doubt::when).distinct().toList();
+        String stretch = when.get(0) + " to " + when.get(when.size() - 1);
+        return new Doubt(
+                kind,
+                stretch + " (" + when.size() + " months)",
+                same.get(0).sentence() + " The like is seen in " + when.size() + " months, " + stretch + ".");
     }
 
     /** The hours of one month. */

@@ -102,34 +102,21 @@ public record Layout(
     }
 
     /** Where a column stands. */
-    public sealed interface Place {
-        /** As a fault would name it. */
-        String words();
-    }
+    public sealed interface Place {}
 
     /**
      * A column by its number.
      *
      * @param column counted from 1
      */
-    public record ByNumber(int column) implements Place {
-        @Override
-        public String words() {
-            return "column " + column;
-        }
-    }
+    public record ByNumber(int column) implements Place {}
 
     /**
      * A column by the line of column names.
      *
      * @param name as it stands there
      */
-    public record ByHeading(String name) implements Place {
-        @Override
-        public String words() {
-            return "column \"" + name + "\"";
-        }
-    }
+    public record ByHeading(String name) implements Place {}
 
     /**
      * A column by the positions of its characters in the line.
@@ -137,12 +124,7 @@ public record Layout(
      * @param from first position, counted from 1
      * @param to last position
      */
-    public record ByPosition(int from, int to) implements Place {
-        @Override
-        public String words() {
-            return "positions " + from + " to " + to;
-        }
-    }
+    public record ByPosition(int from, int to) implements Place {}
 
     /** What a time is told by. */
     public enum Clock {

@@ -65,11 +65,6 @@ final class DailyClearness {
         return Math.max(0.1, Math.min(0.75, monthlyMean));
     }
 
-    /** Darkest day. */
-    double least() {
-        return least;
-    }
-
     /** Clearest day. */
     double most() {
         return most;
