@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
 import org.warmvat.heating.BackupPart;
-import org.warmvat.network.meter.Line;
 import org.warmvat.question.GasRange;
 import org.warmvat.question.Parallel;
 import org.warmvat.question.year.BriefYear;
@@ -56,15 +57,17 @@ final class FitYears {
         BriefYear asFitted = runs.get(1);
         return new FitResult.Year(
                 year,
-                estimate(each(runs, BackupPart.BOUGHT)),
-                estimate(each(runs, KeyFigures.NET)),
+                estimate(each(runs, run -> run.of(BackupPart.BOUGHT))),
+                estimate(each(runs, run -> run.of(KeyFigures.NET))),
                 asFitted.gas().map(GasRange::whole),
                 asFitted.year().of(KeyFigures.BELOW_FLOOR_HOURS),
                 asFitted.warnings());
     }
 
-    private static double[] each(List<BriefYear> runs, Line line) {
-        return runs.stream().mapToDouble(run -> run.year().of(line)).toArray();
+    private static double[] each(List<BriefYear> runs, ToDoubleFunction<Period> figure) {
+        return runs.stream()
+                .mapToDouble(run -> figure.applyAsDouble(run.year()))
+                .toArray();
     }
 
     private static FittedFigure estimate(double[] figures) {
