@@ -1,6 +1,5 @@
 package org.warmvat.account;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -28,6 +27,8 @@ public final class Account implements HourSink {
         /** The whole run, months, days and every hour. */
         HOURS
     }
+
+    private static final int MINUTES_PER_DAY = 1440;
 
     private final Books books;
     private final Keep keep;
@@ -74,9 +75,8 @@ public final class Account implements HourSink {
 
     private void tellDay(int hour) {
         dayStart = start.plusHours(hour - firstHour);
-        LocalDateTime next = dayStart.toLocalDate().plusDays(1).atStartOfDay();
         // a file may start at half past; the hour that starts in a day belongs to it whole
-        nextDayHour = hour + (int) ((Duration.between(dayStart, next).toMinutes() + 59) / 60);
+        nextDayHour = hour + (MINUTES_PER_DAY - dayStart.getHour() * 60 - dayStart.getMinute() + 59) / 60;
     }
 
     @Override
