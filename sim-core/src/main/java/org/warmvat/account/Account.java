@@ -96,12 +96,10 @@ public final class Account implements HourSink {
     private void endDay(int nextHour) {
         day.endDay();
         month.add(day);
-        if (keep == Keep.HOURS) {
-            days.add(new Period(dayStart.toLocalDate().toString(), books, day));
-        }
         YearMonth ended = YearMonth.from(dayStart);
         State state = day.end();
         if (keep == Keep.HOURS) {
+            days.add(new Period(dayStart.toLocalDate().toString(), books, day));
             day = new Totals(books, state);
         } else {
             day.beginAgain();

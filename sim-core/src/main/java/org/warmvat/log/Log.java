@@ -68,13 +68,11 @@ public record Log(
      */
     public List<Log> stretches(int fewest, double doubtfulJ) {
         double[] times = slurryC.timesS();
-        double stepS = slurryC.medianStepS();
+        double gapS = STEPS_OF_A_GAP * slurryC.medianStepS();
         List<Log> stretches = new ArrayList<>();
         int first = 0;
         for (int i = 1; i <= times.length; i++) {
-            if (i == times.length
-                    || times[i] - times[i - 1] > STEPS_OF_A_GAP * stepS
-                    || isInDoubt(times[i - 1], times[i], doubtfulJ)) {
+            if (i == times.length || times[i] - times[i - 1] > gapS || isInDoubt(times[i - 1], times[i], doubtfulJ)) {
                 if (i - first >= fewest) {
                     stretches.add(stretch(first, i - 1));
                 }

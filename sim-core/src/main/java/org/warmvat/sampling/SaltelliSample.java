@@ -68,18 +68,21 @@ public final class SaltelliSample {
     public int[] dealt(int input, int things) {
         int[][] bySet = new int[SETS][points.length];
         for (int set = 0; set < SETS; set++) {
-            int column = set * inputs + input;
-            int[] ranked = IntStream.range(0, points.length)
-                    .boxed()
-                    .sorted(Comparator.comparingDouble(row -> points[row][column]))
-                    .mapToInt(Integer::intValue)
-                    .toArray();
+            int[] ranked = ranked(set * inputs + input);
             for (int rank = 0; rank < ranked.length; rank++) {
                 bySet[set][ranked[rank]] = (int) ((long) rank * things / ranked.length);
             }
         }
         return IntStream.range(0, runs())
                 .map(run -> bySet[isSecond(run, input) ? 1 : 0][run / (inputs + SETS)])
+                .toArray();
+    }
+
+    private int[] ranked(int column) {
+        return IntStream.range(0, points.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(row -> points[row][column]))
+                .mapToInt(Integer::intValue)
                 .toArray();
     }
 

@@ -26,18 +26,21 @@ final class Assumed {
         if (dew != null) {
             return dew;
         }
-        double[] humidity = table.columns().get(Quantity.RELATIVE_HUMIDITY);
-        if (humidity == null) {
-            double assumed = conventions.relativeHumidityFraction();
-            told.add("The weather file has no humidity: a relative humidity of " + text(assumed) + " was assumed.");
-            humidity = constant(assumed);
-        }
+        double[] humidity = relativeHumidity();
         double[] air = airC();
         double[] result = new double[air.length];
-        for (int i = 0; i < result.length; i++) {
-            result[i] = Humidity.dewPointC(air[i], humidity[i]);
-        }
+        Arrays.setAll(result, i -> Humidity.dewPointC(air[i], humidity[i]));
         return result;
+    }
+
+    private double[] relativeHumidity() {
+        double[] humidity = table.columns().get(Quantity.RELATIVE_HUMIDITY);
+        if (humidity != null) {
+            return humidity;
+        }
+        double assumed = conventions.relativeHumidityFraction();
+        told.add("The weather file has no humidity: a relative humidity of " + text(assumed) + " was assumed.");
+        return constant(assumed);
     }
 
     double[] windMPerS() {

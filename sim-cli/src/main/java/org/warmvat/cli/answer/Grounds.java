@@ -113,10 +113,14 @@ public record Grounds(
                         .toList(),
                 List.of(),
                 named(each, Grounds::defaults),
-                each.values().stream()
-                        .flatMap(grounds -> grounds.cautions().stream())
-                        .distinct()
-                        .toList());
+                cautions(each));
+    }
+
+    private static List<String> cautions(Map<String, Grounds> each) {
+        return each.values().stream()
+                .flatMap(grounds -> grounds.cautions().stream())
+                .distinct()
+                .toList();
     }
 
     private static List<Warning> warnings(Map<String, Grounds> each) {
@@ -169,6 +173,13 @@ public record Grounds(
         return asked.given()
                 .map(design -> SiteConventions.applied(design, weather))
                 .orElse(weather);
+    }
+
+    private static String factors(Design design) {
+        return design.numbers().entrySet().stream()
+                .filter(number -> number.getKey().startsWith(ADJUST) && number.getValue() != 1)
+                .map(number -> number.getKey().substring(ADJUST.length()) + " " + Numerals.three(number.getValue()))
+                .collect(Collectors.joining(", "));
     }
 
     private static void ofDesign(Design design, List<Weather> weathers, List<String> assumed) {

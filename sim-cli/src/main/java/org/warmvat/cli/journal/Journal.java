@@ -161,22 +161,31 @@ public final class Journal implements Kept, Closeable {
         }
         out.writeInt(figures.warnings().size());
         for (Warning warning : figures.warnings()) {
-            out.writeUTF(warning.key());
-            out.writeUTF(warning.sentence());
-            out.writeDouble(warning.count());
-            out.writeDouble(warning.worst());
+            write(warning, out);
         }
         return bytes.toByteArray();
+    }
+
+    private static void write(Warning warning, DataOutputStream out) throws IOException {
+        out.writeUTF(warning.key());
+        out.writeUTF(warning.sentence());
+        out.writeDouble(warning.count());
+        out.writeDouble(warning.worst());
+    }
+
+    private static double[] numbers(DataInputStream in) throws IOException {
+        double[] numbers = new double[in.readInt()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = Double.longBitsToDouble(in.readLong());
+        }
+        return numbers;
     }
 
     private static Figures figures(byte[] bytes) {
         try {
             DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes));
             in.readLong();
-            double[] numbers = new double[in.readInt()];
-            for (int i = 0; i < numbers.length; i++) {
-                numbers[i] = Double.longBitsToDouble(in.readLong());
-            }
+            double[] numbers = numbers(in);
             List<Warning> warnings = new ArrayList<>();
             for (int left = in.readInt(); left > 0; left--) {
                 warnings.add(new Warning(in.readUTF(), in.readUTF(), in.readDouble(), in.readDouble()));

@@ -1,8 +1,10 @@
 package org.warmvat.cli.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Layer;
@@ -52,15 +54,12 @@ final class Sliders {
             add(brief, name, "mm", 0, 300, 5);
             return;
         }
-        int best = -1;
-        for (int i = 0; i < layers.size(); i++) {
-            boolean insulates = layers.get(i).material().conductivityWPerMK() < INSULATES_W_PER_M_K;
-            if (insulates
-                    && (best < 0
-                            || layers.get(i).thicknessM() > layers.get(best).thicknessM())) {
-                best = i;
-            }
-        }
+        int best = IntStream.range(0, layers.size())
+                .filter(i -> layers.get(i).material().conductivityWPerMK() < INSULATES_W_PER_M_K)
+                .boxed()
+                .max(Comparator.<Integer>comparingDouble(i -> layers.get(i).thicknessM())
+                        .thenComparing(Comparator.reverseOrder()))
+                .orElse(-1);
         add("envelope." + side + "[" + best + "].thickness_mm", name, "mm", 5, 300, 5);
     }
 

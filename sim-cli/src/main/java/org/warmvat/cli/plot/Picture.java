@@ -62,12 +62,17 @@ public record Picture(Drawing drawing, byte[] svg, byte[] narrowSvg, byte[] png)
         return out.toByteArray();
     }
 
-    private static byte[] svg(Drawing.Sheet sheet, Form form) {
+    private static SVGGraphics2D canvas(Dimension size) {
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
         context.setPrecision(1);
         context.setComment(null);
         SVGGraphics2D g2 = new SVGGraphics2D(context, false);
-        g2.setSVGCanvasSize(new Dimension(form.widthPx(), sheet.heightPx()));
+        g2.setSVGCanvasSize(size);
+        return g2;
+    }
+
+    private static byte[] svg(Drawing.Sheet sheet, Form form) {
+        SVGGraphics2D g2 = canvas(new Dimension(form.widthPx(), sheet.heightPx()));
         paint(sheet, form, g2);
         Element root = g2.getRoot();
         root.setAttribute("viewBox", "0 0 " + form.widthPx() + " " + sheet.heightPx());

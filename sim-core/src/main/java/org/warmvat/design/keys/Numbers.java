@@ -227,8 +227,7 @@ public final class Numbers {
                             step.isEmpty()
                                     ? "is no number, expected the path of one"
                                     : "has no place: this design has no " + change.path() + step));
-            String at = change.path() + step;
-            Change below = change.below(step, at);
+            Change below = change.below(step, change.path() + step);
             Object entry = list.get(index);
             changed.set(index, entry instanceof Record record ? record(record, below) : held(slot, below));
         }

@@ -151,11 +151,7 @@ final class EventLocation {
      * place.
      */
     private double crest(Margin margin, double atEnd, State end) {
-        if (!startSpeedKnown) {
-            segment.speeds(startSpeed);
-            stocks.speeds(startSpeed);
-            startSpeedKnown = true;
-        }
+        knowStartSpeed();
         double rise = margin.speed(startSpeed);
         if (!(rise > 0 && margin.at(begin) + rise * lengthS > 0)) {
             return 0;
@@ -167,6 +163,14 @@ final class EventLocation {
         }
         double fall = margin.speed(endSpeed);
         return fall < 0 && atEnd - fall * lengthS > 0 ? turning(margin, rise, fall) : 0;
+    }
+
+    private void knowStartSpeed() {
+        if (!startSpeedKnown) {
+            segment.speeds(startSpeed);
+            stocks.speeds(startSpeed);
+            startSpeedKnown = true;
+        }
     }
 
     /** Where a margin whose speed changes sign is reached; 0 where it is not. */

@@ -213,12 +213,8 @@ final class LinearSubsystem {
         Arrays.fill(faceWPerK, 0);
         Arrays.fill(exchangeWPerK, 0);
         lookHalf(middleS - apartS, early);
-        for (int i = 0; i < ofCircuits.length; i++) {
-            circuitWPerK[i] = ofCircuits[i].wPerK();
-        }
-        for (int i = 0; i < intoCircuits.length; i++) {
-            intoCircuitsW[i] = intoCircuits[i].rate();
-        }
+        Arrays.setAll(circuitWPerK, i -> ofCircuits[i].wPerK());
+        Arrays.setAll(intoCircuitsW, i -> intoCircuits[i].rate());
         lookHalf(middleS + apartS, late);
         for (int node : known) {
             meanC[node] = 0.5 * (early.nodeC(node) + late.nodeC(node));

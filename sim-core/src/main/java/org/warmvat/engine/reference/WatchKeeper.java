@@ -65,7 +65,6 @@ final class WatchKeeper {
                 highS = middleS;
             }
         }
-        double crossingS = 0.5 * (lowS + highS);
-        return before > 0 ? crossingS - fromS : toS - crossingS;
+        return before > 0 ? 0.5 * (lowS + highS) - fromS : toS - 0.5 * (lowS + highS);
     }
 }

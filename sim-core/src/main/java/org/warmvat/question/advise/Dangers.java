@@ -140,13 +140,17 @@ final class Dangers {
                         after -> after.hours().frozenLoop() == 0));
     }
 
-    /** The pipe whose end follows the slurry least; enough insulation on it, where some is enough. */
-    private Recommendation frozenPipe() {
-        int coldest = IntStream.range(0, design.fittings().size())
+    private int coldestPipe() {
+        return IntStream.range(0, design.fittings().size())
                 .filter(i -> design.fittings().get(i) instanceof Fitting.Pipe)
                 .boxed()
                 .min(Comparator.comparingDouble(this::tipShare))
                 .orElseThrow();
+    }
+
+    /** The pipe whose end follows the slurry least; enough insulation on it, where some is enough. */
+    private Recommendation frozenPipe() {
+        int coldest = coldestPipe();
         String key = "fittings[" + coldest + "].pipe.insulation_mm";
         List<Change> changes = PIPE_INSULATION_MM.stream()
                 .filter(mm -> mm > design.number(key))

@@ -75,10 +75,9 @@ final class LogWeather {
         if (file.isEmpty()) {
             columns.put(Quantity.GLOBAL, new double[hours]);
         } else if (global.isPresent()) {
-            double[] ofTheFile = global(file.get());
             columns.remove(Quantity.BEAM);
             columns.remove(Quantity.DIFFUSE);
-            columns.put(Quantity.GLOBAL, sun(global.get(), ofTheFile));
+            columns.put(Quantity.GLOBAL, sun(global.get(), global(file.get())));
         }
         columns.forEach(this::settle);
         return columns;

@@ -1,6 +1,5 @@
 package org.warmvat.question.hold;
 
-import java.time.LocalDateTime;
 import java.util.OptionalDouble;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Hours;
@@ -30,11 +29,10 @@ public final class WarmingUp {
         OptionalDouble reached = hours(runner, design, fillC, hours);
         int length = (int) Math.ceil(reached.orElse(hours.end() - hours.first()));
         Hours taken = new Hours(hours.first(), Math.min(hours.end(), hours.first() + Math.max(1, length)));
-        LocalDateTime from = runner.file().start().plusHours(hours.first());
         Course course = Course.of(runner.start(design, hours.first(), fillC), taken);
         return new HoldResult.WarmUp(
                 withSun,
-                from,
+                runner.file().start().plusHours(hours.first()),
                 fillC,
                 reached,
                 new HoldResult.WarmUpHeat(

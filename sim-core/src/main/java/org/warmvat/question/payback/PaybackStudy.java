@@ -158,10 +158,9 @@ public final class PaybackStudy {
                 && lastPaying(points, ladder).isEmpty()) {
             add(points, ladder, Math.max(-ladder.down(), points.firstKey() - GO), points.firstKey() - 1);
         }
-        List<Payback.Step> steps = steps(points, ladder);
-        return steps.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
+        return Optional.of(steps(points, ladder))
+                .filter(steps -> !steps.isEmpty())
+                .map(steps ->
                         new Payback(steps.subList(lastPaying(points, ladder).orElse(0), steps.size())));
     }
 

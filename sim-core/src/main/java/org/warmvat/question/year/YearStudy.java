@@ -5,7 +5,6 @@ import org.warmvat.design.Design;
 import org.warmvat.engine.HourSink;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
-import org.warmvat.weather.Weather;
 
 /** The main job: a run-in and then the whole weather file (model section 10, year). */
 public final class YearStudy {
@@ -24,14 +23,13 @@ public final class YearStudy {
      */
     public static YearResult run(Design design, Runner runner, HourSink progress) throws StudyRefused {
         StudyRefused.check(design, runner.file());
-        Weather weather = runner.weather(design);
         FileRun run = FileRun.of(design, runner, Account.Keep.HOURS, progress);
         Account account = run.account();
         return new YearResult(
                 design,
-                weather.site(),
+                runner.weather(design).site(),
                 runner.engine().name(),
-                Runner.runInDays(design, weather),
+                Runner.runInDays(design, runner.weather(design)),
                 account.whole(),
                 account.months(),
                 account.days(),

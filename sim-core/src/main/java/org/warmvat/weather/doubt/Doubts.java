@@ -19,7 +19,6 @@ public final class Doubts {
     }
 
     private static List<Doubt> looked(Weather weather) {
-        List<Doubt> found = new ArrayList<>();
         List<Doubt> months = new ArrayList<>();
         int from = 0;
         while (from < weather.hours()) {
@@ -30,7 +29,7 @@ public final class Doubts {
             SensorDoubts.look(span, months);
             from = to;
         }
-        found.addAll(merged(months));
+        List<Doubt> found = new ArrayList<>(merged(months));
         UnitDoubts.look(weather, found);
         TiltDoubts.look(weather, found);
         return List.copyOf(found);

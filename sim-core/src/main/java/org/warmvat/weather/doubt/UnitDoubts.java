@@ -106,6 +106,13 @@ final class UnitDoubts {
 
     private static void place(Weather weather, List<Doubt> found) {
         Site site = weather.site();
+        clock(site, found);
+        weather.ground()
+                .filter(wave -> wave.amplitudeK() > 3 && Math.abs(site.latitudeDeg()) > 20)
+                .ifPresent(wave -> season(wave, site, found));
+    }
+
+    private static void clock(Site site, List<Doubt> found) {
         double clock = Math.IEEEremainder(site.longitudeDeg() / 15 - site.utcOffsetH(), 24);
         if (Math.abs(clock) > MOST_CLOCK_OFF_H) {
             add(
@@ -117,9 +124,6 @@ final class UnitDoubts {
                     site.utcOffsetH(),
                     Math.abs(clock));
         }
-        weather.ground()
-                .filter(wave -> wave.amplitudeK() > 3 && Math.abs(site.latitudeDeg()) > 20)
-                .ifPresent(wave -> season(wave, site, found));
     }
 
     private static void season(KusudaAchenbach1965 wave, Site site, List<Doubt> found) {

@@ -46,16 +46,19 @@ final class CellReader {
         return Double.NaN;
     }
 
+    private static String degreesHint(Quantity quantity, double value) {
+        return value > 200 && value < 340
+                ? " (is this kelvin?)"
+                : value > quantity.most() && value < 130 ? " (is this Fahrenheit?)" : "";
+    }
+
     /** The unit that was probably meant. */
     private static String hint(Quantity quantity, double value) {
         if (CODES.contains(Math.abs(value))) {
             return " (a code for no value? a layout names such codes under missing)";
         }
         return switch (quantity) {
-            case AIR, DEW_POINT, GROUND ->
-                value > 200 && value < 340
-                        ? " (is this kelvin?)"
-                        : value > quantity.most() && value < 130 ? " (is this Fahrenheit?)" : "";
+            case AIR, DEW_POINT, GROUND -> degreesHint(quantity, value);
             case RELATIVE_HUMIDITY, CLOUD ->
                 value > 1 && value <= 100 ? " (a fraction: is this percent, tenths or eighths?)" : "";
             case WIND -> value > 60 ? " (is this km/h or knots?)" : "";

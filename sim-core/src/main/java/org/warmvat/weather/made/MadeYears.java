@@ -54,9 +54,7 @@ public final class MadeYears {
         }
         HourlyTable first = made.get(0);
         Map<Quantity, double[]> columns = new EnumMap<>(Quantity.class);
-        for (Quantity quantity : first.columns().keySet()) {
-            columns.put(quantity, inARow(made, quantity));
-        }
+        first.columns().keySet().forEach(quantity -> columns.put(quantity, inARow(made, quantity)));
         return new HourlyTable(first.site(), START, first.stamp(), columns);
     }
 
@@ -73,12 +71,11 @@ public final class MadeYears {
             MonthNormals usual = normals.months().get(month);
             double warmerK = spreadK(normals, month) * deviation(draws);
             double sun = usual.globalKWhPerM2Day() * (1 + SUN_SPREAD * deviation(draws));
-            boolean dew = normals.humidity() == Quantity.DEW_POINT;
             months.add(new MonthNormals(
                     usual.airC() + warmerK,
                     usual.dailyRangeK(),
                     Math.min(sun, mostSun[month]),
-                    usual.humidity() + (dew ? warmerK : 0),
+                    usual.humidity() + (normals.humidity() == Quantity.DEW_POINT ? warmerK : 0),
                     usual.windMPerS()));
         }
         return new Normals(normals.site(), seed, normals.humidity(), months);

@@ -76,13 +76,16 @@ public final class CheckAnswer {
                 .done();
     }
 
-    private List<String> loss() {
-        Conductances ua = figures.conductances();
-        String where = design.tank().place() instanceof Place.Indoors room
+    private String where() {
+        return design.tank().place() instanceof Place.Indoors room
                 ? "In a room of " + Words.celsius(room.roomC())
                 : "In a mean wind of " + Words.number(windMPerS) + " m/s";
+    }
+
+    private List<String> loss() {
+        Conductances ua = figures.conductances();
         return List.of(
-                where + " the tank loses " + Words.number(ua.totalWPerK()) + " W for each kelvin: wall "
+                where() + " the tank loses " + Words.number(ua.totalWPerK()) + " W for each kelvin: wall "
                         + Words.number(ua.wallWPerK()) + ", dry wall " + Words.number(ua.dryWallWPerK()) + ", lid "
                         + Words.number(ua.lidWPerK()) + ", base " + Words.number(ua.floorWPerK()) + ", edges "
                         + Words.number(ua.edgesWPerK()) + ", fittings " + Words.number(ua.fittingsWPerK()) + " W/K.",

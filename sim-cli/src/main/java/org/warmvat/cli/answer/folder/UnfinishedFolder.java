@@ -83,20 +83,24 @@ final class UnfinishedFolder {
     /** Takes the target's place; what stood there is set aside first and put back if the move fails. */
     synchronized void moveTo(Path target, boolean replacing) throws IOException {
         refuseWhenClosed();
-        if (!replacing) {
+        if (replacing) {
+            replace(target);
+        } else {
             refuseIfThere(target);
             Files.move(folder, target, StandardCopyOption.ATOMIC_MOVE);
-        } else {
-            Files.move(target, setAside, StandardCopyOption.ATOMIC_MOVE);
-            try {
-                Files.move(folder, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (IOException failed) {
-                Files.move(setAside, target, StandardCopyOption.ATOMIC_MOVE);
-                throw failed;
-            }
-            delete(setAside);
         }
         closed = true;
+    }
+
+    private void replace(Path target) throws IOException {
+        Files.move(target, setAside, StandardCopyOption.ATOMIC_MOVE);
+        try {
+            Files.move(folder, target, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException failed) {
+            Files.move(setAside, target, StandardCopyOption.ATOMIC_MOVE);
+            throw failed;
+        }
+        delete(setAside);
     }
 
     /** A rename would silently take the place of an empty folder that came in between. */

@@ -29,19 +29,19 @@ public final class WholeFile {
     public static WholeFile at(Path place, boolean replace) throws ResultsRefused {
         Path target = place.toAbsolutePath().normalize();
         Path folder = target.getParent();
-        if (folder == null || Files.isDirectory(target)) {
-            throw new ResultsRefused(place + ": is a folder, expected a file");
-        }
-        if (!Files.isDirectory(folder)) {
-            throw new ResultsRefused(place + ": there is no folder " + folder + " to write it to");
-        }
-        if (!Files.isWritable(folder)) {
-            throw new ResultsRefused(place + ": " + folder + " is no folder that may be written to");
-        }
-        if (!replace && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            throw new ResultsRefused(place + ": stands there already, expected --replace or another name");
-        }
+        refuse(folder == null || Files.isDirectory(target), place + ": is a folder, expected a file");
+        refuse(!Files.isDirectory(folder), place + ": there is no folder " + folder + " to write it to");
+        refuse(!Files.isWritable(folder), place + ": " + folder + " is no folder that may be written to");
+        refuse(
+                !replace && Files.exists(target, LinkOption.NOFOLLOW_LINKS),
+                place + ": stands there already, expected --replace or another name");
         return new WholeFile(target, replace);
+    }
+
+    private static void refuse(boolean wrong, String words) throws ResultsRefused {
+        if (wrong) {
+            throw new ResultsRefused(words);
+        }
     }
 
     /** Writes text as UTF-8. */
