@@ -36,8 +36,8 @@ public record Window(Weather weather, Hours hours) {
             if (begins && (beyond <= 0 || (file.isWholeYear() && beyond < file.hours()))) {
                 int hour = (int) Duration.between(file.start(), first).toHours();
                 int hours = (int) Duration.between(first, end).toHours();
-                return new Window(
-                        CyclicWeather.weather(file, (int) Math.max(0, beyond)), new Hours(hour, hour + hours));
+                Weather weather = CyclicWeather.weather(file, (int) Math.max(0, beyond));
+                return new Window(weather, new Hours(hour, hour + hours));
             }
         }
         throw new StudyRefused(List.of("weather: goes from " + file.start() + " to " + file.end()

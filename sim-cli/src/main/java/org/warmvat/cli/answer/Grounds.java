@@ -113,14 +113,10 @@ public record Grounds(
                         .toList(),
                 List.of(),
                 named(each, Grounds::defaults),
-                cautions(each));
-    }
-
-    private static List<String> cautions(Map<String, Grounds> each) {
-        return each.values().stream()
-                .flatMap(grounds -> grounds.cautions().stream())
-                .distinct()
-                .toList();
+                each.values().stream()
+                        .flatMap(grounds -> grounds.cautions().stream())
+                        .distinct()
+                        .toList());
     }
 
     private static List<Warning> warnings(Map<String, Grounds> each) {
@@ -173,13 +169,6 @@ public record Grounds(
         return asked.given()
                 .map(design -> SiteConventions.applied(design, weather))
                 .orElse(weather);
-    }
-
-    private static String factors(Design design) {
-        return design.numbers().entrySet().stream()
-                .filter(number -> number.getKey().startsWith(ADJUST) && number.getValue() != 1)
-                .map(number -> number.getKey().substring(ADJUST.length()) + " " + Numerals.three(number.getValue()))
-                .collect(Collectors.joining(", "));
     }
 
     private static void ofDesign(Design design, List<Weather> weathers, List<String> assumed) {

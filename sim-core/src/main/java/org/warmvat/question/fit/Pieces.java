@@ -53,13 +53,13 @@ public record Pieces(List<Piece> pieces, boolean ofStretches, double scatterRati
         boolean ofStretches = model.stretches().size() >= FEWEST;
         int[] bounds = ofStretches ? model.bounds() : days(model.observations());
         LocalDateTime start = model.stretches().get(0).start();
+        Observations at = model.observations();
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i + 1 < bounds.length; i++) {
             if (bounds[i + 1] - bounds[i] >= FEWEST_ROWS) {
                 Fitted.Local local = fitted.local(0, bounds[i], bounds[i + 1]);
                 if (local.sd() < USELESS_SD * fitted.values()[0]) {
-                    LocalDateTime from =
-                            start.plusSeconds((long) model.observations().timeS(bounds[i]));
+                    LocalDateTime from = start.plusSeconds((long) at.timeS(bounds[i]));
                     pieces.add(new Piece(from, local.value(), local.sd(), false));
                 }
             }
