@@ -106,8 +106,8 @@ public final class YearPictures {
         for (Spell spell : run.design().spells()) {
             for (int year = start.getYear() - 1; year <= last; year++) {
                 LocalDateTime from = spell.from().atYear(year).atStartOfDay();
-                long begin = ChronoUnit.HOURS.between(start, from);
-                long end = ChronoUnit.HOURS.between(start, from.plusDays(spell.lengthDays()));
+                double begin = ChronoUnit.HOURS.between(start, from);
+                double end = ChronoUnit.HOURS.between(start, from.plusDays(spell.lengthDays()));
                 if (begin < hourly.hours() && end > 0) {
                     chart.spell(spell.name(), Math.max(0, begin), Math.min(hourly.hours(), end));
                 }
