@@ -28,7 +28,7 @@ public final class Account implements HourSink {
         HOURS
     }
 
-    private static final int MINUTES_PER_DAY = 1440;
+    private static final int HOURS_PER_DAY = 24;
 
     private final Books books;
     private final Keep keep;
@@ -76,7 +76,7 @@ public final class Account implements HourSink {
     private void tellDay(int hour) {
         dayStart = start.plusHours(hour - firstHour);
         // a file may start at half past; the hour that starts in a day belongs to it whole
-        nextDayHour = hour + (MINUTES_PER_DAY - dayStart.getHour() * 60 - dayStart.getMinute() + 59) / 60;
+        nextDayHour = hour + HOURS_PER_DAY - dayStart.getHour();
     }
 
     @Override

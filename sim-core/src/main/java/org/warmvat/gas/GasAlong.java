@@ -2,6 +2,7 @@ package org.warmvat.gas;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import org.warmvat.design.Design;
 import org.warmvat.design.feeding.Estimate;
 import org.warmvat.design.feeding.Feed;
@@ -28,20 +29,22 @@ public final class GasAlong {
     private final Gas gas;
     private final SeasonTable season;
     private final DailySchedule windows;
-    private final Solids[] solids;
+    private final Solids[][] solids;
+    private final double[] methaneNm3;
     private final Feed feed;
     private final double contentsKg;
     private final double volumeM3;
     private final double perOpenDay;
     private final double referenceRate;
-    private int washoutDay = -1;
+    private LocalDate today = LocalDate.MIN;
     private double washoutPerDay;
 
-    /** What comes with a usual day of a feedstock, how it falls apart, and what the tank holds of it. */
+    /** What comes of a feedstock on a usual day and, while open, today, how it falls apart, and what the tank holds of it. */
     private static final class Solids {
         private final double gainPerDay;
         private final double ratePerDay;
         private final double methaneNm3PerKg;
+        private double gainToday;
         private double kgPerM3;
 
         Solids(Feedstock stock, double volumeM3) {
@@ -55,9 +58,9 @@ public final class GasAlong {
      * Begins at the solids of the steady state at set-point and mean feed (equation 7.1).
      *
      * @param design a design with gas
-     * @param estimate how its feedstocks' potential and rate are taken
+     * @param estimates how its feedstocks' potential and rate are taken: each for itself, along the same temperatures
      */
-    public GasAlong(Design design, Estimate estimate) {
+    public GasAlong(Design design, Estimate... estimates) {
         gas = design.gas().orElseThrow();
         season = design.season();
         windows = design.feed().schedule();
@@ -65,46 +68,57 @@ public final class GasAlong {
         contentsKg = design.contentsKg();
         volumeM3 = design.tank().liquidVolumeM3();
         perOpenDay = DAY_S / windows.openSecondsPerDay();
-        solids = design.feed().feedstocks().stream()
-                .map(stock -> new Solids(stock.at(estimate), volumeM3))
-                .toArray(Solids[]::new);
         referenceRate = gas.temperatures().relativeRate(gas.referenceC());
+        methaneNm3 = new double[estimates.length];
         double meanWashoutPerDay = design.feed().totalKgPerDay() / contentsKg;
         double factor = gas.rateFactor(design.control().setpointC());
-        for (Solids one : solids) {
-            double lossPerDay = meanWashoutPerDay + one.ratePerDay * factor;
+        solids = Arrays.stream(estimates)
+                .map(estimate -> steady(estimate, meanWashoutPerDay, factor))
+                .toArray(Solids[][]::new);
+    }
+
+    private Solids[] steady(Estimate estimate, double meanWashoutPerDay, double rateFactor) {
+        Solids[] steady = feed.feedstocks().stream()
+                .map(stock -> new Solids(stock.at(estimate), volumeM3))
+                .toArray(Solids[]::new);
+        for (Solids one : steady) {
+            double lossPerDay = meanWashoutPerDay + one.ratePerDay * rateFactor;
             one.kgPerM3 = lossPerDay == 0 ? 0 : one.gainPerDay / lossPerDay;
         }
+        return steady;
     }
 
     /** Begins without biodegradable solids. */
     public GasAlong empty() {
-        for (Solids one : solids) {
-            one.kgPerM3 = 0;
+        for (Solids[] all : solids) {
+            for (Solids one : all) {
+                one.kgPerM3 = 0;
+            }
         }
         return this;
     }
 
     /**
-     * Methane of the next hour, Nm3.
+     * Methane of the next hour by the estimates in their order, Nm3; the array is filled anew each hour.
      *
      * @param start when the hour starts, by the file's clock
      * @param slurryC mean slurry temperature of the hour, °C
      */
-    public double ofHour(LocalDateTime start, double slurryC) {
+    public double[] ofHour(LocalDateTime start, double slurryC) {
         return ofHour(start.toLocalDate(), start.toLocalTime().toNanoOfDay() / NS_PER_S, slurryC);
     }
 
     /** The same of an hour that starts on a date at a second of the day. */
-    public double ofHour(LocalDate onDate, double startSecond, double slurryC) {
+    public double[] ofHour(LocalDate onDate, double startSecond, double slurryC) {
         double rateFactor = gas.temperatures().relativeRate(slurryC) / referenceRate;
         LocalDate date = onDate;
         double secondOfDay = startSecond;
         double leftS = HOUR_S;
-        double methane = 0;
+        Arrays.fill(methaneNm3, 0);
         while (leftS > 0) {
             double stretchS = Math.min(leftS, Math.min(windows.untilNextEdgeS(secondOfDay), DAY_S - secondOfDay));
-            methane += ofStretch(SeasonTable.dayOf(date), windows.isOpenAt(secondOfDay), stretchS / DAY_S, rateFactor);
+            enter(date);
+            addStretch(windows.isOpenAt(secondOfDay), stretchS / DAY_S, rateFactor);
             leftS -= stretchS;
             secondOfDay += stretchS;
             if (secondOfDay >= DAY_S) {
@@ -112,23 +126,34 @@ public final class GasAlong {
                 date = date.plusDays(1);
             }
         }
-        return methane;
+        return methaneNm3;
     }
 
-    private double ofStretch(int day, boolean open, double days, double rateFactor) {
-        if (day != washoutDay) {
-            washoutDay = day;
-            washoutPerDay = perOpenDay * feed.totalKgOn(season.on(day)) / contentsKg;
+    /** Works out anew what a day brings; every hour asks. */
+    private void enter(LocalDate date) {
+        if (date.equals(today)) {
+            return;
         }
+        today = date;
+        SeasonTable.Day day = season.on(SeasonTable.dayOf(date));
+        washoutPerDay = perOpenDay * feed.totalKgOn(day) / contentsKg;
+        for (Solids[] all : solids) {
+            for (int i = 0; i < all.length; i++) {
+                all[i].gainToday = perOpenDay * day.feedstockFactor(i) * all[i].gainPerDay;
+            }
+        }
+    }
+
+    private void addStretch(boolean open, double days, double rateFactor) {
         double washout = open ? washoutPerDay : 0;
-        double methane = 0;
         for (int i = 0; i < solids.length; i++) {
-            Solids one = solids[i];
-            double gain = open ? perOpenDay * season.on(day).feedstockFactor(i) * one.gainPerDay : 0;
-            double rate = one.ratePerDay * rateFactor;
-            methane += one.methaneNm3PerKg * rate * solidDays(one, gain, rate + washout, days);
+            double methane = 0;
+            for (Solids one : solids[i]) {
+                double rate = one.ratePerDay * rateFactor;
+                methane += one.methaneNm3PerKg * rate * solidDays(one, open ? one.gainToday : 0, rate + washout, days);
+            }
+            methaneNm3[i] += methane * volumeM3;
         }
-        return methane * volumeM3;
     }
 
     /** Takes the solids {@code dS/dt = gain - loss S} through a stretch; their integral over it, kg d/m3. */

@@ -27,10 +27,11 @@ public final class GasFollowed {
     private static final double DAY_S = 86_400;
     private static final double NS_PER_S = 1e9;
 
-    private final GasAlong low;
-    private final GasAlong high;
-    private final Map<YearMonth, Nm3> months = new LinkedHashMap<>();
-    private Nm3 month = new Nm3();
+    private final GasAlong gas;
+    /** Methane of each month, low and high, Nm3. */
+    private final Map<YearMonth, double[]> months = new LinkedHashMap<>();
+
+    private double[] month = new double[2];
     private int monthOfYear;
     private int nextHour = -1;
     private LocalDate date;
@@ -41,14 +42,7 @@ public final class GasFollowed {
     private GasFollowed(Design design, TankRun run) {
         fileStart = run.fileStart();
         temperature = run.meter(KeyFigures.SLURRY_TEMPERATURE);
-        low = new GasAlong(design, Estimate.LOW);
-        high = new GasAlong(design, Estimate.HIGH);
-    }
-
-    /** Methane of a month, low and high. */
-    private static final class Nm3 {
-        private double low;
-        private double high;
+        gas = new GasAlong(design, Estimate.LOW, Estimate.HIGH);
     }
 
     /**
@@ -70,8 +64,7 @@ public final class GasFollowed {
 
     /** The run starts without biodegradable solids. */
     public GasFollowed fromEmpty() {
-        low.empty();
-        high.empty();
+        gas.empty();
         return this;
     }
 
@@ -81,11 +74,15 @@ public final class GasFollowed {
         double slurryC = hour.meter(temperature) / Hours.HOUR_S;
         if (date.getMonthValue() != monthOfYear) {
             monthOfYear = date.getMonthValue();
-            month = months.computeIfAbsent(YearMonth.from(date), label -> new Nm3());
+            month = months.computeIfAbsent(YearMonth.from(date), label -> new double[2]);
         }
-        month.low += low.ofHour(date, secondOfDay, slurryC);
-        month.high += high.ofHour(date, secondOfDay, slurryC);
+        add(gas.ofHour(date, secondOfDay, slurryC), month);
         return true;
+    }
+
+    private static void add(double[] methaneNm3, double[] sum) {
+        sum[0] += methaneNm3[0];
+        sum[1] += methaneNm3[1];
     }
 
     /** Hours mostly follow each other: a calendar is asked at midnights only. */
@@ -111,17 +108,14 @@ public final class GasFollowed {
         for (Period period : account.months()) {
             ends.add(ends(period, months.get(YearMonth.parse(period.label()))));
         }
-        Nm3 whole = new Nm3();
-        for (Nm3 one : months.values()) {
-            whole.low += one.low;
-            whole.high += one.high;
-        }
+        double[] whole = new double[2];
+        months.values().forEach(one -> add(one, whole));
         return new GasRange(ends(account.whole(), whole), ends, false);
     }
 
-    private static GasRange.Ends ends(Period period, Nm3 methane) {
+    private static GasRange.Ends ends(Period period, double[] methaneNm3) {
         return new GasRange.Ends(
-                GasRange.Yield.withGas(period, kWh(methane.low)), GasRange.Yield.withGas(period, kWh(methane.high)));
+                GasRange.Yield.withGas(period, kWh(methaneNm3[0])), GasRange.Yield.withGas(period, kWh(methaneNm3[1])));
     }
 
     private static double kWh(double methaneNm3) {

@@ -2,8 +2,6 @@ package org.warmvat.question.spread;
 
 import java.time.LocalDateTime;
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.design.feeding.Estimate;
@@ -20,8 +18,8 @@ final class Followed implements HourSink {
     private static final double J_PER_KWH = 3.6e6;
 
     private final LocalDateTime fileStart;
-    private final Map<Estimate, GasAlong> gases = new EnumMap<>(Estimate.class);
-    private final Map<Estimate, Double> methaneNm3 = new EnumMap<>(Estimate.class);
+    private final Optional<GasAlong> gas;
+    private final double[] methaneNm3 = new double[Estimate.values().length];
     private final double[] sumC = new double[SeasonTable.DAYS];
     private final int[] hours = new int[SeasonTable.DAYS];
     private double beforeC = Double.NaN;
@@ -34,16 +32,12 @@ final class Followed implements HourSink {
      */
     Followed(LocalDateTime fileStart, Optional<Design> fed) {
         this.fileStart = fileStart;
-        fed.filter(design -> design.gas().isPresent()).ifPresent(design -> {
-            for (Estimate estimate : Estimate.values()) {
-                gases.put(estimate, new GasAlong(design, estimate));
-            }
-        });
+        gas = fed.filter(design -> design.gas().isPresent()).map(design -> new GasAlong(design, Estimate.values()));
     }
 
     /** The run-in is over. */
     void begin() {
-        methaneNm3.clear();
+        Arrays.fill(methaneNm3, 0);
         Arrays.fill(sumC, 0);
         Arrays.fill(hours, 0);
     }
@@ -54,16 +48,22 @@ final class Followed implements HourSink {
         double afterC = hour.stateWithoutLayers().nodeC(Network.SLURRY);
         double meanC = Double.isNaN(beforeC) ? afterC : (beforeC + afterC) / 2;
         beforeC = afterC;
-        gases.forEach((estimate, gas) -> methaneNm3.merge(estimate, gas.ofHour(start, meanC), Double::sum));
+        gas.ifPresent(one -> add(one.ofHour(start, meanC)));
         int day = SeasonTable.dayOf(start.toLocalDate());
         sumC[day] += meanC;
         hours[day]++;
         return true;
     }
 
+    private void add(double[] ofHourNm3) {
+        for (int i = 0; i < ofHourNm3.length; i++) {
+            methaneNm3[i] += ofHourNm3[i];
+        }
+    }
+
     /** Energy of the gas made since the run-in; not a number where none is followed. */
     double gasKWh(Estimate estimate) {
-        return methaneNm3.getOrDefault(estimate, Double.NaN) * GasEnergy.METHANE_J_PER_NM3 / J_PER_KWH;
+        return gas.isPresent() ? methaneNm3[estimate.ordinal()] * GasEnergy.METHANE_J_PER_NM3 / J_PER_KWH : Double.NaN;
     }
 
     /** Not a number on days that the year has no hours of. */

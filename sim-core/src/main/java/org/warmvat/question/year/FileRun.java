@@ -23,12 +23,13 @@ record FileRun(Account account, Optional<GasRange> gas) {
     static FileRun of(Design design, Runner runner, Account.Keep keep, HourSink progress) {
         TankRun run = runner.beforeRunIn(design);
         Optional<GasFollowed> followed = GasFollowed.of(design, run);
-        runner.runIn(design, run, hour -> followed.map(gas -> gas.hour(hour)).orElse(true));
+        HourSink follower = followed.<HourSink>map(gas -> gas::hour).orElse(HourSink.IGNORE);
+        runner.runIn(design, run, follower);
         followed.ifPresent(GasFollowed::forget);
-        Account account = run.account(new Hours(0, runner.file().hours()), keep, (soFar, hour) -> {
-            followed.ifPresent(gas -> gas.hour(hour));
-            return progress.accept(hour);
-        });
+        Account account = run.account(
+                new Hours(0, runner.file().hours()),
+                keep,
+                (soFar, hour) -> follower.accept(hour) && progress.accept(hour));
         Optional<GasRange> range = GasFollowed.needsOwnRuns(design)
                 ? Optional.of(GasFollowed.ofRuns(
                         runner.year(design.at(Estimate.LOW), Account.Keep.MONTHS),

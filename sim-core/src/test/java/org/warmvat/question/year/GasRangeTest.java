@@ -40,7 +40,7 @@ class GasRangeTest {
         LocalDateTime start = LocalDateTime.of(2025, 3, 1, 0, 0);
         // forty days on, the daily windows repeat themselves and the mean is the steady one
         for (int hour = 0; hour < 41 * 24; hour++) {
-            double made = along.ofHour(start.plusHours(hour), setpointC);
+            double made = along.ofHour(start.plusHours(hour), setpointC)[0];
             day += hour < 40 * 24 ? 0 : made;
         }
         double kgVs = 10 * 0.22 * 0.88;
