@@ -102,21 +102,20 @@ public record Grounds(
      * @param more what else was assumed
      */
     static Grounds together(Subject asked, Map<String, Grounds> each, List<String> more) {
+        List<String> invented = asked.reading().invented();
         return new Grounds(
                 Program.version(),
                 asked.reading().files(),
-                asked.reading().invented(),
+                invented,
                 warnings(each),
-                Stream.of(asked.reading().invented(), named(each, Grounds::assumed), more)
-                        .flatMap(List::stream)
-                        .distinct()
-                        .toList(),
+                distinct(Stream.of(invented, named(each, Grounds::assumed), more)),
                 List.of(),
                 named(each, Grounds::defaults),
-                each.values().stream()
-                        .flatMap(grounds -> grounds.cautions().stream())
-                        .distinct()
-                        .toList());
+                distinct(each.values().stream().map(Grounds::cautions)));
+    }
+
+    private static List<String> distinct(Stream<List<String>> sentences) {
+        return sentences.flatMap(List::stream).distinct().toList();
     }
 
     private static List<Warning> warnings(Map<String, Grounds> each) {

@@ -5,10 +5,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** Reads the text of a small file and refuses what is not UTF-8 text. */
 final class SourceText {
@@ -27,29 +27,24 @@ final class SourceText {
             throw refused(name, "is UTF-16 text, expected UTF-8");
         }
         ByteBuffer in = ByteBuffer.wrap(bytes);
-        if (startsWith(bytes, 0xEF, 0xBB, 0xBF)) {
-            in.position(3);
-        }
+        in.position(startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0);
         try {
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPORT)
-                    .onUnmappableCharacter(CodingErrorAction.REPORT)
-                    .decode(in)
-                    .toString();
+            // a new decoder reports what it cannot read
+            String text = StandardCharsets.UTF_8.newDecoder().decode(in).toString();
             if (text.isBlank()) {
                 throw refused(name, "is empty, expected a design");
             }
             return text;
         } catch (CharacterCodingException e) {
-            // a reporting decoder leaves the buffer before the byte it could not read
-            throw new InputRefused(List.of(String.format(
-                    Locale.ROOT,
-                    "%s line %d: byte 0x%02X, expected UTF-8 text",
-                    name,
-                    line(bytes, in.position()),
-                    bytes[in.position()])));
+            throw notUtf8(name, bytes, in.position());
         }
+    }
+
+    /** A reporting decoder leaves the buffer before the byte it could not read. */
+    private static InputRefused notUtf8(String name, byte[] bytes, int at) {
+        long line = 1 + IntStream.range(0, at).filter(i -> bytes[i] == '\n').count();
+        return new InputRefused(List.of(
+                String.format(Locale.ROOT, "%s line %d: byte 0x%02X, expected UTF-8 text", name, line, bytes[at])));
     }
 
     private static InputRefused refused(String name, String fact) {
@@ -57,23 +52,8 @@ final class SourceText {
     }
 
     private static boolean startsWith(byte[] bytes, int... start) {
-        if (bytes.length < start.length) {
-            return false;
-        }
-        for (int i = 0; i < start.length; i++) {
-            if ((bytes[i] & 0xFF) != start[i]) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static int line(byte[] bytes, int position) {
-        int line = 1;
-        for (int i = 0; i < position; i++) {
-            line += bytes[i] == '\n' ? 1 : 0;
-        }
-        return line;
+        return bytes.length >= start.length
+                && IntStream.range(0, start.length).allMatch(i -> (bytes[i] & 0xFF) == start[i]);
     }
 
     /** A text that is shipped with the program. */

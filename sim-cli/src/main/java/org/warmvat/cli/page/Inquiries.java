@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -94,15 +95,21 @@ final class Inquiries {
             String other = asked.path("pinned").textValue();
             pinned = Optional.of(Files.writeString(folder.resolve("pinned-" + Work.name(other)), other));
         }
+        return new Questions.Given(
+                design, pinned, laidOut(folder, weather), laidOut(folder, question.files(), asked.path("files")));
+    }
+
+    private static Map<String, Path> laidOut(Path folder, List<Questions.Slot> slots, JsonNode asked)
+            throws IOException {
         Map<String, Path> files = new LinkedHashMap<>();
-        for (Questions.Slot slot : question.files()) {
-            JsonNode content = asked.path("files").path(slot.name());
+        for (Questions.Slot slot : slots) {
+            JsonNode content = asked.path(slot.name());
             if (content.isTextual()) {
-                String name = slot.name().replaceAll("[^A-Za-z]", "").toLowerCase(java.util.Locale.ROOT) + ".txt";
+                String name = slot.name().replaceAll("[^A-Za-z]", "").toLowerCase(Locale.ROOT) + ".txt";
                 files.put(slot.name(), Files.write(folder.resolve(name), content.binaryValue()));
             }
         }
-        return new Questions.Given(design, pinned, laidOut(folder, weather), files);
+        return files;
     }
 
     private static Questions.WeatherGiven laidOut(Path folder, Weathers.Kept weather) throws IOException {

@@ -56,9 +56,7 @@ final class Sliders {
         }
         int best = IntStream.range(0, layers.size())
                 .filter(i -> layers.get(i).material().conductivityWPerMK() < INSULATES_W_PER_M_K)
-                .boxed()
-                .max(Comparator.<Integer>comparingDouble(i -> layers.get(i).thicknessM())
-                        .thenComparing(Comparator.reverseOrder()))
+                .reduce((a, b) -> layers.get(b).thicknessM() > layers.get(a).thicknessM() ? b : a)
                 .orElse(-1);
         add("envelope." + side + "[" + best + "].thickness_mm", name, "mm", 5, 300, 5);
     }

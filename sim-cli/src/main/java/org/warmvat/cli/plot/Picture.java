@@ -7,6 +7,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -53,13 +54,7 @@ public record Picture(Drawing drawing, byte[] svg, byte[] narrowSvg, byte[] png)
         g2.scale(PNG_SCALE, PNG_SCALE);
         paint(sheet, form, g2);
         g2.dispose();
-        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 17);
-        try {
-            ImageIO.write(image, "png", out);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return out.toByteArray();
+        return bytes(out -> ImageIO.write(image, "png", out));
     }
 
     private static SVGGraphics2D canvas(Dimension size) {
@@ -76,9 +71,17 @@ public record Picture(Drawing drawing, byte[] svg, byte[] narrowSvg, byte[] png)
         paint(sheet, form, g2);
         Element root = g2.getRoot();
         root.setAttribute("viewBox", "0 0 " + form.widthPx() + " " + sheet.heightPx());
-        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
+        return bytes(out -> g2.stream(root, new OutputStreamWriter(out, StandardCharsets.UTF_8)));
+    }
+
+    private interface Content {
+        void to(OutputStream out) throws IOException;
+    }
+
+    private static byte[] bytes(Content content) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 17);
         try {
-            g2.stream(root, new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            content.to(out);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }

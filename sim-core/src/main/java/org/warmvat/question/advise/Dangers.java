@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -104,8 +105,7 @@ final class Dangers {
                 .distinct()
                 .mapToObj(flow -> Change.of(design, key, flow))
                 .toList();
-        return recommendation(
-                Kind.AIR, "", share, first(changes, after -> after.hours().air() == 0 && after.isHarmless(asIs)));
+        return recommendation(Kind.AIR, "", share, mending(changes, Outcome.Hours::air));
     }
 
     /** A lower limit of the solar pump, else a set-point in the window of digestion. */
@@ -121,11 +121,12 @@ final class Dangers {
         if (best < design.control().setpointC()) {
             changes.add(Change.of(design, "control.setpoint_c", best));
         }
-        return recommendation(
-                Kind.TOO_HOT,
-                "",
-                asIs.highestC(),
-                first(changes, after -> after.hours().tooHot() == 0 && after.isHarmless(asIs)));
+        return recommendation(Kind.TOO_HOT, "", asIs.highestC(), mending(changes, Outcome.Hours::tooHot));
+    }
+
+    /** The first change after which none of these hours is left, and nothing else has grown worse. */
+    private Optional<Tried> mending(List<Change> changes, ToDoubleFunction<Outcome.Hours> hours) {
+        return first(changes, after -> hours.applyAsDouble(after.hours()) == 0 && after.isHarmless(asIs));
     }
 
     private Recommendation frozenLoop() {
@@ -156,11 +157,9 @@ final class Dangers {
                 .filter(mm -> mm > design.number(key))
                 .map(mm -> Change.of(design, key, mm))
                 .toList();
-        return recommendation(
-                Kind.FROZEN_PIPE,
-                design.fittings().get(coldest).name(),
-                worst(FittingsPart.COLD_PIPE_END),
-                first(changes, after -> after.hours().frozenPipe() == 0 && after.isHarmless(asIs)));
+        String name = design.fittings().get(coldest).name();
+        double worstC = worst(FittingsPart.COLD_PIPE_END);
+        return recommendation(Kind.FROZEN_PIPE, name, worstC, mending(changes, Outcome.Hours::frozenPipe));
     }
 
     private double tipShare(int fitting) {

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.service.Recognised;
 
@@ -157,15 +158,8 @@ public final class TextFile {
     }
 
     private static boolean startsWith(byte[] bytes, int... head) {
-        if (bytes.length < head.length) {
-            return false;
-        }
-        for (int i = 0; i < head.length; i++) {
-            if ((bytes[i] & 0xFF) != head[i]) {
-                return false;
-            }
-        }
-        return true;
+        return bytes.length >= head.length
+                && IntStream.range(0, head.length).allMatch(i -> (bytes[i] & 0xFF) == head[i]);
     }
 
     private static String place(byte[] bytes, int at) {

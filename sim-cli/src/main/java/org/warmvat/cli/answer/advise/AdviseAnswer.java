@@ -1,6 +1,5 @@
 package org.warmvat.cli.answer.advise;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Columns;
-import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.Subject;
@@ -49,7 +47,7 @@ public final class AdviseAnswer {
 
     private Draft told() {
         YearRows years = years();
-        Map<String, Object> advised = Draft.row("recommendations", rows(true));
+        Map<String, Object> advised = Draft.row("recommendations", columns(true).rows(result.recommendations()));
         advised.putAll(years.figures());
         Draft draft = Draft.of(asked, "what to do?")
                 .verdict(verdict(), but())
@@ -61,7 +59,7 @@ public final class AdviseAnswer {
                 .figure("advise", advised)
                 .warn(result.asIs().warnings());
         if (!result.recommendations().isEmpty()) {
-            draft.table(shown()).csv("recommendations.csv", Csv.ofRows(rows(false)));
+            draft.table(shown()).csv("recommendations.csv", columns(false).csv(result.recommendations()));
         }
         if (result.recommendations().stream().anyMatch(one -> one.change().isPresent())) {
             draft.pictures(() -> List.of(picture()));
@@ -124,11 +122,9 @@ public final class AdviseAnswer {
     }
 
     private List<String> numbered() {
-        List<String> told = new ArrayList<>();
-        for (Recommendation one : result.recommendations()) {
-            told.add((told.size() + 1) + ". " + words.of(one));
-        }
-        return told;
+        return result.recommendations().stream()
+                .map(one -> rank(one) + ". " + words.of(one))
+                .toList();
     }
 
     private List<String> together() {
@@ -206,34 +202,30 @@ public final class AdviseAnswer {
     }
 
     /** The recommendations as figures; texts of the user, names and files, only where they may stand. */
-    private List<Map<String, Object>> rows(boolean withTexts) {
-        List<Map<String, Object>> rows = new ArrayList<>();
-        for (Recommendation one : result.recommendations()) {
-            Map<String, Object> row = Draft.row("rank", rows.size() + 1);
-            if (withTexts) {
-                row.put("sentence", words.of(one));
-            }
-            row.putAll(Draft.row(
-                    "key",
-                    one.change().map(change -> change.key()),
-                    "from",
-                    one.change().map(change -> change.from()).orElse(OptionalDouble.empty()),
-                    "to",
-                    one.change().map(change -> change.to()),
-                    "effect_kwh",
-                    one.change()
-                            .map(change -> one.after().gainKWh() - result.asIs().gainKWh()),
-                    "effect_money",
-                    one.change()
-                            .filter(change -> !asked.pricesAreExamples())
-                            .map(change -> one.after().energy().money()
-                                    - result.asIs().energy().money())));
-            if (withTexts) {
-                row.put("command", commands.of(one));
-            }
-            rows.add(row);
+    private Columns<Recommendation> columns(boolean withTexts) {
+        Columns<Recommendation> columns = new Columns<Recommendation>().value("rank", this::rank);
+        if (withTexts) {
+            columns.value("sentence", words::of);
         }
-        return rows;
+        columns.value("key", one -> one.change().map(Recommendation.Change::key))
+                .value("from", one -> one.change().map(Recommendation.Change::from))
+                .value("to", one -> one.change().map(Recommendation.Change::to))
+                .value("effect_kwh", one -> one.change().map(change -> gainKWh(one)))
+                .value(
+                        "effect_money",
+                        one -> one.change()
+                                .filter(change -> !asked.pricesAreExamples())
+                                .map(change -> one.after().energy().money()
+                                        - result.asIs().energy().money()));
+        return withTexts ? columns.value("command", commands::of) : columns;
+    }
+
+    private int rank(Recommendation one) {
+        return result.recommendations().indexOf(one) + 1;
+    }
+
+    private double gainKWh(Recommendation one) {
+        return one.after().gainKWh() - result.asIs().gainKWh();
     }
 
     private Drawing picture() {
@@ -241,22 +233,22 @@ public final class AdviseAnswer {
                 .caption(
                         "Net energy gained a year by each alone, without gas what need not be bought; those that cost energy, or"
                                 + " change none, protect instead.");
-        for (Recommendation one : result.recommendations()) {
-            double gain = one.after().gainKWh() - result.asIs().gainKWh();
-            if (one.change().isPresent()) {
-                chart.bar(
-                        named(one),
-                        one.kind().isEnergy() ? Look.GAS : Look.BACKUP,
-                        Math.max(0, gain),
-                        Math.abs(gain) < 1 ? "0 kWh" : (gain < 0 ? "−" : "") + Words.kWh(Math.abs(gain)));
-            }
-        }
+        result.recommendations().stream()
+                .filter(one -> one.change().isPresent())
+                .forEach(one -> bar(chart, one, gainKWh(one)));
         return chart;
+    }
+
+    private void bar(RankedBars chart, Recommendation one, double gain) {
+        chart.bar(
+                named(one),
+                one.kind().isEnergy() ? Look.GAS : Look.BACKUP,
+                Math.max(0, gain),
+                Math.abs(gain) < 1 ? "0 kWh" : (gain < 0 ? "−" : "") + Words.kWh(Math.abs(gain)));
     }
 
     /** Its number and its kind. */
     private String named(Recommendation one) {
-        return (result.recommendations().indexOf(one) + 1) + ". "
-                + one.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return rank(one) + ". " + one.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -99,22 +99,22 @@ final class BackupWords {
     }
 
     private List<String> heater() {
-        BackupResult.Need need = result.need();
         return new Telling()
-                .when(
-                        need.smallestW().isPresent(),
-                        () -> "To keep the slurry at or above its minimum of " + asked.minimum() + allowance()
-                                + " takes "
-                                + watts(need.forFloorW()) + "; to bring a cold fill of "
-                                + Words.celsius(question.warmUp().fillC()) + " to the set-point within "
-                                + question.warmUp().days() + " days, begun in the coldest week, takes "
-                                + watts(need.forWarmUpW()) + ".")
+                .when(result.need().smallestW().isPresent(), this::needed)
                 .say(SeasonSentences.Apart.of(asked).sentence())
                 .when(question.ignoreSun(), "The solar circuit was left out of account.")
                 .when(
                         result.elementAssumed(),
                         "The design has no backup heater: an electric element in the slurry was taken.")
                 .done();
+    }
+
+    private String needed() {
+        return "To keep the slurry at or above its minimum of " + asked.minimum() + allowance() + " takes "
+                + watts(result.need().forFloorW()) + "; to bring a cold fill of "
+                + Words.celsius(question.warmUp().fillC()) + " to the set-point within "
+                + question.warmUp().days() + " days, begun in the coldest week, takes "
+                + watts(result.need().forWarmUpW()) + ".";
     }
 
     private List<String> bought() {

@@ -63,18 +63,21 @@ public final class PaybackWords {
     public String limit() {
         double years = prices.outlay().paysWithinYears();
         String within = " for itself within " + Numerals.exact(years) + " years";
+        return payback.firstBeyond(years).map(step -> beyond(step, within)).orElseGet(() -> all(within));
+    }
+
+    private String all(String within) {
         List<Payback.Step> steps = payback.steps();
-        Optional<Payback.Step> beyond = payback.firstBeyond(years);
-        if (beyond.isEmpty()) {
-            return "Each step from " + amounts.first(steps.get(0).from()) + " to "
-                    + amounts.further(steps.get(steps.size() - 1).to()) + " pays" + within + " at these prices.";
-        }
-        Payback.Step step = beyond.get();
-        return (step.equals(steps.get(0))
-                        ? "Already the step from " + amounts.first(step.from()) + " to " + amounts.further(step.to())
-                                + " does not pay"
-                        : "Beyond " + amounts.first(step.from()) + " the next step, to " + amounts.further(step.to())
-                                + ", no longer pays")
+        return "Each step from " + amounts.first(steps.get(0).from()) + " to "
+                + amounts.further(steps.get(steps.size() - 1).to()) + " pays" + within + " at these prices.";
+    }
+
+    private String beyond(Payback.Step step, String within) {
+        String from = amounts.first(step.from());
+        String to = amounts.further(step.to());
+        return (step.equals(payback.steps().get(0))
+                        ? "Already the step from " + from + " to " + to + " does not pay"
+                        : "Beyond " + from + " the next step, to " + to + ", no longer pays")
                 + within + ": it costs " + MoneySentences.sum(step.costs(), "more", currency) + " and "
                 + saving(step) + ".";
     }

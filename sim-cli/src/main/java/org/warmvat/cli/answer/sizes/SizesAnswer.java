@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.account.Warnings;
 import org.warmvat.cli.answer.Columns;
-import org.warmvat.cli.answer.Csv;
 import org.warmvat.cli.answer.Document;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.cli.answer.GasWords;
@@ -88,8 +87,8 @@ public final class SizesAnswer {
                 .figure("smallest_positive_worst_month_l", first(sizes, Size::worstMonthKWh))
                 .figure("net_changes_sign_at_l", result.positiveFromL())
                 .figure("worst_month_changes_sign_at_l", result.everyMonthFromL())
-                .figure("sizes", answer.rows(true))
-                .csv("sizes.csv", Csv.ofRows(answer.rows(false)))
+                .figure("sizes", answer.columns(true).rows(sizes))
+                .csv("sizes.csv", answer.columns(false).csv(sizes))
                 .pictures(() -> pictures(result.drawn(), gas))
                 .warn(Warnings.worst(sizes.stream().map(Size::warnings).toList()));
         SteadyWords.tellAsDrawn(draft, steadiness, asked);
@@ -249,22 +248,19 @@ public final class SizesAnswer {
     }
 
     /** The sizes as figures, with the quotient that the CSV leaves to its reader or without. */
-    private List<Map<String, Object>> rows(boolean perLitre) {
-        List<Map<String, Object>> rows = new ArrayList<>();
-        for (Size size : sizes) {
-            Map<String, Object> row = Draft.row("size_l", size.litres());
-            for (int i = 0; i < rules.size(); i++) {
-                row.put(rules.get(i).key(), size.scaled().get(i));
-            }
-            if (perLitre) {
-                row.put("net_kwh_per_l", size.netKWh() / size.litres());
-                if (used) {
-                    row.put("useful_net_kwh_per_l", perLitre(size));
-                }
-            }
-            size.names().forEach(output -> row.putAll(Draft.row(output, size.output(output))));
-            rows.add(row);
+    private Columns<Size> columns(boolean perLitre) {
+        Columns<Size> columns = new Columns<Size>().value("size_l", Size::litres);
+        for (int i = 0; i < rules.size(); i++) {
+            int rule = i;
+            columns.value(rules.get(i).key(), size -> size.scaled().get(rule));
         }
-        return rows;
+        if (perLitre) {
+            columns.value("net_kwh_per_l", size -> size.netKWh() / size.litres());
+        }
+        if (perLitre && used) {
+            columns.value("useful_net_kwh_per_l", SizesAnswer::perLitre);
+        }
+        sizes.get(0).names().forEach(output -> columns.value(output, size -> size.output(output)));
+        return columns;
     }
 }

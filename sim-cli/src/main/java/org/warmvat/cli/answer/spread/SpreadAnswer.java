@@ -114,15 +114,17 @@ public final class SpreadAnswer {
         head.addAll(List.of("net_low_gas_kwh", "net_middle_gas_kwh", "net_high_gas_kwh"));
         Csv csv = Csv.of(head);
         for (int i = 0; i < result.draws().size(); i++) {
-            Draw draw = result.draws().get(i);
-            csv.numbers(Stream.of(
-                            new double[] {i + 1.0, draw.year() + 1.0}, draw.values(), draw.figures(), new double[] {
-                                draw.lowGas(), draw.middleGas(), draw.highGas()
-                            })
-                    .flatMapToDouble(Arrays::stream)
-                    .toArray());
+            csv.numbers(row(i + 1.0, result.draws().get(i)));
         }
         return csv;
+    }
+
+    private static double[] row(double number, Draw draw) {
+        double[] first = {number, draw.year() + 1.0};
+        double[] net = {draw.lowGas(), draw.middleGas(), draw.highGas()};
+        return Stream.of(first, draw.values(), draw.figures(), net)
+                .flatMapToDouble(Arrays::stream)
+                .toArray();
     }
 
     private static Csv days(SpreadResult result) {

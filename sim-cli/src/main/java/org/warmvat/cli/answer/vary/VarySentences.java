@@ -82,18 +82,14 @@ final class VarySentences {
     List<String> best() {
         int best = most(leading, run -> true).orElseThrow();
         int worst = most(leading, run -> true, -1).orElseThrow();
+        boolean one = sweep.runs() == 1;
         if (Double.isNaN(sweep.output(best, lowGas))) {
-            return List.of(
-                    "No gas is computed for "
-                            + (sweep.runs() == 1 ? "this design" : "these designs")
-                            + ", so that net energy cannot be judged.",
-                    warmest());
+            String which = one ? "this design" : "these designs";
+            return List.of("No gas is computed for " + which + ", so that net energy cannot be judged.", warmest());
         }
         if (kWh(best).equals(kWh(worst))) {
-            return List.of(
-                    "The " + net() + " is " + kWh(best) + (sweep.runs() == 1 ? "" : " in every run, to three figures")
-                            + "; it is " + three(best) + ".",
-                    warmest());
+            String where = one ? "" : " in every run, to three figures";
+            return List.of("The " + net() + " is " + kWh(best) + where + "; it is " + three(best) + ".", warmest());
         }
         return apart(best, worst);
     }

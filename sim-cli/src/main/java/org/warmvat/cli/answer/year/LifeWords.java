@@ -11,6 +11,7 @@ import org.warmvat.design.Design;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.gas.GasUse;
 import org.warmvat.design.season.SeasonTable;
+import org.warmvat.design.season.Spell;
 import org.warmvat.feeding.FeedPart;
 import org.warmvat.gas.CondensatePart;
 import org.warmvat.gas.GasHolderPart;
@@ -123,12 +124,7 @@ final class LifeWords {
     List<String> seasons() {
         return new Telling()
                 .when(year.has(FeedPart.DAYS_FED), this::fed)
-                .each(
-                        design.spells(),
-                        spell -> "In " + spell.name() + " gas of "
-                                + Words.kWh(year.of(line(spell.name(), "gas_energy_kwh")))
-                                + " is made, and the backup heater takes "
-                                + Words.kWh(year.of(line(spell.name(), "backup_bought_kwh"))) + ".")
+                .each(design.spells(), this::spell)
                 .when(year.has(ShelterPart.MEAN_C), this::shelter)
                 .when(
                         year.has(FeedPart.HYGIENISATION_BOUGHT),
@@ -136,6 +132,12 @@ final class LifeWords {
                                 + ". Which wastes must be heated, how, and who approves it is for the authority; particle size 12 mm and 70 °C for 1 h"
                                 + " is what the European rule for kitchen waste names (Regulation (EU) 142/2011, annex V).")
                 .done();
+    }
+
+    private String spell(Spell spell) {
+        return "In " + spell.name() + " gas of " + Words.kWh(year.of(line(spell.name(), "gas_energy_kwh")))
+                + " is made, and the backup heater takes "
+                + Words.kWh(year.of(line(spell.name(), "backup_bought_kwh"))) + ".";
     }
 
     private String fed() {

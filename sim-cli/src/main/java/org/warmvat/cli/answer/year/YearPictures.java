@@ -117,21 +117,23 @@ public final class YearPictures {
 
     private Drawing heatBySource() {
         List<List<Period>> weeks = weeksOf(run.days());
-        BarChart chart = BarChart.byWeek(
+        return BarChart.byWeek(
                         "heat_by_source",
                         "Heat by source against need, by week",
                         "kWh a day",
-                        weeks.stream()
-                                .map(week -> LocalDate.parse(week.get(0).label()))
-                                .toList())
+                        weeks.stream().map(YearPictures::firstDay).toList())
                 .caption(
                         "Bars: what warmed the slurry, a day's mean in each week. Line: what it lost through envelope, fittings"
-                                + " and gas, and what the feed took. Bars above the line warm the tank, bars below it let it cool.");
-        chart.stack("backup", Look.BACKUP, perDay(weeks, day -> day.of(BackupPart.HEAT)));
-        chart.stack("sun", Look.SUN, perDay(weeks, day -> day.of(SolarPart.HEAT)));
-        chart.stack("mixer's shaft", Look.SHAFT, perDay(weeks, day -> day.of(MixerPart.SHAFT)));
-        chart.stack("reaction", Look.REACTION, perDay(weeks, day -> day.of(GasPart.REACTION)));
-        return chart.line("need", Look.NEED, perDay(weeks, YearPictures::needKWh));
+                                + " and gas, and what the feed took. Bars above the line warm the tank, bars below it let it cool.")
+                .stack("backup", Look.BACKUP, perDay(weeks, day -> day.of(BackupPart.HEAT)))
+                .stack("sun", Look.SUN, perDay(weeks, day -> day.of(SolarPart.HEAT)))
+                .stack("mixer's shaft", Look.SHAFT, perDay(weeks, day -> day.of(MixerPart.SHAFT)))
+                .stack("reaction", Look.REACTION, perDay(weeks, day -> day.of(GasPart.REACTION)))
+                .line("need", Look.NEED, perDay(weeks, YearPictures::needKWh));
+    }
+
+    private static LocalDate firstDay(List<Period> week) {
+        return LocalDate.parse(week.get(0).label());
     }
 
     private static double needKWh(Period day) {
