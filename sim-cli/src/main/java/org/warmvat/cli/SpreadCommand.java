@@ -105,7 +105,7 @@ final class SpreadCommand extends RunningCommand implements Partable {
             });
         } catch (DrawRefused refused) {
             throw new InputRefused(
-                    List.of(uncertainFile.map(Path::toString).orElse("the proposal") + ": " + refused.getMessage()));
+                    uncertainFile.map(Path::toString).orElse("the proposal") + ": " + refused.getMessage());
         }
     }
 }

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
-import java.util.List;
 import java.util.Locale;
 import org.warmvat.engine.Hours;
 import org.warmvat.tank.StudyRefused;
@@ -40,9 +39,9 @@ public record Window(Weather weather, Hours hours) {
                 return new Window(weather, new Hours(hour, hour + hours));
             }
         }
-        throw new StudyRefused(List.of("weather: goes from " + file.start() + " to " + file.end()
+        throw new StudyRefused("weather: goes from " + file.start() + " to " + file.end()
                 + ", which does not hold " + text(from) + " to " + text(to)
-                + "; expected a file that holds all of it, or a whole year"));
+                + "; expected a file that holds all of it, or a whole year");
     }
 
     private static LocalDateTime end(MonthDay from, MonthDay to, int year) {

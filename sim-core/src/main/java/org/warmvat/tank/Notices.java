@@ -3,6 +3,7 @@ package org.warmvat.tank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.Mounting;
 import org.warmvat.weather.Weather;
@@ -18,19 +19,10 @@ public final class Notices {
     /** The notices of a design in its weather. */
     public static List<String> of(Design design, Weather weather) {
         List<String> notices = new ArrayList<>();
-        design.solar().ifPresent(solar -> {
-            Mounting plane = solar.collector().plane();
-            double latitude = weather.site().latitudeDeg();
-            double azimuth = plane.azimuthDegAt(latitude);
-            double towardsEquator = Math.cos(Math.toRadians(azimuth)) * (latitude >= 0 ? -1 : 1);
-            if (plane.tiltDeg() > 0 && towardsEquator < -1e-9) {
-                notices.add(String.format(
-                        Locale.ROOT,
-                        "The collector faces away from the equator (azimuth %.0f° clockwise from north at latitude %.1f°).",
-                        azimuth,
-                        latitude));
-            }
-        });
+        design.solar()
+                .flatMap(solar ->
+                        facing(solar.collector().plane(), weather.site().latitudeDeg()))
+                .ifPresent(notices::add);
         design.contents().totalSolidsFraction().ifPresent(given -> {
             double steady = design.steadyTotalSolidsFraction();
             if (Math.abs(given - steady) > SOLIDS_APART) {
@@ -49,5 +41,17 @@ public final class Notices {
                             : "The ground temperature follows a yearly wave fitted to the weather file's air temperature.");
         }
         return notices;
+    }
+
+    private static Optional<String> facing(Mounting plane, double latitudeDeg) {
+        double azimuthDeg = plane.azimuthDegAt(latitudeDeg);
+        double towardsEquator = Math.cos(Math.toRadians(azimuthDeg)) * (latitudeDeg >= 0 ? -1 : 1);
+        return plane.tiltDeg() > 0 && towardsEquator < -1e-9
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "The collector faces away from the equator (azimuth %.0f° clockwise from north at latitude %.1f°).",
+                        azimuthDeg,
+                        latitudeDeg))
+                : Optional.empty();
     }
 }

@@ -20,6 +20,18 @@ public final class StudyRefused extends RuntimeException {
         this.faults = List.copyOf(faults);
     }
 
+    /** Refuses for one reason. */
+    public StudyRefused(String fault) {
+        this(List.of(fault));
+    }
+
+    /** Refuses where there is any reason. */
+    public static void ifAny(List<String> faults) throws StudyRefused {
+        if (!faults.isEmpty()) {
+            throw new StudyRefused(faults);
+        }
+    }
+
     /** The reasons. */
     public List<String> faults() {
         return faults;
@@ -36,15 +48,13 @@ public final class StudyRefused extends RuntimeException {
                         + (int) Math.ceil(warmUpDays) + " days of the warm-up");
             }
         }
-        if (!faults.isEmpty()) {
-            throw new StudyRefused(faults);
-        }
+        ifAny(faults);
     }
 
     /** Checks that a design can run in some weather. */
     public static void check(Design design, Weather weather) throws StudyRefused {
         fault(design, weather).ifPresent(fault -> {
-            throw new StudyRefused(List.of(fault));
+            throw new StudyRefused(fault);
         });
     }
 

@@ -141,7 +141,7 @@ public final class DesignText {
     }
 
     private static InputRefused refused(String name, String fact) {
-        return new InputRefused(List.of(name + ": " + fact));
+        return new InputRefused(name + ": " + fact);
     }
 
     /** Makes the change in a tree, a null value takes out; whether there is such a place. */

@@ -22,6 +22,11 @@ public final class InputRefused extends RuntimeException {
         this.faults = List.copyOf(faults);
     }
 
+    /** Refuses an input for one thing. */
+    public InputRefused(String fault) {
+        this(List.of(fault));
+    }
+
     /** Refuses where anything was found. */
     public static void ifAny(List<String> faults) {
         if (!faults.isEmpty()) {

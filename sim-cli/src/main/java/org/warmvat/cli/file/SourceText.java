@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 
@@ -43,12 +42,12 @@ final class SourceText {
     /** A reporting decoder leaves the buffer before the byte it could not read. */
     private static InputRefused notUtf8(String name, byte[] bytes, int at) {
         long line = 1 + IntStream.range(0, at).filter(i -> bytes[i] == '\n').count();
-        return new InputRefused(List.of(
-                String.format(Locale.ROOT, "%s line %d: byte 0x%02X, expected UTF-8 text", name, line, bytes[at])));
+        return new InputRefused(
+                String.format(Locale.ROOT, "%s line %d: byte 0x%02X, expected UTF-8 text", name, line, bytes[at]));
     }
 
     private static InputRefused refused(String name, String fact) {
-        return new InputRefused(List.of(name + ": " + fact));
+        return new InputRefused(name + ": " + fact);
     }
 
     private static boolean startsWith(byte[] bytes, int... start) {

@@ -241,7 +241,7 @@ public record Inputs(
     public static byte[] bytes(Path file) {
         try {
             if (Files.isDirectory(file)) {
-                throw new InputRefused(List.of(file + ": is a folder, expected a file"));
+                throw new InputRefused(file + ": is a folder, expected a file");
             }
             TextFile.refuseLarge(file.toString(), Files.size(file));
             return Files.readAllBytes(file);
@@ -252,7 +252,7 @@ public record Inputs(
         } catch (IOException unreadable) {
             boolean missing = unreadable instanceof NoSuchFileException;
             String why = missing ? "no such file" : "cannot be read (" + unreadable.getMessage() + ")";
-            throw new InputRefused(List.of(file + ": " + why));
+            throw new InputRefused(file + ": " + why);
         }
     }
 }

@@ -122,15 +122,14 @@ public final class ManyRuns {
         }
         if (!resume) {
             throw new InputRefused(
-                    List.of(file + ": holds runs of one that was cut off, expected --resume to go on from them, or"
-                            + " --replace to begin anew"));
+                    file + ": holds runs of one that was cut off, expected --resume to go on from them, or"
+                            + " --replace to begin anew");
         }
         Journal kept = opened(file, true);
         refuseOther(kept, head.study(), file.toString());
         if (kept.head().part() != head.part() || kept.head().parts() != head.parts()) {
-            throw new InputRefused(
-                    List.of(file + ": holds runs of part " + kept.head().part() + "/"
-                            + kept.head().parts() + ", expected those of " + head.part() + "/" + head.parts()));
+            throw new InputRefused(file + ": holds runs of part " + kept.head().part() + "/"
+                    + kept.head().parts() + ", expected those of " + head.part() + "/" + head.parts());
         }
         run.tell(kept.runs() + " runs that were done before are not done again.");
         return kept;
@@ -141,16 +140,15 @@ public final class ManyRuns {
         try {
             return Journal.opened(file, toGoOn);
         } catch (IOException none) {
-            throw new InputRefused(
-                    List.of(file + ": cannot be read as runs that were kept (" + none.getMessage() + ")"));
+            throw new InputRefused(file + ": cannot be read as runs that were kept (" + none.getMessage() + ")");
         }
     }
 
     private static void refuseOther(Journal journal, String study, String name) {
         if (!journal.head().study().equals(study)) {
-            throw new InputRefused(List.of(
+            throw new InputRefused(
                     name + ": holds runs of other inputs, options or another version of the program, expected the"
-                            + " same"));
+                            + " same");
         }
     }
 

@@ -103,7 +103,7 @@ final class Work {
     private static Iterable<JsonNode> changes(JsonNode asked) {
         JsonNode set = asked.path("set");
         if (set.size() > MOST_CHANGES) {
-            throw new InputRefused(List.of(set.size() + " changes at once, expected up to " + MOST_CHANGES));
+            throw new InputRefused(set.size() + " changes at once, expected up to " + MOST_CHANGES);
         }
         return set;
     }

@@ -2,7 +2,6 @@ package org.warmvat.cli.weather;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.warmvat.cli.file.InputRefused;
@@ -41,8 +40,8 @@ final class WeatherLayoutCommand implements Callable<Integer> {
         try {
             boolean latin1 = !TextFile.isUtf8(bytes);
             Optional<String> proposal = LayoutProposal.of(TextFile.decode(name, bytes, latin1), latin1);
-            options.write(proposal.orElseThrow(() -> new InputRefused(List.of(name
-                    + ": nothing in its first lines looks like rows of a time and numbers, expected hourly text"))));
+            options.write(proposal.orElseThrow(() -> new InputRefused(name
+                    + ": nothing in its first lines looks like rows of a time and numbers, expected hourly text")));
         } catch (WeatherRefused refused) {
             throw new InputRefused(refused.faults());
         }

@@ -64,7 +64,7 @@ final class WeatherMakeCommand implements Callable<Integer> {
         } catch (WeatherRefused refused) {
             throw new InputRefused(named(refused.faults()));
         } catch (NoSuchFileException missing) {
-            throw new InputRefused(List.of(normalsFile + ": no such file"));
+            throw new InputRefused(normalsFile + ": no such file");
         }
         return ExitCode.DONE.number();
     }

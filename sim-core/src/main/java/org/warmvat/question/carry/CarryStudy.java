@@ -93,8 +93,7 @@ public final class CarryStudy {
         StudyRefused.check(asked, file);
         if (asked.solar().isEmpty()) {
             throw new StudyRefused(
-                    List.of(
-                            "solar: the design has no solar circuit, expected a block solar: carry asks whether the sun keeps the tank warm"));
+                    "solar: the design has no solar circuit, expected a block solar: carry asks whether the sun keeps the tank warm");
         }
         Design design = CyclicWeather.design(asked, file);
         return new CarryStudy(design, window, engine, question, parallel).result();

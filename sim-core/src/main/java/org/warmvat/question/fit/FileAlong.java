@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -45,9 +44,9 @@ final class FileAlong {
             Optional<Double> found = sameDates
                     ? Optional.of(Math.max(0, secondsInto(file, moment)))
                     : ofTheYear(file, moment).or(() -> dayBefore ? ofTheYear(file, first) : Optional.empty());
-            fileS[hour] = found.orElseThrow(() -> new StudyRefused(List.of("the weather file has no "
+            fileS[hour] = found.orElseThrow(() -> new StudyRefused("the weather file has no "
                     + moment.toLocalDate().toString().substring(5)
-                    + " (month and day), which the log has; expected weather of the log's dates or of a whole year")));
+                    + " (month and day), which the log has; expected weather of the log's dates or of a whole year"));
         }
         return new FileAlong(file, fileS, sameDates);
     }

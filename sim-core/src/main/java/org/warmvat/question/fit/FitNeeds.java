@@ -36,15 +36,13 @@ final class FitNeeds {
         tooShort(slurryC.length, hours, timeConstantH, faults, leftOut(log, hours));
         tooFlat(stretches, faults);
         tooNear(slurryC, aroundC, faults);
-        if (!faults.isEmpty()) {
-            throw new StudyRefused(faults);
-        }
+        StudyRefused.ifAny(faults);
     }
 
     /** Refuses a log of which not even one stretch is left. */
     static void checkNotInPieces(Log log, List<Log> stretches) throws StudyRefused {
         if (stretches.isEmpty()) {
-            throw new StudyRefused(List.of(String.format(
+            throw new StudyRefused(String.format(
                             Locale.ROOT,
                             "the log is too short: %d %s over %.1f h, expected at least %d over %.0f h and more",
                             log.slurryC().size(),
@@ -52,7 +50,7 @@ final class FitNeeds {
                             log.spanS() / HOUR_S,
                             FEWEST_READINGS,
                             SHORTEST_H)
-                    + leftOut(log, 0)));
+                    + leftOut(log, 0));
         }
     }
 

@@ -116,9 +116,7 @@ public final class FitStudy {
                     .ifPresent(why -> faults.add("the factor " + factor.key() + " cannot be found: " + why
                             + "; expected --factors without it"));
         }
-        if (!faults.isEmpty()) {
-            throw new StudyRefused(faults);
-        }
+        StudyRefused.ifAny(faults);
     }
 
     /**

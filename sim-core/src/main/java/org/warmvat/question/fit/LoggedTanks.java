@@ -126,9 +126,7 @@ final class LoggedTanks {
             faults.add(
                     "nothing tells the heat of the design's solar circuit, expected a column solar_heat_w in the log or --weather");
         }
-        if (!faults.isEmpty()) {
-            throw new StudyRefused(faults);
-        }
+        StudyRefused.ifAny(faults);
     }
 
     FitModel model(List<Factor> factors) {

@@ -114,8 +114,8 @@ public final class HoldStudy {
         List<Integer> held = asked.stream().filter(study::isHeldWarm).toList();
         List<Integer> starts = held.isEmpty() ? asked : held;
         if (starts.isEmpty()) {
-            throw new StudyRefused(List.of("weather: goes from " + file.start() + " to " + file.end()
-                    + ", which does not hold the time asked for; expected a file that does"));
+            throw new StudyRefused("weather: goes from " + file.start() + " to " + file.end()
+                    + ", which does not hold the time asked for; expected a file that does");
         }
         return study.result(starts, asked.size() - starts.size());
     }

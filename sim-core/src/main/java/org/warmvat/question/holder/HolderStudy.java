@@ -111,7 +111,7 @@ public final class HolderStudy {
         StudyRefused.check(design, file);
         if (design.gas().filter(Gas::isUsed).isEmpty()) {
             throw new StudyRefused(
-                    List.of("gas.uses: the design has none, expected at least one to ask which holder serves it"));
+                    "gas.uses: the design has none, expected at least one to ask which holder serves it");
         }
         return new HolderStudy(design, file, engine, share).result(parallel);
     }

@@ -119,8 +119,8 @@ public final class SpringStudy {
             throws StudyRefused {
         StudyRefused.check(design, file);
         if (!file.isWholeYear()) {
-            throw new StudyRefused(List.of("weather: goes from " + file.start() + " to " + file.end()
-                    + ", expected a whole year: a tank is followed for 365 days from its start"));
+            throw new StudyRefused("weather: goes from " + file.start() + " to " + file.end()
+                    + ", expected a whole year: a tank is followed for 365 days from its start");
         }
         SpringStudy study = new SpringStudy(design, file, engine);
         return new Result(parallel.map(dates, study::start));

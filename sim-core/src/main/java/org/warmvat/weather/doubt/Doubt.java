@@ -1,5 +1,7 @@
 package org.warmvat.weather.doubt;
 
+import java.util.Locale;
+
 /**
  * Something in a weather file that is possible but improbable.
  *
@@ -8,6 +10,11 @@ package org.warmvat.weather.doubt;
  * @param sentence month, size and what to do, in words
  */
 public record Doubt(Kind kind, String when, String sentence) {
+    /** A doubt about a whole file: a sentence in the form of {@link String#format}. */
+    static Doubt ofAll(Kind kind, String form, Object... values) {
+        return new Doubt(kind, "whole file", "Whole file: " + String.format(Locale.ROOT, form, values));
+    }
+
     /** The sorts of suspicion. */
     public enum Kind {
         /** Irradiance while the sun is down. */

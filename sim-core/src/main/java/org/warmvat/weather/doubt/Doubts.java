@@ -2,7 +2,11 @@ package org.warmvat.weather.doubt;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.warmvat.weather.MonthSummary;
 import org.warmvat.weather.Weather;
 
@@ -22,14 +26,13 @@ public final class Doubts {
         List<Doubt> months = new ArrayList<>();
         int from = 0;
         while (from < weather.hours()) {
-            int to = MonthSummary.endOfMonth(weather, from);
-            Span span = new Span(weather, from, to);
+            Span span = new Span(weather, from, MonthSummary.endOfMonth(weather, from));
             SunlightDoubts.look(span, months);
             StampDoubts.look(span, months);
             SensorDoubts.look(span, months);
-            from = to;
+            from = span.to();
         }
-        List<Doubt> found = new ArrayList<>(merged(months));
+        List<Doubt> found = merged(months);
         UnitDoubts.look(weather, found);
         TiltDoubts.look(weather, found);
         return List.copyOf(found);
@@ -63,6 +66,19 @@ public final class Doubts {
 
         int hours() {
             return to - from;
+        }
+
+        /** A doubt about the month: its name and a sentence in the form of {@link String#format}. */
+        Doubt doubt(Doubt.Kind kind, String form, Object... values) {
+            return new Doubt(kind, name(), name() + ": " + String.format(Locale.ROOT, form, values));
+        }
+
+        /** The hours in which a value lies above a bound. */
+        DoubleSummaryStatistics above(double bound, IntToDoubleFunction value) {
+            return IntStream.range(from, to)
+                    .mapToDouble(value)
+                    .filter(one -> one > bound)
+                    .summaryStatistics();
         }
     }
 }

@@ -1,7 +1,6 @@
 package org.warmvat.weather.doubt;
 
 import java.util.List;
-import java.util.Locale;
 import org.warmvat.sun.SunHour;
 import org.warmvat.weather.Quantity;
 
@@ -44,18 +43,14 @@ final class SensorDoubts {
             }
         }
         if (longest >= allowedH && !(quantity == Quantity.RELATIVE_HUMIDITY && values[at] == 1)) {
-            found.add(new Doubt(
+            found.add(span.doubt(
                     Doubt.Kind.STUCK,
-                    span.name(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s: %s stands at %s for %d hours, to %s; a stuck sensor or filled-in values? Take that stretch"
-                                    + " from a neighbouring station, or leave it empty for --fill-holes HOURS.",
-                            span.name(),
-                            quantity.key(),
-                            Double.toString(values[at]),
-                            longest,
-                            span.weather().start().plusHours(at))));
+                    "%s stands at %s for %d hours, to %s; a stuck sensor or filled-in values? Take that stretch"
+                            + " from a neighbouring station, or leave it empty for --fill-holes HOURS.",
+                    quantity.key(),
+                    Double.toString(values[at]),
+                    longest,
+                    span.weather().start().plusHours(at)));
         }
     }
 
@@ -78,16 +73,12 @@ final class SensorDoubts {
         String advice =
                 "; a stuck sensor? Take that stretch from a neighbouring station, or leave it empty for --fill-holes HOURS.";
         if (longest >= STUCK_LIT_H) {
-            found.add(new Doubt(
-                    Doubt.Kind.STUCK,
-                    span.name(),
-                    span.name() + ": global_w_m2 stands at the same value for " + longest + " hours" + advice));
+            found.add(span.doubt(
+                    Doubt.Kind.STUCK, "global_w_m2 stands at the same value for %d hours" + advice, longest));
         }
         if (longestDead >= DEAD_DAYLIGHT_H) {
-            found.add(new Doubt(
-                    Doubt.Kind.STUCK,
-                    span.name(),
-                    span.name() + ": global_w_m2 is 0 for " + longestDead + " hours of daylight in a row" + advice));
+            found.add(span.doubt(
+                    Doubt.Kind.STUCK, "global_w_m2 is 0 for %d hours of daylight in a row" + advice, longestDead));
         }
     }
 
@@ -105,18 +96,14 @@ final class SensorDoubts {
             }
         }
         if (count > 0) {
-            found.add(new Doubt(
+            found.add(span.doubt(
                     Doubt.Kind.JUMPS,
-                    span.name(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s: the air temperature leaps by more than %.0f K within an hour %d times, most by %.1f K at"
-                                    + " %s; check these rows and the missing-value codes.",
-                            span.name(),
-                            MOST_JUMP_K,
-                            count,
-                            most,
-                            span.weather().start().plusHours(at))));
+                    "the air temperature leaps by more than %.0f K within an hour %d times, most by %.1f K at"
+                            + " %s; check these rows and the missing-value codes.",
+                    MOST_JUMP_K,
+                    count,
+                    most,
+                    span.weather().start().plusHours(at)));
         }
     }
 }

@@ -58,32 +58,27 @@ final class StampDoubts {
             }
         }
         if (least < BETTER_SHARE * asLabelled && least < BROKEN_RMS_W_PER_M2) {
-            found.add(new Doubt(
+            found.add(span.doubt(
                     Doubt.Kind.HOUR_SHIFT,
-                    span.name(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s: global = beam cos z + diffuse closes to %.0f W/m² with the times moved by %+.1f h, to %.0f"
-                                    + " W/m² as labelled; %s.",
-                            span.name(),
-                            least,
-                            best / 2.0,
-                            asLabelled,
-                            cure(span.weather(), best))));
+                    "global = beam cos z + diffuse closes to %.0f W/m² with the times moved by %+.1f h, to %.0f"
+                            + " W/m² as labelled; %s.",
+                    least,
+                    best / 2.0,
+                    asLabelled,
+                    cure(span.weather(), best)));
         } else if (asLabelled > BROKEN_RMS_W_PER_M2) {
-            found.add(new Doubt(Doubt.Kind.DOES_NOT_CLOSE, span.name(), broken(span, asLabelled)));
+            found.add(broken(span, asLabelled));
         }
     }
 
-    private static String broken(Doubts.Span span, double asLabelled) {
+    private static Doubt broken(Doubts.Span span, double asLabelled) {
         double flat = flatRms(span);
         String cause = flat < BETTER_SHARE * asLabelled
                 ? "beam seems to be given on the horizontal, where it should face the sun"
                 : "check which column is which and their units";
-        return String.format(
-                Locale.ROOT,
-                "%s: global = beam cos z + diffuse misses by %.0f W/m² at any shift of the clock; %s.",
-                span.name(),
+        return span.doubt(
+                Doubt.Kind.DOES_NOT_CLOSE,
+                "global = beam cos z + diffuse misses by %.0f W/m² at any shift of the clock; %s.",
                 asLabelled,
                 cause);
     }
@@ -143,16 +138,12 @@ final class StampDoubts {
     private static void lopsided(Doubts.Span span, List<Doubt> found) {
         double minutes = minutesAfterTheSun(span);
         if (Math.abs(minutes) > MOST_LOPSIDED_MIN && span.hours() >= 10 * 24) {
-            found.add(new Doubt(
+            found.add(span.doubt(
                     Doubt.Kind.LOPSIDED_DAYS,
-                    span.name(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s: the light of the days lies %.0f min %s the sun's; %s.",
-                            span.name(),
-                            Math.abs(minutes),
-                            minutes > 0 ? "after" : "before",
-                            cure(span.weather(), (int) -Math.round(minutes / 30)))));
+                    "the light of the days lies %.0f min %s the sun's; %s.",
+                    Math.abs(minutes),
+                    minutes > 0 ? "after" : "before",
+                    cure(span.weather(), (int) -Math.round(minutes / 30))));
         }
     }
 

@@ -1,9 +1,10 @@
 package org.warmvat.weather.doubt;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import org.warmvat.sun.Irradiance;
 import org.warmvat.sun.SunHour;
+import org.warmvat.weather.Weather;
 
 /**
  * Light where there is no sun, and more light than a clear sky gives: the limits of rare values by C. N. Long and E. G. Dutton
@@ -29,26 +30,16 @@ final class SunlightDoubts {
     }
 
     private static void dark(Doubts.Span span, List<Doubt> found) {
-        int count = 0;
-        double most = 0;
-        for (int hour = span.from(); hour < span.to(); hour++) {
-            double global = span.weather().globalWPerM2(hour);
-            if (span.weather().sun(hour).sunlitFraction() == 0 && global > TWILIGHT_W_PER_M2) {
-                count++;
-                most = Math.max(most, global);
-            }
-        }
-        if (count > DARK_HOURS_ALLOWED) {
-            found.add(new Doubt(
+        Weather weather = span.weather();
+        DoubleSummaryStatistics lit = span.above(
+                TWILIGHT_W_PER_M2, hour -> weather.sun(hour).sunlitFraction() == 0 ? weather.globalWPerM2(hour) : 0);
+        if (lit.getCount() > DARK_HOURS_ALLOWED) {
+            found.add(span.doubt(
                     Doubt.Kind.LIGHT_IN_THE_DARK,
-                    span.name(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s: %d hours have light while the sun is down, up to %.0f W/m²; check stamp, utc_offset_h and"
-                                    + " longitude_deg.",
-                            span.name(),
-                            count,
-                            most)));
+                    "%d hours have light while the sun is down, up to %.0f W/m²; check stamp, utc_offset_h and"
+                            + " longitude_deg.",
+                    lit.getCount(),
+                    lit.getMax()));
         }
     }
 
@@ -68,41 +59,25 @@ final class SunlightDoubts {
             return false;
         }
         String unit = much ? "kJ/m² are to be divided by 3.6" : "MJ/m² are to be multiplied by 277.8, kW/m² by 1000";
-        found.add(new Doubt(
+        found.add(span.doubt(
                 Doubt.Kind.UNIT,
-                span.name(),
-                String.format(
-                        Locale.ROOT,
-                        "%s: global irradiation is %.2f of what arrives above the air, expected 0.1 to 0.8; check the unit"
-                                + " (%s), the site, and that it is irradiance on the horizontal.",
-                        span.name(),
-                        clearness,
-                        unit)));
+                "global irradiation is %.2f of what arrives above the air, expected 0.1 to 0.8; check the unit"
+                        + " (%s), the site, and that it is irradiance on the horizontal.",
+                clearness,
+                unit));
         return true;
     }
 
     private static void bright(Doubts.Span span, List<Doubt> found) {
-        int count = 0;
-        double most = 0;
-        for (int hour = span.from(); hour < span.to(); hour++) {
-            double excess =
-                    excessWPerM2(span.weather().light(hour), span.weather().sun(hour));
-            if (excess > 0) {
-                count++;
-                most = Math.max(most, excess);
-            }
-        }
-        if (count > BRIGHT_HOURS_ALLOWED) {
-            found.add(new Doubt(
+        Weather weather = span.weather();
+        DoubleSummaryStatistics excess = span.above(0, hour -> excessWPerM2(weather.light(hour), weather.sun(hour)));
+        if (excess.getCount() > BRIGHT_HOURS_ALLOWED) {
+            found.add(span.doubt(
                     Doubt.Kind.TOO_BRIGHT,
-                    span.name(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s: %d hours are brighter than a clear sky, by up to %.0f W/m²; check unit, stamp and"
-                                    + " utc_offset_h, and that it is irradiance on the horizontal.",
-                            span.name(),
-                            count,
-                            most)));
+                    "%d hours are brighter than a clear sky, by up to %.0f W/m²; check unit, stamp and"
+                            + " utc_offset_h, and that it is irradiance on the horizontal.",
+                    excess.getCount(),
+                    excess.getMax()));
         }
     }
 

@@ -3,7 +3,6 @@ package org.warmvat.weather.doubt;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import org.warmvat.sun.Plane;
 import org.warmvat.sun.SunHour;
@@ -30,14 +29,11 @@ final class TiltDoubts {
 
     static void look(Weather weather, List<Doubt> found) {
         if (weather.table().slopeDeg() != 0) {
-            found.add(new Doubt(
+            found.add(Doubt.ofAll(
                     Doubt.Kind.TILTED,
-                    "whole file",
-                    String.format(
-                            Locale.ROOT,
-                            "Whole file: it says itself that its irradiance is that on a plane of %.0f°, expected that on the horizontal."
-                                    + " Cure: ask the service for slope 0.",
-                            weather.table().slopeDeg())));
+                    "it says itself that its irradiance is that on a plane of %.0f°, expected that on the horizontal."
+                            + " Cure: ask the service for slope 0.",
+                    weather.table().slopeDeg()));
             return;
         }
         if (!weather.table().columns().containsKey(Quantity.GLOBAL)) {
@@ -52,16 +48,13 @@ final class TiltDoubts {
                 .min()
                 .orElseThrow();
         if (least < BETTER_SHARE * spread(level)) {
-            found.add(new Doubt(
+            found.add(Doubt.ofAll(
                     Doubt.Kind.TILTED,
-                    "whole file",
-                    String.format(
-                            Locale.ROOT,
-                            "Whole file: the clearest hours of the months reach %.2f to %.2f of the light outside the air, as on a plane that leans"
-                                    + " towards the equator; expected is irradiance on the horizontal. Likely cure: ask the service for"
-                                    + " slope 0.",
-                            Arrays.stream(level).min().orElseThrow(),
-                            Arrays.stream(level).max().orElseThrow())));
+                    "the clearest hours of the months reach %.2f to %.2f of the light outside the air, as on a plane that leans"
+                            + " towards the equator; expected is irradiance on the horizontal. Likely cure: ask the service for"
+                            + " slope 0.",
+                    Arrays.stream(level).min().orElseThrow(),
+                    Arrays.stream(level).max().orElseThrow()));
         }
     }
 

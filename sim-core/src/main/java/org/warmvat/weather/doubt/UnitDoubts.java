@@ -2,7 +2,6 @@ package org.warmvat.weather.doubt;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.warmvat.weather.KusudaAchenbach1965;
 import org.warmvat.weather.Quantity;
 import org.warmvat.weather.Site;
@@ -10,7 +9,6 @@ import org.warmvat.weather.Weather;
 
 /** Values whose size over the whole file points to another unit or another place. */
 final class UnitDoubts {
-    private static final String WHOLE = "whole file";
     private static final double MOST_MEAN_WIND_M_PER_S = 9;
     private static final double MOST_MEAN_WHOLE_WIND_M_PER_S = 6;
     private static final double MOST_PRESSURE_OFF_HPA = 35;
@@ -32,14 +30,13 @@ final class UnitDoubts {
                 36 - 0.45 * Math.max(0, Math.abs(weather.site().latitudeDeg()) - 15) + (weather.isWholeYear() ? 0 : 12);
         double mean = weather.meanAirC();
         if (mean > most) {
-            add(
-                    found,
+            found.add(Doubt.ofAll(
                     Doubt.Kind.UNIT,
                     "the mean air temperature is %.1f C, expected at most %.0f at latitude %.0f; is the column in"
                             + " Fahrenheit?",
                     mean,
                     most,
-                    weather.site().latitudeDeg());
+                    weather.site().latitudeDeg()));
         }
     }
 
@@ -51,12 +48,11 @@ final class UnitDoubts {
         double mean = weather.meanWindMPerS();
         boolean whole = Arrays.stream(wind).allMatch(v -> v == Math.rint(v));
         if (mean > MOST_MEAN_WIND_M_PER_S || (whole && mean > MOST_MEAN_WHOLE_WIND_M_PER_S)) {
-            add(
-                    found,
+            found.add(Doubt.ofAll(
                     Doubt.Kind.UNIT,
                     "the mean wind is %.1f m/s, expected 1 to 8; km/h are to be divided by 3.6, knots to be multiplied by"
                             + " 0.5144.",
-                    mean);
+                    mean));
         }
     }
 
@@ -71,14 +67,13 @@ final class UnitDoubts {
             String cause = Math.abs(mean - 1013) < MOST_PRESSURE_OFF_HPA
                     ? "is it reduced to sea level?"
                     : "check its unit (mmHg are to be multiplied by 1.333) and elevation_m.";
-            add(
-                    found,
+            found.add(Doubt.ofAll(
                     Doubt.Kind.UNIT,
                     "the mean air pressure is %.0f hPa, expected about %.0f at %.0f m; %s",
                     mean,
                     standard,
                     weather.site().elevationM(),
-                    cause);
+                    cause));
         }
     }
 
@@ -95,12 +90,11 @@ final class UnitDoubts {
             most = Math.max(most, excess);
         }
         if (above > 0.01 * dew.length) {
-            add(
-                    found,
+            found.add(Doubt.ofAll(
                     Doubt.Kind.UNIT,
                     "the dew point lies above the air temperature in %d hours, by up to %.1f K; check unit and column.",
                     above,
-                    most);
+                    most));
         }
     }
 
@@ -115,14 +109,13 @@ final class UnitDoubts {
     private static void clock(Site site, List<Doubt> found) {
         double clock = Math.IEEEremainder(site.longitudeDeg() / 15 - site.utcOffsetH(), 24);
         if (Math.abs(clock) > MOST_CLOCK_OFF_H) {
-            add(
-                    found,
+            found.add(Doubt.ofAll(
                     Doubt.Kind.PLACE,
                     "longitude %.1f and UTC offset %.1f h lie %.1f h apart; check the sign of longitude_deg (east"
                             + " positive) and utc_offset_h.",
                     site.longitudeDeg(),
                     site.utcOffsetH(),
-                    Math.abs(clock));
+                    Math.abs(clock)));
         }
     }
 
@@ -130,17 +123,12 @@ final class UnitDoubts {
         double midwinter = site.latitudeDeg() > 0 ? 20 : 20 + 182.5;
         double off = Math.abs(Math.IEEEremainder(wave.coldestDay() - midwinter, 365));
         if (off > 100) {
-            add(
-                    found,
+            found.add(Doubt.ofAll(
                     Doubt.Kind.PLACE,
                     "the coldest time is near day %.0f of the year, which is summer at latitude %.1f; check the sign of"
                             + " latitude_deg (north positive).",
                     wave.coldestDay(),
-                    site.latitudeDeg());
+                    site.latitudeDeg()));
         }
-    }
-
-    private static void add(List<Doubt> found, Doubt.Kind kind, String sentence, Object... values) {
-        found.add(new Doubt(kind, WHOLE, "Whole file: " + String.format(Locale.ROOT, sentence, values)));
     }
 }
