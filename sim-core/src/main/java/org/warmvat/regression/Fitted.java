@@ -1,6 +1,7 @@
 package org.warmvat.regression;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -191,9 +192,7 @@ public final class Fitted {
 
     private double[] moved(RealVector by) {
         double[] point = values();
-        for (int i = 0; i < point.length; i++) {
-            point[i] = parameters.get(i).held(point[i] + widening * by.getEntry(i));
-        }
+        Arrays.setAll(point, i -> parameters.get(i).held(point[i] + widening * by.getEntry(i)));
         return point;
     }
 }

@@ -101,9 +101,7 @@ final class LeastSquares {
 
     private RealVector held(RealVector point) {
         double[] held = point.toArray();
-        for (int i = 0; i < held.length; i++) {
-            held[i] = parameters.get(i).held(held[i]);
-        }
+        Arrays.setAll(held, i -> parameters.get(i).held(held[i]));
         return new ArrayRealVector(held, false);
     }
 

@@ -1,5 +1,6 @@
 package org.warmvat.sampling;
 
+import java.util.Arrays;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
@@ -33,9 +34,7 @@ public final class ShiftedSobol {
         this.dimensions = dimensions;
         Well19937c random = new Well19937c(seed);
         shift = new long[dimensions];
-        for (int i = 0; i < dimensions; i++) {
-            shift[i] = random.nextLong() >>> (Long.SIZE - BITS);
-        }
+        Arrays.setAll(shift, i -> random.nextLong() >>> (Long.SIZE - BITS));
     }
 
     /**

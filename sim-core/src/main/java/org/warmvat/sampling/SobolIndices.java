@@ -1,5 +1,6 @@
 package org.warmvat.sampling;
 
+import java.util.Arrays;
 import org.apache.commons.math3.random.Well19937c;
 
 /**
@@ -31,17 +32,13 @@ public record SobolIndices(double firstOrder, double total, double error) {
                     + ", expected as many of each, 2 or more");
         }
         int[] rows = new int[a.length];
-        for (int i = 0; i < rows.length; i++) {
-            rows[i] = i;
-        }
+        Arrays.setAll(rows, i -> i);
         double[] point = pair(a, b, mixed, rows);
         Well19937c random = new Well19937c(seed);
         double[] squares = new double[2];
         double[] sums = new double[2];
         for (int draw = 0; draw < BOOTSTRAPS; draw++) {
-            for (int i = 0; i < rows.length; i++) {
-                rows[i] = random.nextInt(rows.length);
-            }
+            Arrays.setAll(rows, i -> random.nextInt(rows.length));
             double[] again = pair(a, b, mixed, rows);
             for (int k = 0; k < 2; k++) {
                 sums[k] += again[k];

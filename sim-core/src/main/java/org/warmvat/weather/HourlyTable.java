@@ -80,9 +80,7 @@ public record HourlyTable(
 
     private static double[] within(Quantity quantity, double[] values, double factor, double plus) {
         double[] within = new double[values.length];
-        for (int i = 0; i < values.length; i++) {
-            within[i] = Math.max(quantity.least(), Math.min(quantity.most(), factor * values[i] + plus));
-        }
+        Arrays.setAll(within, i -> Math.max(quantity.least(), Math.min(quantity.most(), factor * values[i] + plus)));
         return within;
     }
 

@@ -1,5 +1,6 @@
 package org.warmvat.weather;
 
+import java.util.Arrays;
 import org.warmvat.sun.Irradiance;
 import org.warmvat.sun.Observer;
 import org.warmvat.sun.SunHour;
@@ -22,9 +23,7 @@ record Sunlight(SunHour[] sun, Irradiance[] light) {
         double[] beam = table.columns().get(Quantity.BEAM);
         double[] diffuse = table.columns().get(Quantity.DIFFUSE);
         Irradiance[] light = new Irradiance[sun.length];
-        for (int i = 0; i < light.length; i++) {
-            light[i] = light(at(global, i), at(beam, i), at(diffuse, i), sun[i]);
-        }
+        Arrays.setAll(light, i -> light(at(global, i), at(beam, i), at(diffuse, i), sun[i]));
         return new Sunlight(sun, light);
     }
 

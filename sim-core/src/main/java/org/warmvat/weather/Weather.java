@@ -288,9 +288,7 @@ public final class Weather {
         // counted on from the first 1 January, as the ground temperature itself is
         double firstDay = dayOfYear(airC.firstStampS());
         double[] days = new double[hours()];
-        for (int i = 0; i < days.length; i++) {
-            days[i] = firstDay + i / 24.0;
-        }
+        Arrays.setAll(days, i -> firstDay + i / 24.0);
         return Optional.of(AnnualHarmonic.fit(days, table.columns().get(Quantity.AIR)));
     }
 }

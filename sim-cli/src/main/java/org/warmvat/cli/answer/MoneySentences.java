@@ -1,6 +1,5 @@
 package org.warmvat.cli.answer;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.warmvat.cli.words.Telling;
@@ -56,14 +55,14 @@ public final class MoneySentences {
     }
 
     private static String costs(YearResult run, Money money, String currency) {
-        List<String> heat = new ArrayList<>();
-        if (run.design().backup().isPresent()) {
-            heat.add("Energy for the backup heater costs " + sum(money.backupCost(), currency));
-        }
-        if (run.design().feed().hygienisation().isPresent()) {
-            heat.add((heat.isEmpty() ? "Hygienisation costs " : "hygienisation ")
-                    + sum(money.hygienisationCost(), currency));
-        }
+        boolean backup = run.design().backup().isPresent();
+        List<String> heat = new Telling()
+                .when(backup, () -> "Energy for the backup heater costs " + sum(money.backupCost(), currency))
+                .when(
+                        run.design().feed().hygienisation().isPresent(),
+                        () -> (backup ? "hygienisation " : "Hygienisation costs ")
+                                + sum(money.hygienisationCost(), currency))
+                .done();
         String electricity = sum(money.electricityCost(), currency);
         return heat.isEmpty()
                 ? "The electricity of the machinery costs " + electricity + "."

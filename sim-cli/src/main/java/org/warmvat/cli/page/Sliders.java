@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.warmvat.cli.answer.Draft;
 import org.warmvat.design.Design;
+import org.warmvat.design.envelope.Envelope;
 import org.warmvat.design.envelope.Layer;
 
 /** The dozen numbers of a design that matter most, as far as it has them: where they lie and how far they may be moved. */
@@ -29,10 +30,7 @@ final class Sliders {
      */
     static List<Map<String, Object>> of(Design design, Map<String, Double> numbers) {
         Sliders all = new Sliders(numbers);
-        all.insulation("wall", "", "Insulation of the wall", design.envelope().wall());
-        all.insulation("lid", "lid_", "Insulation of the lid", design.envelope().lid());
-        all.insulation(
-                "floor", "floor_", "Insulation of the base", design.envelope().floor());
+        all.insulation(design.envelope());
         all.add("solar.area_m2", "Collector", "m²", 0, 6, 0.1);
         all.add("solar.tilt_deg", "Tilt of the collector", "°", 0, 90, 1);
         all.add("solar.coil.area_m2", "Solar coil", "m²", 0.1, 3, 0.1);
@@ -45,6 +43,12 @@ final class Sliders {
         all.add("tank.inner_diameter_m", "Inner diameter", "m", 0.4, 2.5, 0.05);
         all.add("tank.liquid_depth_m", "Depth of the contents", "m", 0.3, 2.5, 0.05);
         return all.sliders;
+    }
+
+    private void insulation(Envelope envelope) {
+        insulation("wall", "", "Insulation of the wall", envelope.wall());
+        insulation("lid", "lid_", "Insulation of the lid", envelope.lid());
+        insulation("floor", "floor_", "Insulation of the base", envelope.floor());
     }
 
     /** The insulation of a side: the number of a single layer, or of the layer that insulates most. */

@@ -2,6 +2,7 @@ package org.warmvat.cli.plot;
 
 import java.awt.Color;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
@@ -125,9 +126,7 @@ public final class CellChart extends Drawing {
     /** Values that stand at equal distances whatever they are; of many every second, third and so on is named. */
     private static NumberAxis places(Side side, Form form) {
         String[] names = new String[side.values().length];
-        for (int i = 0; i < names.length; i++) {
-            names[i] = Told.number(side.values()[i]);
-        }
+        Arrays.setAll(names, i -> Told.number(side.values()[i]));
         SymbolAxis axis = new SymbolAxis(side.label(), names);
         axis.setTickUnit(new NumberTickUnit(
                 Math.ceil(names.length / (double) (form == Form.WIDE ? MOST_NAMED : MOST_NAMED / 3))));

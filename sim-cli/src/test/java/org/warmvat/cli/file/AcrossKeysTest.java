@@ -1,7 +1,7 @@
 package org.warmvat.cli.file;
 
-import static org.warmvat.cli.file.Designs.assertFaults;
-import static org.warmvat.cli.file.Designs.smallWith;
+import static org.warmvat.cli.file.DesignTexts.assertFaults;
+import static org.warmvat.cli.file.DesignTexts.smallWith;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

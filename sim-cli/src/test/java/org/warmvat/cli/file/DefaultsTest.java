@@ -3,8 +3,8 @@ package org.warmvat.cli.file;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.warmvat.cli.file.Designs.smallWith;
-import static org.warmvat.cli.file.Designs.yaml;
+import static org.warmvat.cli.file.DesignTexts.smallWith;
+import static org.warmvat.cli.file.DesignTexts.yaml;
 
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ class DefaultsTest {
 
     @Test
     void theSmallestDesign() {
-        Design design = yaml(Designs.SMALL).design();
+        Design design = yaml(DesignTexts.SMALL).design();
         assertEquals("untitled tank", design.title());
         assertEquals(0.25, design.tank().headspaceHeightM());
         assertEquals(StandsOn.LEGS, design.tank().standsOn());
@@ -70,7 +70,8 @@ class DefaultsTest {
     @Test
     void presentBlocksTakeTheRestFromTheDemonstration() {
         Design full = DesignDocument.demonstration().design();
-        Design design = yaml(Designs.SMALL + "solar: {}\nbackup: {}\ngas: {}\n").design();
+        Design design =
+                yaml(DesignTexts.SMALL + "solar: {}\nbackup: {}\ngas: {}\n").design();
         Coil solarCoil = new Coil(1.0, 100, Optional.empty(), 0.0005);
         assertEquals(
                 solarCoil,
@@ -96,7 +97,7 @@ class DefaultsTest {
     @Test
     void blocksThatAreAbsentAltogetherAreTheDemonstrations() {
         Design full = DesignDocument.demonstration().design();
-        Design design = yaml(Designs.SMALL).design();
+        Design design = yaml(DesignTexts.SMALL).design();
         assertEquals(full.prices(), design.prices());
         assertEquals(full.contents(), design.contents());
         assertEquals(full.site(), design.site());
@@ -107,7 +108,7 @@ class DefaultsTest {
 
     @Test
     void everyDefaultIsSaidOnce() {
-        List<String> assumed = yaml(Designs.SMALL).assumed();
+        List<String> assumed = yaml(DesignTexts.SMALL).assumed();
         assertEquals(assumed.size(), assumed.stream().distinct().count());
         assertTrue(assumed.contains("envelope.films.wet_w_m2k not given: 100 W/m²K"), assumed.toString());
         assertTrue(assumed.contains("feed.windows not given: start 08:00, hours 3"));
@@ -123,7 +124,7 @@ class DefaultsTest {
 
     @Test
     void alternativesSilenceTheDefaultTheyReplace() {
-        List<String> assumed = yaml(Designs.SMALL.replace("setpoint_c: 36", "setpoint_c: 36, floor_c: 20")
+        List<String> assumed = yaml(DesignTexts.SMALL.replace("setpoint_c: 36", "setpoint_c: 36, floor_c: 20")
                         + "mixer: {shaft_w: 2}\nsolar: {tank_high_limit_c: 50}\nbackup: {through: immersed}\nrun_in: {days: 4}\n")
                 .assumed();
         for (String silent : List.of(
@@ -244,12 +245,12 @@ class DefaultsTest {
 
     @Test
     void cautions() {
-        assertEquals(List.of(), yaml(Designs.SMALL).cautions());
+        assertEquals(List.of(), yaml(DesignTexts.SMALL).cautions());
         assertEquals(
                 List.of(
                         "contents.total_solids 0.01 is far from 0.220, which feed and digestion at the set-point lead to",
                         "backup.water_kg: without effect beside through: immersed"),
-                yaml(Designs.SMALL + "contents: {total_solids: 0.01}\nbackup: {through: immersed, water_kg: 3}\n")
+                yaml(DesignTexts.SMALL + "contents: {total_solids: 0.01}\nbackup: {through: immersed, water_kg: 3}\n")
                         .cautions());
     }
 

@@ -17,7 +17,7 @@ class DesignDocumentTest {
 
     private final DesignDocument file = DesignDocument.demonstration();
     private final Design full = file.design();
-    private final Design small = Designs.yaml(Designs.SMALL).design();
+    private final Design small = DesignTexts.yaml(DesignTexts.SMALL).design();
 
     private static void assertRefused(String message, Executable call) {
         assertEquals(
@@ -48,19 +48,19 @@ class DesignDocumentTest {
 
     @Test
     void totalSolidsMayStandInEitherBlock() {
-        String inTank = Designs.SMALL.replace("tank: {", "tank: {total_solids: 0.06, ");
-        assertNotEquals(Designs.SMALL, inTank);
-        Design inContents =
-                Designs.yaml(Designs.SMALL + "contents: {total_solids: 0.06}\n").design();
-        assertEquals(inContents, Designs.yaml(inTank).design());
+        String inTank = DesignTexts.SMALL.replace("tank: {", "tank: {total_solids: 0.06, ");
+        assertNotEquals(DesignTexts.SMALL, inTank);
+        Design inContents = DesignTexts.yaml(DesignTexts.SMALL + "contents: {total_solids: 0.06}\n")
+                .design();
+        assertEquals(inContents, DesignTexts.yaml(inTank).design());
         assertEquals(
                 inContents,
-                Designs.yaml(inTank + "contents: {total_solids: 0.060}\n").design());
-        Designs.assertFaults(
+                DesignTexts.yaml(inTank + "contents: {total_solids: 0.060}\n").design());
+        DesignTexts.assertFaults(
                 inTank + "contents: {total_solids: 0.07}\n",
                 "d.yaml line 1: tank.total_solids 0.06 beside contents.total_solids 0.07, expected one of them: both mean"
                         + " the same");
-        Designs.assertFaults(
+        DesignTexts.assertFaults(
                 inTank.replace("0.06", "0.6"),
                 "d.yaml line 1: contents.total_solids 0.6, expected a number, 0 to 0.5 kg/kg");
     }

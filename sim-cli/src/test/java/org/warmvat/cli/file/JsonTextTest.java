@@ -1,7 +1,7 @@
 package org.warmvat.cli.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.warmvat.cli.file.Designs.assertJsonFaults;
+import static org.warmvat.cli.file.DesignTexts.assertJsonFaults;
 
 import org.junit.jupiter.api.Test;
 
@@ -20,8 +20,8 @@ class JsonTextTest {
     @Test
     void leadsToTheSameDesignAsYaml() {
         DesignDocument json = DesignDocument.parse("d.json", SMALL);
-        assertEquals(Designs.yaml(Designs.SMALL).design(), json.design());
-        assertEquals(Designs.yaml(Designs.SMALL).assumed(), json.assumed());
+        assertEquals(DesignTexts.yaml(DesignTexts.SMALL).design(), json.design());
+        assertEquals(DesignTexts.yaml(DesignTexts.SMALL).assumed(), json.assumed());
     }
 
     @Test

@@ -2,8 +2,8 @@ package org.warmvat.cli.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.warmvat.cli.file.Designs.assertFaults;
-import static org.warmvat.cli.file.Designs.smallWith;
+import static org.warmvat.cli.file.DesignTexts.assertFaults;
+import static org.warmvat.cli.file.DesignTexts.smallWith;
 
 import org.junit.jupiter.api.Test;
 
@@ -210,9 +210,9 @@ class SchemaFaultsTest {
 
     @Test
     void twentyFaultsAreToldAndTheRestCounted() {
-        StringBuilder text = new StringBuilder(Designs.SMALL).append("fittings:\n");
+        StringBuilder text = new StringBuilder(DesignTexts.SMALL).append("fittings:\n");
         text.append("  - {name: hatch, ua_w_k: -1}\n".repeat(23));
-        InputRefused refused = assertThrows(InputRefused.class, () -> Designs.yaml(text.toString()));
+        InputRefused refused = assertThrows(InputRefused.class, () -> DesignTexts.yaml(text.toString()));
         assertEquals(21, refused.faults().size());
         assertEquals(
                 "d.yaml line 6: fittings[0].ua_w_k -1, expected a number, 0 to 1000 W/K",

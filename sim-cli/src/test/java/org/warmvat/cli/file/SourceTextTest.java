@@ -59,7 +59,7 @@ class SourceTextTest {
     @Test
     void utfSixteen() throws IOException {
         for (String charset : new String[] {"UTF-16LE", "UTF-16BE"}) {
-            byte[] text = ("\uFEFF" + Designs.SMALL).getBytes(Charset.forName(charset));
+            byte[] text = ("\uFEFF" + DesignTexts.SMALL).getBytes(Charset.forName(charset));
             assertRefused(file(text), ": is UTF-16 text, expected UTF-8");
         }
     }
@@ -76,17 +76,17 @@ class SourceTextTest {
         bytes.write(0xEF);
         bytes.write(0xBB);
         bytes.write(0xBF);
-        bytes.writeBytes(Designs.SMALL.getBytes(StandardCharsets.UTF_8));
+        bytes.writeBytes(DesignTexts.SMALL.getBytes(StandardCharsets.UTF_8));
         assertEquals(
-                Designs.yaml(Designs.SMALL).design(),
+                DesignTexts.yaml(DesignTexts.SMALL).design(),
                 DesignDocument.read("d.yaml", bytes.toByteArray()).design());
     }
 
     @Test
     void windowsLineEndsAreRead() throws IOException {
-        byte[] text = Designs.SMALL.replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8);
+        byte[] text = DesignTexts.SMALL.replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8);
         assertEquals(
-                Designs.yaml(Designs.SMALL).design(),
+                DesignTexts.yaml(DesignTexts.SMALL).design(),
                 DesignDocument.read("d.yaml", text).design());
     }
 }

@@ -2,8 +2,8 @@ package org.warmvat.cli.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.warmvat.cli.file.Designs.assertFaults;
-import static org.warmvat.cli.file.Designs.smallWith;
+import static org.warmvat.cli.file.DesignTexts.assertFaults;
+import static org.warmvat.cli.file.DesignTexts.smallWith;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -78,7 +78,8 @@ class YamlTextTest {
         assertFaults(
                 smallWith("title: 007"),
                 "d.yaml line 5: title 007: some readers take a leading zero as octal, expected a number without it, or quotes for text");
-        assertEquals("007", Designs.yaml(smallWith("title: \"007\"")).design().title());
+        assertEquals(
+                "007", DesignTexts.yaml(smallWith("title: \"007\"")).design().title());
     }
 
     @ParameterizedTest
@@ -86,7 +87,7 @@ class YamlTextTest {
     void plainNumbers(String raw, double value) {
         assertEquals(
                 value,
-                Designs.yaml(smallWith("control: {setpoint_c: " + raw + "}"))
+                DesignTexts.yaml(smallWith("control: {setpoint_c: " + raw + "}"))
                         .design()
                         .control()
                         .setpointC());
@@ -101,7 +102,7 @@ class YamlTextTest {
     @Test
     void repeatedKey() {
         assertFaults(
-                Designs.SMALL + "control: {setpoint_c: 40}\n",
+                DesignTexts.SMALL + "control: {setpoint_c: 40}\n",
                 "d.yaml line 5: control stands here again, first in line 3, expected once");
         assertFaults(
                 smallWith("control: {setpoint_c: 40, band_k: 1, setpoint_c: 40}"),
@@ -129,11 +130,11 @@ class YamlTextTest {
     @Test
     void severalDocuments() {
         assertFaults(
-                Designs.SMALL + "---\n" + Designs.SMALL,
+                DesignTexts.SMALL + "---\n" + DesignTexts.SMALL,
                 "d.yaml line 5: a second document starts here (---), expected one document");
         assertEquals(
                 36,
-                Designs.yaml("---\n" + Designs.SMALL + "...\n")
+                DesignTexts.yaml("---\n" + DesignTexts.SMALL + "...\n")
                         .design()
                         .control()
                         .setpointC());
@@ -142,7 +143,7 @@ class YamlTextTest {
     @Test
     void keysThatAreNoNames() {
         assertFaults(
-                Designs.SMALL + "? [a, b]\n: 3\n",
+                DesignTexts.SMALL + "? [a, b]\n: 3\n",
                 "d.yaml line 5: a list, block or alias in the place of a key, expected a name");
     }
 
@@ -186,8 +187,8 @@ class YamlTextTest {
 
     @Test
     void linesAreCountedThroughCommentsAndBlocks() {
-        String text =
-                "# one\n\n" + Designs.SMALL.replace("control: {setpoint_c: 36}", "control:\n\n  # c\n  setpoint_c: 99");
+        String text = "# one\n\n"
+                + DesignTexts.SMALL.replace("control: {setpoint_c: 36}", "control:\n\n  # c\n  setpoint_c: 99");
         assertFaults(text, "d.yaml line 8: control.setpoint_c 99, expected a number, 5 to 75 C");
         assertTrue(text.lines().toList().get(7).contains("99"));
     }

@@ -1,6 +1,7 @@
 package org.warmvat.design.keys;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -105,9 +106,7 @@ public final class Parts {
         if (value instanceof Record record) {
             Block block = Block.of(record.getClass());
             Object[] values = block.values(record);
-            for (int i = 0; i < values.length; i++) {
-                values[i] = put(values[i], kind, operator);
-            }
+            Arrays.setAll(values, i -> put(values[i], kind, operator));
             return block.make(values);
         }
         return value;

@@ -80,9 +80,7 @@ final class MadeTemperature {
         double[] size = wanted.clone();
         for (int pass = 0; pass < 2 * PASSES; pass++) {
             double[] hourly = MonthCurve.through(size).hourly();
-            for (int i = 0; i < wanderingK.length; i++) {
-                wanderingK[i] = hourly[i] * between(warmth, i + 1.0);
-            }
+            Arrays.setAll(wanderingK, i -> hourly[i] * between(warmth, i + 1.0));
             double[] made = madeDayDeviationsK();
             for (int month = 0; month < 12; month++) {
                 double next = size[month] * Math.sqrt(wanted[month] / made[month]);
@@ -154,9 +152,7 @@ final class MadeTemperature {
     }
 
     private void compose(double[] rangeK, double[] course) {
-        for (int i = 0; i < airC.length; i++) {
-            airC[i] = seasonC[i] + wanderingK[i] + rangeK[MonthCurve.monthOf(i)] * course[i];
-        }
+        Arrays.setAll(airC, i -> seasonC[i] + wanderingK[i] + rangeK[MonthCurve.monthOf(i)] * course[i]);
     }
 
     private double[] meanDailyRanges() {

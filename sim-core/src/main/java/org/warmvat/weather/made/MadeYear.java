@@ -1,6 +1,7 @@
 package org.warmvat.weather.made;
 
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import org.warmvat.weather.HourlyTable;
@@ -104,9 +105,7 @@ public final class MadeYear {
 
     private static double[] rounded(double[] values, double perUnit) {
         double[] result = new double[values.length];
-        for (int i = 0; i < result.length; i++) {
-            result[i] = Math.rint(values[i] * perUnit) / perUnit;
-        }
+        Arrays.setAll(result, i -> Math.rint(values[i] * perUnit) / perUnit);
         return result;
     }
 }

@@ -92,20 +92,21 @@ public final class AdviseAnswer {
         if (all.isEmpty()) {
             return "Nothing was found that should be changed.";
         }
-        if (all.get(0).kind() == Kind.SLIP) {
-            return "Before any advice " + count(all.size(), "number of the design has", "numbers of the design have")
-                    + " to be looked at.";
-        }
+        return all.get(0).kind() == Kind.SLIP
+                ? "Before any advice " + count(all.size(), "number of the design has", "numbers of the design have")
+                        + " to be looked at."
+                : count(all.size(), "recommendation", "recommendations") + ": " + Words.list(sorts(all)) + ".";
+    }
+
+    private static List<String> sorts(List<Recommendation> all) {
         long hurts = all.stream().filter(one -> one.kind().hurts()).count();
         long energy = all.stream().filter(one -> one.kind().isEnergy()).count();
         long cold = all.size() - hurts - energy;
-        return count(all.size(), "recommendation", "recommendations") + ": "
-                + Words.list(new Telling()
-                        .when(hurts > 0, hurts + " against what can hurt or break")
-                        .when(cold > 0, cold + " against a cold tank")
-                        .when(energy > 0, energy + " for more net energy")
-                        .done())
-                + ".";
+        return new Telling()
+                .when(hurts > 0, hurts + " against what can hurt or break")
+                .when(cold > 0, cold + " against a cold tank")
+                .when(energy > 0, energy + " for more net energy")
+                .done();
     }
 
     private static String count(int many, String one, String more) {

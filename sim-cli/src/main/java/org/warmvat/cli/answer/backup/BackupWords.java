@@ -79,23 +79,23 @@ final class BackupWords {
 
     private List<String> but() {
         return new Telling()
-                .say(
-                        roomC().isPresent()
-                                ? Optional.of("The room is taken at " + Words.celsius(roomC().getAsDouble())
-                                        + " whatever the weather: where it grows colder, more is needed.")
-                                : Optional.<String>empty())
+                .each(
+                        roomC().stream().boxed().toList(),
+                        roomC -> "The room is taken at " + Words.celsius(roomC)
+                                + " whatever the weather: where it grows colder, more is needed.")
                 .when(
                         roomC().isEmpty() && question.coldSpellK() == 0,
                         "The smallest is without reserve: typical years smooth the extremes, and a real winter can be colder than any in"
                                 + " such a file.")
-                .say(result.slowestWarmUp()
-                        .map(warmUp -> SeasonSentences.ofWarmUp(
-                                asked.design(), warmUp.from().toLocalDate()))
-                        .orElse(List.of()))
+                .say(result.slowestWarmUp().map(this::waits).orElse(List.of()))
                 .when(
                         !result.curve().monotone(),
                         "Among the powers tried more was not always better: look at the curve.")
                 .done();
+    }
+
+    private List<String> waits(HoldResult.WarmUp warmUp) {
+        return SeasonSentences.ofWarmUp(asked.design(), warmUp.from().toLocalDate());
     }
 
     private List<String> heater() {

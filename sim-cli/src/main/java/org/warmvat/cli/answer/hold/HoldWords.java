@@ -146,15 +146,12 @@ final class HoldWords {
     /** How long the highest temperature asked for keeps, from the worst moment. */
     private String repair() {
         OptionalDouble shortest = result.failures().stream()
-                .map(failure -> failure.hours().get(0))
-                .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
+                .flatMapToDouble(failure -> failure.hours().get(0).stream())
                 .min();
         double firstC = result.temperaturesC().get(0);
-        String first = Words.celsius(firstC)
-                + (firstC == asked.design().control().minimumC()
-                        ? ", its minimum"
-                        : " (its minimum is " + asked.minimum() + ")");
+        boolean minimum = firstC == asked.design().control().minimumC();
+        String first =
+                Words.celsius(firstC) + (minimum ? ", its minimum" : " (its minimum is " + asked.minimum() + ")");
         if (shortest.isEmpty()) {
             return "No repair, however long in the time followed, lets the slurry sink to " + first + ".";
         }

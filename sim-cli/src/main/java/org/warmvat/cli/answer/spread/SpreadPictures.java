@@ -64,20 +64,15 @@ final class SpreadPictures {
         double[] net = result.column(result.leading());
         Quantiles band = result.figures().get(result.leading());
         boolean useful = result.leading().startsWith("useful");
-        Histogram chart = Histogram.of(
-                        "net_energy",
-                        useful ? "Useful net energy of a year" : "Net energy of a year",
-                        useful ? "useful net energy, kWh" : "net energy, kWh",
-                        net)
+        String title = useful ? "Useful net energy of a year" : "Net energy of a year";
+        String quantity = useful ? "useful net energy, kWh" : "net energy, kWh";
+        Histogram chart = Histogram.of("net_energy", title, quantity, net)
                 .caption("How many draws fell into each range; the lines mark 5, 50 and 95 %"
                         + (crossesZero(net) ? ", and zero." : "."))
                 .upright("5 %", band.p5())
                 .upright("50 %", band.p50())
                 .upright("95 %", band.p95());
-        if (crossesZero(net)) {
-            chart.upright("0", 0);
-        }
-        return chart;
+        return crossesZero(net) ? chart.upright("0", 0) : chart;
     }
 
     private static boolean crossesZero(double... values) {

@@ -1,5 +1,6 @@
 package org.warmvat.cli.answer.vary;
 
+import java.util.Arrays;
 import org.warmvat.question.vary.Outputs;
 import org.warmvat.question.vary.Pareto;
 import org.warmvat.question.vary.Sweep;
@@ -22,10 +23,7 @@ record Front(String first, String second, boolean[] stands, int[] order) {
     }
 
     private static double[] lessIsBetter(Sweep sweep, String output) {
-        double[] values = sweep.output(output);
-        for (int i = 0; i < values.length && Outputs.betterHigh(output); i++) {
-            values[i] = -values[i];
-        }
-        return values;
+        double sign = Outputs.betterHigh(output) ? -1 : 1;
+        return Arrays.stream(sweep.output(output)).map(value -> sign * value).toArray();
     }
 }

@@ -88,22 +88,24 @@ final class YearWords {
 
     private String total() {
         String over = Character.toUpperCase(span.over().charAt(0)) + span.over().substring(1);
-        String sun = " the sun gave " + Words.kWh(year.of(SolarPart.HEAT)) + " of heat";
-        String backup = " the backup heater " + (design.solar().isPresent() ? "" : "gave ")
-                + Words.kWh(year.of(BackupPart.HEAT));
-        if (design.solar().isPresent()) {
-            return over + sun
-                    + (design.backup().isPresent()
-                            ? " and" + backup
-                                    + solarFraction()
-                                            .map(fraction -> "; the solar fraction was " + fraction)
-                                            .orElse("")
-                            : "; there is no backup heater")
-                    + ".";
+        boolean sun = design.solar().isPresent();
+        boolean backup = design.backup().isPresent();
+        if (!sun && !backup) {
+            return "There is neither a solar circuit nor a backup heater.";
         }
-        return design.backup().isPresent()
-                ? over + backup + " of heat; there is no solar circuit."
-                : "There is neither a solar circuit nor a backup heater.";
+        String gave = Words.list(new Telling()
+                .when(sun, () -> "the sun gave " + Words.kWh(year.of(SolarPart.HEAT)) + " of heat")
+                .when(backup, () -> "the backup heater " + (sun ? "" : "gave ") + Words.kWh(year.of(BackupPart.HEAT)))
+                .done());
+        return over + " " + gave
+                + (sun ? backup ? fraction() : "; there is no backup heater" : " of heat; there is no solar circuit")
+                + ".";
+    }
+
+    private String fraction() {
+        return solarFraction()
+                .map(fraction -> "; the solar fraction was " + fraction)
+                .orElse("");
     }
 
     private String season(Season season) {

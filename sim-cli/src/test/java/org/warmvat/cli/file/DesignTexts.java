@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 
 /** Design texts for tests and the faults they lead to. */
-final class Designs {
+final class DesignTexts {
 
     /** The smallest design, one key block a line. */
     static final String SMALL = """
@@ -16,7 +16,7 @@ final class Designs {
             feed: {feedstocks: [{kg_per_day: 10}]}
             """;
 
-    private Designs() {}
+    private DesignTexts() {}
 
     /** The smallest design with one of its lines exchanged or, where it starts a new block, added. */
     static String smallWith(String line) {
