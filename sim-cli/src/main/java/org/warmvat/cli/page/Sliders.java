@@ -1,7 +1,6 @@
 package org.warmvat.cli.page;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
