@@ -59,12 +59,12 @@ final class LogCsv {
                     : utcOffsetH;
         }
         CsvText csv = new CsvText(text, lines, ',', faults);
-        CsvRecord heading = heading(csv, lines);
+        CsvRecord heading = csv.heading();
         refuseWhatIsNoHeading(heading);
         Map<String, LogLayout.Column> columns = ownColumns(heading);
         Layout.Text own = new Layout.Text(lines, true, ',', '.');
         LogLayout layout = new LogLayout(own, List.of(new Layout.ByHeading(TIME)), ISO, utcOffsetH, columns, Set.of());
-        return rows(csv, names(heading), layout);
+        return rows(csv, CsvText.names(heading), layout);
     }
 
     private void refuseOtherKinds() throws WeatherRefused {
@@ -90,27 +90,15 @@ final class LogCsv {
 
     /** Any delimited text. */
     LogTable read(LogLayout layout) throws WeatherRefused {
-        int skip = layout.text().skipLines();
-        CsvText csv = new CsvText(text, skip, layout.text().delimiter(), faults);
-        return rows(csv, layout.text().headings() ? names(heading(csv, skip)) : List.of(), layout);
-    }
-
-    private CsvRecord heading(CsvText csv, int lines) throws WeatherRefused {
-        if (!csv.hasNext()) {
-            throw faults.refusedAt(lines + 1L, "the file ends, expected a line of column names");
-        }
-        return csv.next();
-    }
-
-    private static List<String> names(CsvRecord heading) {
-        return heading.getFields().stream().map(String::strip).toList();
+        CsvText csv = new CsvText(text, layout.text().skipLines(), layout.text().delimiter(), faults);
+        return rows(csv, layout.text().headings() ? CsvText.names(csv.heading()) : List.of(), layout);
     }
 
     private Map<String, LogLayout.Column> ownColumns(CsvRecord heading) throws WeatherRefused {
         long line = heading.getStartingLineNumber();
         Map<String, LogLayout.Column> columns = new LinkedHashMap<>();
         Set<String> seen = new HashSet<>();
-        for (String name : names(heading)) {
+        for (String name : CsvText.names(heading)) {
             if (!seen.add(name)) {
                 faults.add(line, "column \"" + name + "\" stands twice");
             } else if (LogFiles.isColumn(name)) {
@@ -152,7 +140,7 @@ final class LogCsv {
         while (csv.hasNext()) {
             CsvRecord record = csv.next();
             // some loggers write the names again whenever they start
-            boolean none = isBlank(record) || (!names.isEmpty() && names.equals(names(record)));
+            boolean none = CsvText.isBlank(record) || (!names.isEmpty() && names.equals(CsvText.names(record)));
             if (!none && hasCells(record, needed)) {
                 row(record, time, columns, layout, rows);
             }
@@ -177,11 +165,6 @@ final class LogCsv {
                     cells + (cells == 1 ? " cell" : " cells") + ", expected at least " + needed);
         }
         return cells >= needed;
-    }
-
-    /** A line of nothing, or of separators alone as spreadsheets leave below a table. */
-    private static boolean isBlank(CsvRecord record) {
-        return record.getFields().stream().allMatch(String::isBlank);
     }
 
     private void row(CsvRecord record, List<Integer> time, List<Placed> columns, LogLayout layout, List<LogRow> rows)

@@ -5,15 +5,11 @@ import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.design.envelope.Envelope;
 import org.warmvat.design.envelope.EnvelopeRules;
-import org.warmvat.design.envelope.Films;
 import org.warmvat.design.envelope.Layer;
-import org.warmvat.design.envelope.OuterFace;
-import org.warmvat.design.feeding.DigestionRate;
 import org.warmvat.design.feeding.Feed;
 import org.warmvat.design.feeding.FeedHandling;
 import org.warmvat.design.feeding.FeedTemperature;
 import org.warmvat.design.feeding.Feedstock;
-import org.warmvat.design.feeding.MethanePotential;
 import org.warmvat.design.gas.CardinalTemperatures;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.heating.Control;
@@ -32,7 +28,8 @@ final class Designs {
 
     /** Usual films and faces round given layers. */
     static Envelope envelope(List<Layer> wall, List<Layer> lid, List<Layer> floor, EnvelopeRules rules) {
-        return new Envelope(wall, lid, floor, new OuterFace(0.5, 0.9), new Films(100, 10, 6, 4, 4, 7.7, 10), rules);
+        TankPlan plan = new TankPlan();
+        return new Envelope(wall, lid, floor, plan.outerFace, plan.films, rules);
     }
 
     /** Sheet steel all round. */
@@ -43,9 +40,8 @@ final class Designs {
 
     /** A tank that is fed nothing and heated by nothing. */
     static Design of(Tank tank, Envelope envelope) {
-        Feedstock nothing = new Feedstock(
-                Optional.empty(), "nothing", 0, 0.1, 0.8, MethanePotential.ofNumber(0.3), DigestionRate.ofNumber(0.1));
-        return of(tank, envelope, feed(new FeedTemperature.Fixed(10), nothing), water(1000), Optional.empty());
+        Feed nothing = new TankPlan().quiet().build().feed();
+        return of(tank, envelope, nothing, water(1000), Optional.empty());
     }
 
     /** Contents that are water. */

@@ -55,8 +55,21 @@ public final class CsvText {
         }
     }
 
+    /** The line of column names, which comes first. */
+    public CsvRecord heading() throws WeatherRefused {
+        if (!hasNext()) {
+            throw faults.refusedAt(lastLine + 1, "the file ends, expected a line of column names");
+        }
+        return next();
+    }
+
+    /** The names in such a line. */
+    public static List<String> names(CsvRecord heading) {
+        return heading.getFields().stream().map(String::strip).toList();
+    }
+
     /** Whether a record is a row that a spreadsheet has left over: delimiters and nothing between them. */
-    static boolean isBlank(CsvRecord row) {
+    public static boolean isBlank(CsvRecord row) {
         return row.getField(0).isBlank() && row.getFields().stream().allMatch(String::isBlank);
     }
 

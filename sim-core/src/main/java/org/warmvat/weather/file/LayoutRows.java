@@ -84,11 +84,7 @@ final class LayoutRows {
                 layout.text().delimiter(),
                 faults);
         if (layout.text().headings()) {
-            if (!csv.hasNext()) {
-                throw faults.refusedAt(
-                        layout.text().skipLines() + 1L, "the file ends, expected a line of column names");
-            }
-            names = csv.next().getFields().stream().map(String::strip).toList();
+            names = CsvText.names(csv.heading());
         }
         timeCells = found(layout.time().columns());
         for (Map.Entry<Quantity, Layout.Column> column : layout.columns().entrySet()) {

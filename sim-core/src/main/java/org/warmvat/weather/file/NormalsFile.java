@@ -97,11 +97,8 @@ public final class NormalsFile {
             faults.add("seed, expected a whole number from 0 to " + MOST_SEED);
         }
         CsvText csv = new CsvText(text, lead.lines(), ',', faults);
-        if (!csv.hasNext()) {
-            throw faults.refusedAt(lead.lines() + 1L, "the file ends, expected a line of column names");
-        }
-        CsvRecord heading = csv.next();
-        List<String> names = heading.getFields().stream().map(String::strip).toList();
+        CsvRecord heading = csv.heading();
+        List<String> names = CsvText.names(heading);
         Quantity humidity = humidity(heading.getStartingLineNumber(), names);
         faults.refuseIfAny();
         List<MonthNormals> months = new ArrayList<>();

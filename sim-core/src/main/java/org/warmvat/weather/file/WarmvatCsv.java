@@ -2,6 +2,7 @@ package org.warmvat.weather.file;
 
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.HourlyTable;
 import org.warmvat.weather.Quantity;
@@ -34,10 +36,7 @@ final class WarmvatCsv {
         CsvText.refuseSemicolons(text, faults);
         WarmvatHeader header = WarmvatHeader.read(text, faults);
         CsvText csv = new CsvText(text, header.lines(), ',', faults);
-        if (!csv.hasNext()) {
-            throw faults.refusedAt(header.lines() + 1L, "the file ends, expected a line of column names");
-        }
-        CsvRecord names = csv.next();
+        CsvRecord names = csv.heading();
         List<Optional<Quantity>> columns = columns(names);
         faults.refuseIfAny();
         RawRows rows = rows(csv, names, columns);
@@ -50,8 +49,7 @@ final class WarmvatCsv {
         long line = names.getStartingLineNumber();
         List<Optional<Quantity>> columns = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();
-        for (String raw : names.getFields()) {
-            String name = raw.strip();
+        for (String name : CsvText.names(names)) {
             if (!seen.add(name)) {
                 faults.add(line, "column \"" + name + "\" stands twice");
             }
@@ -69,11 +67,8 @@ final class WarmvatCsv {
     }
 
     private static List<String> known() {
-        List<String> known = new ArrayList<>(List.of(TIME));
-        for (Quantity quantity : Quantity.values()) {
-            known.add(quantity.key());
-        }
-        return known;
+        return Stream.concat(Stream.of(TIME), Arrays.stream(Quantity.values()).map(Quantity::key))
+                .toList();
     }
 
     private void requireColumns(long line, Set<String> names) throws WeatherRefused {
@@ -92,7 +87,7 @@ final class WarmvatCsv {
         Set<Quantity> present = EnumSet.noneOf(Quantity.class);
         columns.forEach(column -> column.ifPresent(present::add));
         Quantity[] quantities = columns.stream().map(c -> c.orElse(null)).toArray(Quantity[]::new);
-        int timeColumn = names.getFields().stream().map(String::strip).toList().indexOf(TIME);
+        int timeColumn = CsvText.names(names).indexOf(TIME);
         RawRows rows = new RawRows(present);
         CellReader cells = new CellReader(faults);
         int unread = 0;
