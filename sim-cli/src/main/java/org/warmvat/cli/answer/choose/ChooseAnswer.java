@@ -151,17 +151,14 @@ public final class ChooseAnswer {
 
     private static Map<String, Object> row(Candidate one) {
         return Draft.row(
-                "choices",
-                one.chosen(),
-                "figures",
-                figures(one.yearly(), one.cost().outlay()),
-                "cost",
-                one.cost().perYear(),
-                "breaks",
-                one.broken().stream()
-                        .map(limit ->
-                                Draft.row("limit", limit.key(), "found", limit.found(), "allowed", limit.allowed()))
-                        .toList());
+                "choices", one.chosen(),
+                "figures", figures(one.yearly(), one.cost().outlay()),
+                "cost", one.cost().perYear(),
+                "breaks", one.broken().stream().map(ChooseAnswer::row).toList());
+    }
+
+    private static Map<String, Object> row(Candidate.Broken limit) {
+        return Draft.row("limit", limit.key(), "found", limit.found(), "allowed", limit.allowed());
     }
 
     private static Map<String, Object> figures(Yearly yearly, double outlay) {

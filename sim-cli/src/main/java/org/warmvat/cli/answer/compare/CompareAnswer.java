@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.warmvat.cli.answer.Columns;
 import org.warmvat.cli.answer.Csv;
@@ -50,12 +51,11 @@ public final class CompareAnswer {
                 .figure(
                         "compare",
                         Draft.row(
-                                "designs",
-                                designs(),
+                                "designs", designs(),
                                 "differences",
-                                result.differences().stream()
-                                        .map(this::difference)
-                                        .toList()))
+                                        result.differences().stream()
+                                                .map(this::difference)
+                                                .toList()))
                 .csv("compare.csv", csv())
                 .pictures(() -> ComparePictures.of(result.columns(), names));
         for (int i = 0; i < names.size(); i++) {
@@ -147,22 +147,16 @@ public final class CompareAnswer {
 
     private Map<String, Object> difference(Difference difference) {
         return Draft.row(
-                "key",
-                difference.key(),
-                "values",
-                values(difference).map(value -> value.orElse(null)).toList());
+                "key", difference.key(),
+                "values", values(difference).map(value -> value.orElse(null)).toList());
     }
 
     private List<Map<String, Object>> designs() {
-        List<Map<String, Object>> designs = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            designs.add(Draft.row(
-                    "name",
-                    names.get(i),
-                    "figures",
-                    result.columns().get(i).year().figures()));
-        }
-        return designs;
+        return IntStream.range(0, names.size())
+                .mapToObj(i -> Draft.row(
+                        "name", names.get(i),
+                        "figures", result.columns().get(i).year().figures()))
+                .toList();
     }
 
     /** Designs and weather files by their numbers, since no text of the user may stand in a table for other programs. */

@@ -76,16 +76,15 @@ public final class SpreadAnswer {
     }
 
     private static Map<String, Object> chances(SpreadResult result) {
+        SpreadResult.Chances chances = result.chances();
         return Draft.row(
                 "net_positive",
-                result.chances()
-                        .positive()
-                        .map(gas -> Draft.row(
-                                "low_gas", share(gas.low()),
-                                "middle_gas", share(gas.middle()),
-                                "high_gas", share(gas.high()))),
-                "never_short",
-                share(result.chances().neverShort()));
+                        chances.positive()
+                                .map(gas -> Draft.row(
+                                        "low_gas", share(gas.low()),
+                                        "middle_gas", share(gas.middle()),
+                                        "high_gas", share(gas.high()))),
+                "never_short", share(chances.neverShort()));
     }
 
     private static Map<String, Object> band(Quantiles band) {

@@ -125,18 +125,12 @@ final class SensitiveWords {
 
     private Map<String, Object> end(SensitiveResult.End end) {
         String net = result.useful() ? "useful_net_energy_kwh" : "net_energy_kwh";
-        return Draft.row(
-                "values",
-                end.values(),
-                "held",
-                end.held(),
-                net,
-                end.figures().netKWh(),
-                "taken_kwh",
-                end.figures().takenKWh(),
-                "hours_below_floor",
-                end.figures().shortHours(),
-                "slurry_mean_c",
-                end.figures().meanC());
+        Map<String, Object> row = Draft.row(
+                "values", end.values(), "held", end.held(), net, end.figures().netKWh());
+        row.putAll(Draft.row(
+                "taken_kwh", end.figures().takenKWh(),
+                "hours_below_floor", end.figures().shortHours(),
+                "slurry_mean_c", end.figures().meanC()));
+        return row;
     }
 }

@@ -250,15 +250,11 @@ public final class YearAnswer {
     }
 
     private static Csv csv(String label, List<Period> periods) {
-        return Csv.ofRows(periods.stream()
-                .map(period -> {
-                    Map<String, Object> row = Draft.row(label, period.label());
-                    period.books()
-                            .lines()
-                            .forEach(line ->
-                                    row.putAll(Draft.row(line.column(), period.has(line) ? period.of(line) : null)));
-                    return row;
-                })
-                .toList());
+        Columns<Period> columns = new Columns<Period>().value(label, Period::label);
+        periods.get(0)
+                .books()
+                .lines()
+                .forEach(line -> columns.value(line.column(), period -> period.has(line) ? period.of(line) : null));
+        return columns.csv(periods);
     }
 }
