@@ -2,6 +2,7 @@ package org.warmvat.question.spread;
 
 import java.time.LocalDateTime;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.warmvat.design.Design;
 import org.warmvat.design.feeding.Estimate;
@@ -63,7 +64,8 @@ final class Followed implements HourSink {
 
     /** Energy of the gas made since the run-in; not a number where none is followed. */
     double gasKWh(Estimate estimate) {
-        return gas.isPresent() ? methaneNm3[estimate.ordinal()] * GasEnergy.METHANE_J_PER_NM3 / J_PER_KWH : Double.NaN;
+        int place = List.of(Estimate.values()).indexOf(estimate);
+        return gas.isPresent() ? methaneNm3[place] * GasEnergy.METHANE_J_PER_NM3 / J_PER_KWH : Double.NaN;
     }
 
     /** Not a number on days that the year has no hours of. */
