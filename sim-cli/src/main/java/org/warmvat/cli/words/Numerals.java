@@ -14,12 +14,29 @@ public final class Numerals {
     private static final MathContext FOR_PEOPLE = new MathContext(3, RoundingMode.HALF_UP);
     private static final double TINY = 1e-6;
     private static final double HUGE = 1e15;
+    private static final double SIX_DIGITS = 1e5;
+    private static final double CLEAR_OF_HALF = 0.499;
 
     private Numerals() {}
 
     /** Six significant digits: {@code 1234.57}, {@code 0.0005}, {@code 8760}; nothing for what is no finite number. */
     public static String six(double value) {
-        return Double.isFinite(value) ? plain(new BigDecimal(value, FOR_PROGRAMS), value) : "";
+        return Double.isFinite(value) ? plain(sixDigits(value), value) : "";
+    }
+
+    /** By a long, since tables hold a million of them; exactly where that might take the other side of a half, or is not made for it. */
+    private static BigDecimal sixDigits(double value) {
+        int decimals = 5 - (int) Math.floor(Math.log10(Math.abs(value)));
+        double scaled = value * Math.pow(10, decimals);
+        double nearest = Math.rint(scaled);
+        boolean sure = Math.abs(scaled - nearest) < CLEAR_OF_HALF && Math.abs(nearest) >= SIX_DIGITS;
+        return sure && isUsual(value)
+                ? BigDecimal.valueOf((long) nearest, decimals)
+                : new BigDecimal(value, FOR_PROGRAMS);
+    }
+
+    private static boolean isUsual(double value) {
+        return Math.abs(value) >= TINY && Math.abs(value) < HUGE;
     }
 
     /** Three significant digits: {@code 1230}, {@code 28.0}, {@code 0.0345}; a small whole number is {@code 5}. */
@@ -52,8 +69,7 @@ public final class Numerals {
         if (digits.signum() == 0) {
             return "0";
         }
-        double size = Math.abs(value);
         BigDecimal bare = digits.stripTrailingZeros();
-        return size >= TINY && size < HUGE ? bare.toPlainString() : bare.toString();
+        return isUsual(value) ? bare.toPlainString() : bare.toString();
     }
 }
