@@ -239,6 +239,7 @@ final class LiveSubsystem {
         }
         fed.begin(state, slurryC - askedC, record.meters());
         double s = closedForm(state, leftS);
+        // before the watches, which look back along the segment and so lose its integrals
         count(state, s, leftS, slurryC - askedC);
         lay(now + s, end);
         watches.over(state, end, now, s, middleS, stepS);
