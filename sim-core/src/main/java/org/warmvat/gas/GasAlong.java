@@ -23,8 +23,8 @@ public final class GasAlong {
 
     private static final double NS_PER_S = 1e9;
 
-    /** Below this so many terms of the series of {@code 1 - exp(-z)} are exact, where the closed form cancels. */
-    private static final double SMALL = 0.01;
+    /** Below this the Padé approximant of {@code 1 - exp(-z)} of order 4 is exact to the last digit, where the closed form cancels. */
+    private static final double SMALL = 0.1;
 
     private final Gas gas;
     private final SeasonTable season;
@@ -169,8 +169,15 @@ public final class GasAlong {
         return steady * days + (before - steady) * fallen / loss;
     }
 
-    /** {@code 1 - exp(-z)}; not by {@code expm1}, which leaves compiled code: every hour asks, and what cancels is a hundred of the last digit. */
+    /** {@code 1 - exp(-z)}; not by {@code expm1}, which leaves compiled code: every hour asks, and what cancels is few of the last digit. */
     private static double fallen(double z) {
-        return z < SMALL ? z * (1 - z / 2 * (1 - z / 3 * (1 - z / 4 * (1 - z / 5 * (1 - z / 6))))) : 1 - Math.exp(-z);
+        if (z > SMALL) {
+            return 1 - Math.exp(-z);
+        }
+        // exp(-z) = (even - odd) / (even + odd)
+        double square = z * z;
+        double even = 1680 + square * (180 + square);
+        double odd = z * (840 + 20 * square);
+        return 2 * odd / (even + odd);
     }
 }

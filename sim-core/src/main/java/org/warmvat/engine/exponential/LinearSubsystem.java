@@ -2,6 +2,7 @@ package org.warmvat.engine.exponential;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.warmvat.network.Chain;
 import org.warmvat.network.Exchange;
 import org.warmvat.network.Network;
@@ -55,6 +56,9 @@ final class LinearSubsystem {
     private final double[] riseK;
     private final double[] faceWPerK;
     private final double[] exchangeWPerK;
+    /** As they stood at first: what belongs to a length of step must not hang on when it is asked for. */
+    private final double[] firstWPerK;
+
     private final double[] circuitWPerK;
     private final double[] intoCircuitsW;
     private final double[] roomExtraW;
@@ -96,6 +100,7 @@ final class LinearSubsystem {
                 .toArray();
         faceWPerK = new double[lines.length];
         exchangeWPerK = new double[exchanges.length];
+        firstWPerK = Arrays.stream(exchanges).mapToDouble(Exchange::wPerK).toArray();
         roomExtraW = new double[nodes];
         early = network.initialState();
         late = network.initialState();
@@ -134,9 +139,8 @@ final class LinearSubsystem {
         for (int k = 0; k < lines.length; k++) {
             faceWPerK[k] = lines[k].modes.outerWPerK;
         }
-        for (int i = 0; i < exchanges.length; i++) {
-            exchangeWPerK[i] = exchanges[i].wPerK();
-        }
+        System.arraycopy(firstWPerK, 0, exchangeWPerK, 0, exchanges.length);
+        Arrays.stream(opened).filter(Objects::nonNull).forEach(one -> one.opens = false);
         equations.begin(null);
         double heat = 0;
         double[] nowhere = new double[network.meters().size()];

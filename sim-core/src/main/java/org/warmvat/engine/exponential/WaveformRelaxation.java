@@ -45,10 +45,7 @@ final class WaveformRelaxation {
         this.state = state;
         this.record = record;
         linear = new LinearSubsystem(network);
-        for (int level = 0; level <= HALVINGS; level++) {
-            lengths[level] = linear.length(Hours.HOUR_S / (1 << level));
-            checkpoints[level] = new Checkpoint(network, state, record, linear.content.length, level == 0);
-        }
+        ready(0);
         linear.enter(state);
         live = new LiveSubsystem(network, record, linear);
         toRoomsW = new double[network.nodes().size()];
@@ -75,11 +72,20 @@ final class WaveformRelaxation {
         }
     }
 
+    /** Makes what belongs to a level when it is first needed: few designs halve an hour twice. The contents of the modes are lost. */
+    private void ready(int level) {
+        if (lengths[level] == null) {
+            lengths[level] = linear.length(Hours.HOUR_S / (1 << level));
+            checkpoints[level] = new Checkpoint(network, state, record, linear.content.length, level == 0);
+        }
+    }
+
     private void over(double fromS, double toS, int level) {
         if (level < HALVINGS) {
             checkpoints[level].keep(state, record, linear.content);
         }
         if (!step(fromS, toS, level)) {
+            ready(level + 1);
             checkpoints[level].restore(state, record, linear.content);
             double middleS = 0.5 * (fromS + toS);
             over(fromS, middleS, level + 1);
