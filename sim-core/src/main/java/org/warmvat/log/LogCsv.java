@@ -12,7 +12,6 @@ import java.util.Set;
 import org.warmvat.spelling.Nearest;
 import org.warmvat.weather.WeatherRefused;
 import org.warmvat.weather.file.CsvText;
-import org.warmvat.weather.file.Decimal;
 import org.warmvat.weather.file.FileFaults;
 import org.warmvat.weather.file.LeadIn;
 import org.warmvat.weather.layout.Layout;
@@ -32,8 +31,6 @@ final class LogCsv {
     private static final String SUMMER_TIME =
             " (a clock put back from summer time does this: log by one clock all year)";
     private static final int SECONDS_PER_HOUR = 3600;
-    private static final double LEAST_SLURRY_C = -20;
-    private static final double MOST_SLURRY_C = 110;
 
     private final String text;
     private final FileFaults faults;
@@ -42,9 +39,6 @@ final class LogCsv {
         this.text = text;
         this.faults = faults;
     }
-
-    /** Where a column stands in a row. */
-    private record Placed(String name, int index, LogLayout.Column column) {}
 
     /** Warmvat's own log. */
     LogTable read() throws WeatherRefused {
@@ -126,16 +120,16 @@ final class LogCsv {
         for (Layout.Place place : layout.time()) {
             time.add(index(place, names, layout));
         }
-        List<Placed> columns = new ArrayList<>();
+        List<PlacedColumn> columns = new ArrayList<>();
         for (String name : layout.columns().keySet().stream().sorted().toList()) {
             LogLayout.Column column = layout.columns().get(name);
-            columns.add(new Placed(name, index(column.at().place(), names, layout), column));
+            columns.add(new PlacedColumn(name, index(column.at().place(), names, layout), column));
         }
         faults.refuseIfAny();
         int needed = 1
                 + Math.max(
                         time.stream().mapToInt(i -> i).max().orElse(0),
-                        columns.stream().mapToInt(Placed::index).max().orElse(0));
+                        columns.stream().mapToInt(PlacedColumn::index).max().orElse(0));
         List<LogRow> rows = new ArrayList<>();
         while (csv.hasNext()) {
             CsvRecord record = csv.next();
@@ -153,7 +147,7 @@ final class LogCsv {
         return new LogTable(
                 faults.file(),
                 layout.utcOffsetH(),
-                columns.stream().map(Placed::name).toList(),
+                columns.stream().map(PlacedColumn::name).toList(),
                 rows);
     }
 
@@ -167,7 +161,8 @@ final class LogCsv {
         return cells >= needed;
     }
 
-    private void row(CsvRecord record, List<Integer> time, List<Placed> columns, LogLayout layout, List<LogRow> rows)
+    private void row(
+            CsvRecord record, List<Integer> time, List<PlacedColumn> columns, LogLayout layout, List<LogRow> rows)
             throws WeatherRefused {
         long line = record.getStartingLineNumber();
         String clock = String.join(
@@ -192,50 +187,13 @@ final class LogCsv {
         }
         double[] values = new double[columns.size()];
         for (int i = 0; i < values.length; i++) {
-            values[i] = value(
-                    line,
-                    columns.get(i),
-                    record.getField(columns.get(i).index()).strip(),
-                    layout);
+            values[i] = columns.get(i).value(record, layout, faults);
         }
         rows.add(new LogRow(second.getAsLong(), line, values));
     }
 
     private static String words(List<TimeForm> forms) {
         return String.join(" or ", forms.stream().map(TimeForm::form).toList());
-    }
-
-    private double value(long line, Placed column, String cell, LogLayout layout) throws WeatherRefused {
-        if (cell.isEmpty() || layout.missing().contains(cell)) {
-            return Double.NaN;
-        }
-        boolean comma = layout.text().decimalMark() == ',';
-        String plain = comma ? cell.replace(',', '.') : cell;
-        if (!Decimal.isNumber(plain) || (comma && cell.indexOf('.') >= 0)) {
-            faults.add(
-                    line,
-                    column.name() + " \"" + cell + "\", expected a number with a decimal " + (comma ? "comma" : "point")
-                            + " or nothing");
-            return Double.NaN;
-        }
-        double read = Double.parseDouble(plain);
-        if (layout.isMissing(read)) {
-            return Double.NaN;
-        }
-        Layout.Column unit = column.column().at();
-        double value = read * unit.factor() + unit.offset();
-        if (value < column.column().from() || value > column.column().to()) {
-            return Double.NaN;
-        }
-        double least = LogColumn.ofKey(column.name()).map(LogColumn::least).orElse(LEAST_SLURRY_C);
-        double most = LogColumn.ofKey(column.name()).map(LogColumn::most).orElse(MOST_SLURRY_C);
-        if (value < least || value > most) {
-            faults.add(
-                    line,
-                    column.name() + " \"" + cell + "\", expected " + Math.round(least) + " to " + Math.round(most));
-            return Double.NaN;
-        }
-        return value;
     }
 
     private int index(Layout.Place place, List<String> names, LogLayout layout) throws WeatherRefused {

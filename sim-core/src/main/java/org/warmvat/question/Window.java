@@ -1,6 +1,7 @@
 package org.warmvat.question;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
@@ -61,6 +62,11 @@ public record Window(Weather weather, Hours hours) {
     /** The moment at which it ends. */
     public LocalDateTime end() {
         return at(hours.end());
+    }
+
+    /** The date of one of its days, from 0. */
+    public LocalDate date(int day) {
+        return start().toLocalDate().plusDays(day);
     }
 
     /** Whole days. */

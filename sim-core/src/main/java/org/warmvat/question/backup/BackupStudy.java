@@ -4,34 +4,25 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
-import java.util.stream.IntStream;
 import org.warmvat.account.Account;
 import org.warmvat.account.Period;
 import org.warmvat.account.Warnings;
 import org.warmvat.design.Design;
-import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
 import org.warmvat.heating.BackupPart;
 import org.warmvat.question.ColdSpell;
-import org.warmvat.question.CyclicWeather;
 import org.warmvat.question.Parallel;
-import org.warmvat.question.ShortHours;
 import org.warmvat.question.Threshold;
 import org.warmvat.question.Variations;
-import org.warmvat.question.hold.ColdFill;
 import org.warmvat.question.hold.HoldResult;
 import org.warmvat.question.hold.HoldStudy;
 import org.warmvat.question.hold.WarmingUp;
 import org.warmvat.tank.Conductances;
-import org.warmvat.tank.Course;
-import org.warmvat.tank.DerivedFigures;
 import org.warmvat.tank.KeyFigures;
-import org.warmvat.tank.Runner;
 import org.warmvat.tank.SteadyHeat;
 import org.warmvat.tank.StudyRefused;
-import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
 /** Which heater to buy (model section 10, backup)? */
@@ -40,22 +31,16 @@ public final class BackupStudy {
     /** Powers of the curve, as multiples of the handbook's. */
     private static final List<Double> LADDER = List.of(0.0, 0.25, 0.4, 0.55, 0.7, 0.85, 1.0, 1.2, 1.5, 2.0, 3.0, 5.0);
 
-    /** Factors by which a coil is enlarged in search of one that is enough. */
-    private static final List<Double> COILS = List.of(1.0, 1.25, 1.6, 2.0, 2.5, 3.2, 4.0, 6.0, 10.0, 20.0);
-
     /** A heater that is never short of power, W. */
-    private static final double UNLIMITED_W = 1e6;
+    static final double UNLIMITED_W = 1e6;
 
-    private static final double SMALLER = 0.9;
     private static final int HOURS_PER_DAY = 24;
-    private static final int BEFORE_H = 7 * HOURS_PER_DAY;
-    private static final int AFTER_H = 4 * HOURS_PER_DAY;
 
     private final Design design;
     private final boolean elementAssumed;
     private final Question question;
     private final Parallel parallel;
-    private final List<Site> sites;
+    private final List<BackupSite> sites;
     private final BackupResult.Handbook handbook;
 
     /**
@@ -84,32 +69,22 @@ public final class BackupStudy {
      */
     public record WarmUp(double fillC, int days) {}
 
-    /** A weather file with its runner and its cold fill. */
-    private record Site(Design design, Runner year, ColdFill fill) {}
-
     private BackupStudy(Design asked, List<Weather> files, Engine engine, Question question, Parallel parallel) {
         this.question = question;
         this.parallel = parallel;
         Design heated = question.ignoreSun() ? asked.without(SolarCircuit.class) : asked;
         elementAssumed = asked.backup().isEmpty();
         design = elementAssumed ? Variations.withElement(heated, 0) : heated;
-        sites = files.stream().map(file -> site(file, engine)).toList();
+        sites = files.stream()
+                .map(file -> BackupSite.of(design, file, engine, question))
+                .toList();
         handbook = sites.stream()
                 .map(this::handbook)
                 .max(Comparator.comparingDouble(BackupResult.Handbook::totalW))
                 .orElseThrow();
     }
 
-    private Site site(Weather file, Engine engine) {
-        Weather weather = ColdSpell.colder(file, question.coldSpellK());
-        int days = question.warmUp().days();
-        return new Site(
-                CyclicWeather.design(design, weather),
-                new Runner(weather, engine),
-                ColdFill.of(design, weather, days, days, engine));
-    }
-
-    private BackupResult.Handbook handbook(Site site) {
+    private BackupResult.Handbook handbook(BackupSite site) {
         Weather weather = site.year().weather(design);
         double coldC = ColdSpell.coldestDayC(weather);
         Conductances ua = Conductances.of(design, weather);
@@ -154,10 +129,11 @@ public final class BackupStudy {
         return new BackupResult(
                 elementAssumed,
                 need,
-                coil(need.smallestW().isEmpty()),
+                new CoilSearch(design, sites, parallel).coil(need.smallestW().isEmpty()),
                 curve(points, need.chosenW().orElse(UNLIMITED_W)),
                 warmUps(need.chosenW().orElse(UNLIMITED_W)),
-                spell(need, points),
+                new WorstSpell(sites, parallel)
+                        .spell(need, points.get(points.size() - 1).ratedW()),
                 handbook);
     }
 
@@ -186,10 +162,6 @@ public final class BackupStudy {
         return Math.max(50, Math.max(handbook.totalW(), warmUpW));
     }
 
-    private Design with(Site site, double ratedW) {
-        return Variations.withBackupPower(site.design(), ratedW);
-    }
-
     private List<BackupResult.Point> points(List<Double> powers) {
         return inEach(powers).stream()
                 .map(files -> files.stream().reduce(BackupStudy::worse).orElseThrow())
@@ -199,7 +171,7 @@ public final class BackupStudy {
     /** Each power in each of the files. */
     private List<List<BackupResult.Point>> inEach(List<Double> powers) {
         return parallel.cross(
-                powers, sites, (power, site) -> point(power, site.year().year(with(site, power), Account.Keep.SUMS)));
+                powers, sites, (power, site) -> point(power, site.year().year(site.with(power), Account.Keep.SUMS)));
     }
 
     private static BackupResult.Point worse(BackupResult.Point a, BackupResult.Point b) {
@@ -228,21 +200,11 @@ public final class BackupStudy {
     }
 
     private boolean holdsFloor(double power) {
-        return sites.stream().allMatch(site -> holdsFloor(site, with(site, power)));
-    }
-
-    private boolean holdsFloor(Site site, Design some) {
-        Weather file = site.year().file();
-        return ShortHours.of(site.year().runIn(some), new Hours(0, file.hours()), question.shortHours())
-                <= question.shortHours();
+        return sites.stream().allMatch(site -> site.holdsMinimum(site.with(power)));
     }
 
     private boolean warmsUp(double power) {
-        return sites.stream().allMatch(site -> warmsUp(site, with(site, power)));
-    }
-
-    private boolean warmsUp(Site site, Design some) {
-        return site.fill().hours(some, question.warmUp().fillC()).isPresent();
+        return sites.stream().allMatch(site -> site.warmsUp(site.with(power)));
     }
 
     /** The smallest power that meets a demand, from the ladder or above it; absent when not even an unlimited one does. */
@@ -264,79 +226,13 @@ public final class BackupStudy {
                 .min();
     }
 
-    private BackupResult.Coil coil(boolean isLimit) {
-        OptionalDouble passes =
-                DerivedFigures.backupCoilMostW(design).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
-        OptionalDouble area = areaM2();
-        boolean mayGrow = isLimit && area.isPresent();
-        OptionalDouble needed = mayGrow ? scaled(area.getAsDouble(), neededCoilFactor()) : OptionalDouble.empty();
-        return new BackupResult.Coil(passes, isLimit, area, needed);
-    }
-
-    private static OptionalDouble scaled(double area, OptionalDouble factor) {
-        return factor.isPresent() ? OptionalDouble.of(area * factor.getAsDouble()) : OptionalDouble.empty();
-    }
-
-    private OptionalDouble areaM2() {
-        return design.backup()
-                .flatMap(BackupCircuit::circuit)
-                .map(circuit -> OptionalDouble.of(circuit.coil().areaM2()))
-                .orElseGet(OptionalDouble::empty);
-    }
-
-    private OptionalDouble neededCoilFactor() {
-        List<Boolean> enough = parallel.map(COILS, this::coilIsEnough);
-        return enough.get(0) ? OptionalDouble.empty() : Threshold.onLadder(COILS, enough, this::coilIsEnough, parallel);
-    }
-
-    private boolean coilIsEnough(double factor) {
-        List<Design> scaled = sites.stream()
-                .map(site -> Variations.withBackupCoilScaled(with(site, UNLIMITED_W), factor))
-                .toList();
-        return IntStream.range(0, sites.size())
-                .allMatch(i -> warmsUp(sites.get(i), scaled.get(i)) && holdsFloor(sites.get(i), scaled.get(i)));
-    }
-
     private List<HoldResult.WarmUp> warmUps(double power) {
         boolean sun = design.solar().isPresent();
         return parallel.map(sites, site -> {
             int from = site.fill().hours().first();
             int most = Math.min(site.fill().runner().file().hours(), from + HoldStudy.MOST_DAYS * HOURS_PER_DAY);
             return WarmingUp.of(
-                    site.fill().runner(), with(site, power), question.warmUp().fillC(), new Hours(from, most), sun);
+                    site.fill().runner(), site.with(power), question.warmUp().fillC(), new Hours(from, most), sun);
         });
-    }
-
-    /** The days around the coldest moment of the slurry with a heater a tenth smaller than the floor asks for. */
-    private BackupResult.Spell spell(BackupResult.Need need, List<BackupResult.Point> points) {
-        double largest = points.get(points.size() - 1).ratedW();
-        double chosenW = need.chosenW().orElse(largest);
-        double smallerW = SMALLER * need.forFloorW().orElse(largest);
-        List<Account> accounts = parallel.map(sites, site -> site.year().year(with(site, smallerW), Account.Keep.SUMS));
-        int file = IntStream.range(0, sites.size())
-                .boxed()
-                .min(Comparator.comparingDouble(i -> accounts.get(i).whole().of(KeyFigures.LEAST_C)))
-                .orElseThrow();
-        Site site = sites.get(file);
-        int worst = accounts.get(file).leastHour();
-        int from = Math.max(0, worst - BEFORE_H);
-        int to = Math.min(site.year().file().hours(), worst + AFTER_H);
-        List<Course> courses = parallel.map(
-                List.of(chosenW, smallerW), power -> course(site, power, to).part(from, to));
-        return new BackupResult.Spell(
-                file,
-                site.year().file().start().plusHours(worst),
-                chosenW,
-                smallerW,
-                accounts.stream()
-                        .map(account -> account.whole().of(KeyFigures.BELOW_FLOOR_HOURS))
-                        .toList(),
-                courses.get(0),
-                courses.get(1));
-    }
-
-    private Course course(Site site, double power, int to) {
-        TankRun run = site.year().runIn(with(site, power));
-        return Course.of(run, new Hours(0, to));
     }
 }

@@ -1,10 +1,16 @@
 package org.warmvat.question.carry;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.warmvat.account.Period;
+import org.warmvat.design.Design;
+import org.warmvat.gas.GasPart;
+import org.warmvat.heating.SolarPart;
 import org.warmvat.tank.Course;
+import org.warmvat.tank.KeyFigures;
 
 /**
  * Whether the sun carries the load alone in a window of the calendar.
@@ -132,6 +138,22 @@ public record CarryResult(
      * @param stagnationHours hours of stagnation of the collector
      */
     public record Price(double mostC, OptionalDouble methaneNm3, double tooHotHours, double stagnationHours) {
+
+        static Price of(Design design, Course course) {
+            Period whole = course.whole();
+            boolean hasGas = design.gas().isPresent();
+            return new Price(
+                    whole.of(KeyFigures.MOST_C),
+                    hasGas ? OptionalDouble.of(whole.of(GasPart.METHANE_MADE)) : OptionalDouble.empty(),
+                    hasGas ? whole.watchHours(KeyFigures.TOO_HOT) : hoursAboveUsualMaximum(course.slurryC()),
+                    whole.of(SolarPart.STAGNATION_HOURS));
+        }
+
+        /** Where no gas is computed the maximum of digestion is that of a design that says nothing of it. */
+        private static double hoursAboveUsualMaximum(double[] slurryC) {
+            double mostC = Design.usual().gas().orElseThrow().temperatures().mostC();
+            return Arrays.stream(slurryC).filter(celsius -> celsius > mostC).count();
+        }
 
         /** A tenth less gas than the design as it is makes, or any hour above the maximum of digestion. */
         public boolean killsDigestion(Price asIs) {

@@ -8,13 +8,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import org.warmvat.account.Period;
 import org.warmvat.design.Design;
 import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
-import org.warmvat.gas.GasPart;
-import org.warmvat.heating.SolarPart;
 import org.warmvat.question.ColdSpell;
 import org.warmvat.question.CyclicWeather;
 import org.warmvat.question.Parallel;
@@ -23,7 +20,6 @@ import org.warmvat.question.Threshold;
 import org.warmvat.question.Variations;
 import org.warmvat.question.Window;
 import org.warmvat.tank.Course;
-import org.warmvat.tank.KeyFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.SteadyHeat;
 import org.warmvat.tank.StudyRefused;
@@ -48,7 +44,6 @@ public final class CarryStudy {
     public static final double FOAM_FACTOR = 2;
 
     private static final int HOURS_PER_DAY = 24;
-    private static final double KWH_PER_W_H = 1e-3;
     private static final int RUNGS = 12;
     private static final double ELEMENT_W_PER_W = 5;
 
@@ -122,12 +117,8 @@ public final class CarryStudy {
     }
 
     private CarryResult.Warmth warmth(Course course) {
-        double shortHours = 0;
-        double leastC = Double.POSITIVE_INFINITY;
-        for (int hour = 0; hour < course.hours(); hour++) {
-            shortHours += course.shortHours()[hour];
-            leastC = Math.min(leastC, course.leastC()[hour]);
-        }
+        double shortHours = HalfMonths.sum(course.shortHours(), 0, course.hours());
+        double leastC = Arrays.stream(course.leastC()).min().orElseThrow();
         int warmDays = (int) IntStream.range(0, window.days())
                 .filter(day -> isWarm(course, day))
                 .count();
@@ -142,18 +133,13 @@ public final class CarryStudy {
     }
 
     private static boolean isWarm(Course course, int day) {
-        for (int hour = day * HOURS_PER_DAY; hour < (day + 1) * HOURS_PER_DAY; hour++) {
-            if (course.shortHours()[hour] > 0) {
-                return false;
-            }
-        }
-        return true;
+        return HalfMonths.sum(course.shortHours(), day * HOURS_PER_DAY, (day + 1) * HOURS_PER_DAY) == 0;
     }
 
     private Optional<LocalDate> firstDayBelow(Course course) {
         return IntStream.range(0, window.days())
                 .filter(day -> !isWarm(course, day))
-                .mapToObj(this::date)
+                .mapToObj(window::date)
                 .findFirst();
     }
 
@@ -162,11 +148,7 @@ public final class CarryStudy {
         for (int hour = 0; hour < course.hours(); hour++) {
             least = course.leastC()[hour] < course.leastC()[least] ? hour : least;
         }
-        return date(least / HOURS_PER_DAY);
-    }
-
-    private LocalDate date(int day) {
-        return window.start().toLocalDate().plusDays(day);
+        return window.date(least / HOURS_PER_DAY);
     }
 
     /** Starts on each day in turn; the first day from which all later ones hold. */
@@ -179,7 +161,7 @@ public final class CarryStudy {
                 IntStream.range(0, starts).boxed().toList(),
                 day -> shortHours(alone, window.hours().first() + day * HOURS_PER_DAY) <= question.shortHours());
         OptionalInt first = Threshold.firstFromWhichAllHold(holds);
-        return first.isPresent() ? Optional.of(date(first.getAsInt())) : Optional.empty();
+        return first.isPresent() ? Optional.of(window.date(first.getAsInt())) : Optional.empty();
     }
 
     /** Hours short from an hour to the window's end, or somewhat more than allowed. */
@@ -192,7 +174,7 @@ public final class CarryStudy {
         boolean stoodIn = design.backup().isEmpty();
         Design heated = stoodIn ? Variations.withElement(design, elementW()) : design;
         Course course = course(heated);
-        List<CarryResult.Half> halves = halves(course, without);
+        List<CarryResult.Half> halves = HalfMonths.of(window, course, without);
         double shortfall =
                 halves.stream().mapToDouble(CarryResult.Half::shortfallKWh).sum();
         return new CarryResult.WithBackup(stoodIn, shortfall, course.boughtKWh(), halves, course);
@@ -203,40 +185,6 @@ public final class CarryStudy {
         Weather weather = runner.weather(design);
         double handbook = SteadyHeat.needW(design, weather, ColdSpell.coldestDayC(weather));
         return Math.max(100, ELEMENT_W_PER_W * handbook);
-    }
-
-    private List<CarryResult.Half> halves(Course with, Course without) {
-        List<CarryResult.Half> halves = new ArrayList<>();
-        int from = 0;
-        for (int day = 1; day <= window.days(); day++) {
-            if (day == window.days()
-                    || date(day).getDayOfMonth() == 1
-                    || date(day).getDayOfMonth() == 16) {
-                halves.add(half(with, without, from, day));
-                from = day;
-            }
-        }
-        return halves;
-    }
-
-    private CarryResult.Half half(Course with, Course without, int fromDay, int toDay) {
-        int from = fromDay * HOURS_PER_DAY;
-        int to = toDay * HOURS_PER_DAY;
-        return new CarryResult.Half(
-                date(fromDay),
-                date(toDay - 1),
-                KWH_PER_W_H * sum(with.heat().solarW(), from, to),
-                KWH_PER_W_H * sum(with.heat().backupW(), from, to),
-                KWH_PER_W_H * sum(with.heat().needW(), from, to),
-                sum(without.shortHours(), from, to));
-    }
-
-    private static double sum(double[] values, int from, int to) {
-        double sum = 0;
-        for (int i = from; i < to; i++) {
-            sum += values[i];
-        }
-        return sum;
     }
 
     private CarryResult.Area area(double boundM2) {
@@ -255,8 +203,9 @@ public final class CarryStudy {
                 holds,
                 area -> shortHours(withArea(area), window.hours().first()) <= question.shortHours(),
                 parallel);
-        Optional<CarryResult.Price> price =
-                smallest.isPresent() ? Optional.of(price(course(withArea(smallest.getAsDouble())))) : Optional.empty();
+        Optional<CarryResult.Price> price = smallest.isPresent()
+                ? Optional.of(CarryResult.Price.of(design, course(withArea(smallest.getAsDouble()))))
+                : Optional.empty();
         return new CarryResult.Area(
                 areaM2(),
                 boundM2,
@@ -278,29 +227,12 @@ public final class CarryStudy {
                 CarryResult.Limit.HIGH_LIMIT,
                 CarryResult.Limit.FOAM);
         List<CarryResult.Relaxed> all = new ArrayList<>();
-        all.add(new CarryResult.Relaxed(CarryResult.Limit.NONE, asIs, price(course)));
+        all.add(new CarryResult.Relaxed(CarryResult.Limit.NONE, asIs, CarryResult.Price.of(design, course)));
         all.addAll(parallel.map(limits, limit -> {
             Course changed = course(relaxed(limit, boundM2));
-            return new CarryResult.Relaxed(limit, warmth(changed), price(changed));
+            return new CarryResult.Relaxed(limit, warmth(changed), CarryResult.Price.of(design, changed));
         }));
         return List.copyOf(all);
-    }
-
-    private CarryResult.Price price(Course course) {
-        Period whole = course.whole();
-        return new CarryResult.Price(
-                whole.of(KeyFigures.MOST_C),
-                design.gas().isPresent() ? OptionalDouble.of(whole.of(GasPart.METHANE_MADE)) : OptionalDouble.empty(),
-                design.gas().isPresent()
-                        ? whole.watchHours(KeyFigures.TOO_HOT)
-                        : hoursAboveUsualMaximum(course.slurryC()),
-                whole.of(SolarPart.STAGNATION_HOURS));
-    }
-
-    /** Where no gas is computed the maximum of digestion is that of a design that says nothing of it. */
-    private static double hoursAboveUsualMaximum(double[] slurryC) {
-        double mostC = Design.usual().gas().orElseThrow().temperatures().mostC();
-        return Arrays.stream(slurryC).filter(celsius -> celsius > mostC).count();
     }
 
     private Design relaxed(CarryResult.Limit limit, double boundM2) {

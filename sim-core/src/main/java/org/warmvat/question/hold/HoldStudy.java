@@ -10,22 +10,17 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.warmvat.design.Design;
-import org.warmvat.design.heating.BackupCircuit;
 import org.warmvat.design.heating.SolarCircuit;
 import org.warmvat.design.season.SeasonTable;
 import org.warmvat.engine.Engine;
 import org.warmvat.engine.Hours;
-import org.warmvat.network.Network;
-import org.warmvat.network.State;
 import org.warmvat.question.ColdSpell;
 import org.warmvat.question.CyclicWeather;
 import org.warmvat.question.Parallel;
-import org.warmvat.question.Variations;
 import org.warmvat.tank.Course;
 import org.warmvat.tank.DerivedFigures;
 import org.warmvat.tank.Runner;
 import org.warmvat.tank.StudyRefused;
-import org.warmvat.tank.TankRun;
 import org.warmvat.weather.Weather;
 
 /** Heat fails: how long does the tank stay warm; and how long does it take to warm up (model section 10, hold)? */
@@ -121,7 +116,7 @@ public final class HoldStudy {
     }
 
     private HoldResult result(List<Integer> starts, int leftOut) {
-        Healthy healthy = healthy(starts.get(starts.size() - 1));
+        HealthyTank healthy = HealthyTank.of(design, new Runner(file, runner.engine()), starts.get(starts.size() - 1));
         List<HoldResult.Failure> failures = new ArrayList<>();
         if (design.backup().isPresent()) {
             failures.add(failure(HoldResult.Cause.HEATER, starts, healthy));
@@ -156,23 +151,8 @@ public final class HoldStudy {
         return true;
     }
 
-    /** Runs the healthy tank through the file up to the last start. */
-    private Healthy healthy(int lastStart) {
-        TankRun run = new Runner(file, runner.engine()).runIn(design);
-        List<State> states = new ArrayList<>(List.of(run.state().copy()));
-        run.over(new Hours(0, lastStart), hour -> states.add(hour.state().copy()));
-        return new Healthy(run.tank().network(), states);
-    }
-
-    private Design failed(HoldResult.Cause cause) {
-        Design noHeater = design.without(BackupCircuit.class);
-        return cause == HoldResult.Cause.HEATER
-                ? noHeater
-                : Variations.withoutFeed(Variations.withoutMixing(noHeater.without(SolarCircuit.class)));
-    }
-
-    private HoldResult.Failure failure(HoldResult.Cause cause, List<Integer> starts, Healthy healthy) {
-        Broken broken = new Broken(failed(cause), runner, healthy);
+    private HoldResult.Failure failure(HoldResult.Cause cause, List<Integer> starts, HealthyTank healthy) {
+        HealthyTank.Failed broken = healthy.failed(cause, runner);
         int limit = FIRST_LOOK_HOURS;
         List<OptionalDouble> first = firstReached(broken, starts, limit);
         if (first.stream().allMatch(OptionalDouble::isEmpty)) {
@@ -183,12 +163,12 @@ public final class HoldStudy {
         List<HoldResult.Moment> worst = new ArrayList<>(List.of(moment(broken, shown, temperaturesC.get(0))));
         for (double goalC : temperaturesC.subList(1, temperaturesC.size())) {
             int soonest = new Soonest(
-                            starts, (start, most) -> reached(broken, goalC, hours(starts.get(start), most)), MOST_HOURS)
+                            starts, (start, most) -> broken.reached(goalC, hours(starts.get(start), most)), MOST_HOURS)
                     .of(parallel);
             worst.add(moment(broken, starts.get(soonest), goalC));
         }
         List<OptionalDouble> fromFirst = temperaturesC.stream()
-                .map(goalC -> reached(broken, goalC, hours(shown, MOST_HOURS)))
+                .map(goalC -> broken.reached(goalC, hours(shown, MOST_HOURS)))
                 .toList();
         return new HoldResult.Failure(
                 cause,
@@ -197,23 +177,11 @@ public final class HoldStudy {
                 Course.of(broken.at(shown), hours(shown, shownHours(fromFirst))));
     }
 
-    /** A tank that runs well, and its state at the beginning of each hour. */
-    private record Healthy(Network network, List<State> states) {}
-
-    /** A tank that fails at the beginning of an hour, from the state in which the healthy one is then. */
-    private record Broken(Design design, Runner runner, Healthy healthy) {
-        TankRun at(int hour) {
-            TankRun run = runner.start(design, hour);
-            run.takeOver(healthy.network(), healthy.states().get(hour));
-            return run;
-        }
-    }
-
-    private HoldResult.Moment moment(Broken broken, int hour, double goalC) {
+    private HoldResult.Moment moment(HealthyTank.Failed broken, int hour, double goalC) {
         return new HoldResult.Moment(
                 file.start().plusHours(hour),
                 broken.at(hour).slurryC(),
-                reached(broken, goalC, hours(hour, MOST_HOURS)));
+                broken.reached(goalC, hours(hour, MOST_HOURS)));
     }
 
     /** As many hours as the last temperature takes, a day more, at least two days. */
@@ -230,23 +198,15 @@ public final class HoldStudy {
         return new Hours(from, Math.min(from + length, runner.file().hours()));
     }
 
-    private List<OptionalDouble> firstReached(Broken broken, List<Integer> starts, int limit) {
-        return parallel.map(starts, hour -> reached(broken, temperaturesC.get(0), hours(hour, limit)));
-    }
-
-    private static OptionalDouble reached(Broken broken, double goalC, Hours hours) {
-        TankRun run = broken.at(hours.first());
-        return Crossing.of(run, goalC, true, hours);
+    private List<OptionalDouble> firstReached(HealthyTank.Failed broken, List<Integer> starts, int limit) {
+        return parallel.map(starts, hour -> broken.reached(temperaturesC.get(0), hours(hour, limit)));
     }
 
     private static int worst(List<OptionalDouble> first) {
-        int worst = 0;
-        for (int i = 1; i < first.size(); i++) {
-            boolean sooner = first.get(i).orElse(Double.POSITIVE_INFINITY)
-                    < first.get(worst).orElse(Double.POSITIVE_INFINITY);
-            worst = sooner ? i : worst;
-        }
-        return worst;
+        return IntStream.range(0, first.size())
+                .boxed()
+                .min(Comparator.comparingDouble(i -> first.get(i).orElse(Double.POSITIVE_INFINITY)))
+                .orElseThrow();
     }
 
     private HoldResult.Usual usual(List<Integer> starts, List<OptionalDouble> first, int limit) {

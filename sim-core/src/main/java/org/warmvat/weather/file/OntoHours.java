@@ -217,58 +217,13 @@ final class OntoHours {
         }
 
         private double[] ofPoints(Quantity quantity) {
+            StraightLines lines = new StraightLines(rows, minutes, from, to);
             return each(hour -> {
                 double begin = (double) HOUR_MIN * (firstHour + hour);
                 return time.stepMinutes() == HOUR_MIN
-                        ? at(quantity, begin + wanted.minutesIntoHour())
-                        : mean(quantity, begin, begin + HOUR_MIN);
+                        ? lines.at(quantity, begin + wanted.minutesIntoHour())
+                        : lines.mean(quantity, begin, begin + HOUR_MIN);
             });
-        }
-
-        /** On the straight line between two rows not more than two hours apart; beyond the ends the nearest within the hour. */
-        private double at(Quantity quantity, double minute) {
-            int found = Arrays.binarySearch(minutes, from, to, minute);
-            if (found >= 0) {
-                return rows.value(quantity, found);
-            }
-            int right = -found - 1;
-            int left = right - 1;
-            if (left < from || right >= to) {
-                int end = left < from ? right : left;
-                return Math.abs(minutes[end] - minute) <= HOUR_MIN ? rows.value(quantity, end) : Double.NaN;
-            }
-            double span = minutes[right] - minutes[left];
-            double share = (minute - minutes[left]) / span;
-            return span <= 2.0 * HOUR_MIN
-                    ? rows.value(quantity, left) + share * (rows.value(quantity, right) - rows.value(quantity, left))
-                    : Double.NaN;
-        }
-
-        /** Mean over an hour of the straight lines; of the rows in it where one of its ends is not known. */
-        private double mean(Quantity quantity, double begin, double end) {
-            int first = insertion(begin);
-            double lines = 0;
-            double plain = 0;
-            int count = 0;
-            double before = begin;
-            double value = at(quantity, begin);
-            for (int row = first; row < to && minutes[row] < end; row++) {
-                double here = rows.value(quantity, row);
-                if (!Double.isNaN(here) && minutes[row] > begin) {
-                    lines += (minutes[row] - before) * (value + here) / 2;
-                    before = minutes[row];
-                    value = here;
-                }
-                plain += Double.isNaN(here) ? 0 : here;
-                count += Double.isNaN(here) ? 0 : 1;
-            }
-            lines += (end - before) * (value + at(quantity, end)) / 2;
-            return count == 0 ? Double.NaN : Double.isNaN(lines) ? plain / count : lines / HOUR_MIN;
-        }
-
-        private int insertion(double minute) {
-            int found = Arrays.binarySearch(minutes, from, to, minute);
-            return found >= 0 ? found : -found - 1;
         }
 
         private double[] each(IntToDoubleFunction value) {
