@@ -41,7 +41,7 @@ final class BackupWords {
         draft.key("Coil passes", watts(result.coil().passesW()))
                 .paragraph("What asks for this power?", heater())
                 .paragraph("What does it buy?", bought())
-                .paragraph("Is the coil large enough?", coil())
+                .paragraph("Is the coil large enough?", CoilWords.of(result))
                 .paragraph("How long does it warm up?", warmUp())
                 .paragraph("What decides it?", decides())
                 .paragraph("Why does a handbook's sum differ?", handbook());
@@ -167,33 +167,8 @@ final class BackupWords {
         return Math.round(watts) < 10_000 ? Math.round(watts) + " W" : Words.number(watts / 1000) + " kW";
     }
 
-    private static String watts(OptionalDouble watts) {
+    static String watts(OptionalDouble watts) {
         return watts.isPresent() ? watts(watts.getAsDouble()) : "–";
-    }
-
-    private List<String> coil() {
-        BackupResult.Coil coil = result.coil();
-        if (coil.passesW().isEmpty()) {
-            return List.of("The heater is an element in the slurry: there is no coil to limit it."
-                    + (coil.isLimit() ? " What limits it are the hours in which it may heat." : ""));
-        }
-        return List.of(
-                "At the set-point and its flow limit the coil passes " + watts(coil.passesW()) + ".", limit(coil));
-    }
-
-    private String limit(BackupResult.Coil coil) {
-        if (!coil.isLimit()) {
-            return result.need().chosenW().getAsDouble() > coil.passesW().getAsDouble()
-                    ? "That is less than the chosen heater gives: near the set-point the heater idles part of the"
-                            + " time, and a larger one would help little."
-                    : "That is more than the chosen heater gives: the coil is no limit.";
-        }
-        String has = Words.square(coil.areaM2().getAsDouble());
-        return coil.neededM2().isPresent()
-                ? "Coil and flow temperature, not the heater, are the limit: the coil needs "
-                        + Words.square(coil.neededM2().getAsDouble()) + " where it has " + has + "."
-                : "Coil, flow temperature or the hours in which the heater may run are the limit, and a coil of up"
-                        + " to twenty times its " + has + " is not enough.";
     }
 
     private List<String> warmUp() {

@@ -1,6 +1,5 @@
 package org.warmvat.cli.answer.sizes;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,10 +17,6 @@ import org.warmvat.cli.answer.SeasonSentences;
 import org.warmvat.cli.answer.SteadyWords;
 import org.warmvat.cli.answer.Subject;
 import org.warmvat.cli.answer.Table;
-import org.warmvat.cli.plot.Drawing;
-import org.warmvat.cli.plot.LineChart;
-import org.warmvat.cli.plot.Look;
-import org.warmvat.cli.plot.Points;
 import org.warmvat.cli.words.Telling;
 import org.warmvat.cli.words.Words;
 import org.warmvat.question.Steadiness;
@@ -89,13 +84,13 @@ public final class SizesAnswer {
                 .figure("worst_month_changes_sign_at_l", result.everyMonthFromL())
                 .figure("sizes", answer.columns(true).rows(sizes))
                 .csv("sizes.csv", answer.columns(false).csv(sizes))
-                .pictures(() -> pictures(result.drawn(), gas))
+                .pictures(() -> SizesPictures.of(result.drawn(), gas))
                 .warn(Warnings.worst(sizes.stream().map(Size::warnings).toList()));
         SteadyWords.tellAsDrawn(draft, steadiness, asked);
         return draft.done();
     }
 
-    private static double perLitre(Size size) {
+    static double perLitre(Size size) {
         return size.leadingKWh() / size.litres();
     }
 
@@ -103,54 +98,17 @@ public final class SizesAnswer {
         return net(used);
     }
 
-    private static String net(boolean used) {
+    static String net(boolean used) {
         return used ? "useful net energy" : "net energy";
     }
 
-    private static double gasKWh(Size size) {
+    static double gasKWh(Size size) {
         return size.output("gas_energy_kwh");
     }
 
-    private static double boughtKWh(Size size) {
+    static double boughtKWh(Size size) {
         double bought = size.output("backup_bought_kwh");
         return Double.isNaN(bought) ? 0 : bought;
-    }
-
-    private static List<Drawing> pictures(List<Size> sizes, boolean gas) {
-        List<Drawing> pictures = new ArrayList<>();
-        String net = net(sizes.get(0).isUsed());
-        pictures.add(chart(
-                        sizes,
-                        "net_by_size",
-                        (sizes.get(0).isUsed() ? "Useful net energy" : "Net energy") + " by size",
-                        "kWh a litre over the run")
-                .dotted(net + " for each litre", Look.FIRST, points(sizes, SizesAnswer::perLitre))
-                .dotted("gas for each litre", Look.SECOND, points(sizes, size -> gasKWh(size) / size.litres())));
-        if (gas) {
-            pictures.add(chart(sizes, "eaten_by_size", "Share of the gas taken, by size", "% of the gas's energy")
-                    .dotted("by heating", Look.FIRST, points(sizes, size -> 100 * boughtKWh(size) / gasKWh(size)))
-                    .dotted(
-                            "by electricity",
-                            Look.SECOND,
-                            points(sizes, size -> 100 * size.output("electricity_total_kwh") / gasKWh(size))));
-        }
-        return pictures;
-    }
-
-    private static LineChart chart(List<Size> sizes, String name, String title, String up) {
-        double[] litres = each(sizes, Size::litres);
-        return LineChart.over(name, title, "litres of slurry", litres[0], litres[litres.length - 1])
-                .caption("Each dot is one run over the whole weather file.")
-                .stripWithZero(up, 1e-3)
-                .level("zero", Look.MARK, 0);
-    }
-
-    private static Points points(List<Size> sizes, ToDoubleFunction<Size> value) {
-        return new Points(each(sizes, Size::litres), each(sizes, value));
-    }
-
-    private static double[] each(List<Size> sizes, ToDoubleFunction<Size> value) {
-        return sizes.stream().mapToDouble(value).toArray();
     }
 
     private static String verdict(
