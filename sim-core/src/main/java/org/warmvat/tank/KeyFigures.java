@@ -3,7 +3,6 @@ package org.warmvat.tank;
 import java.util.List;
 import java.util.Locale;
 import org.warmvat.design.Design;
-import org.warmvat.design.gas.CardinalTemperatures;
 import org.warmvat.design.gas.Gas;
 import org.warmvat.design.gas.GasUse;
 import org.warmvat.design.heating.BackupCircuit;
@@ -94,8 +93,6 @@ public final class KeyFigures implements Part {
     /** Watch: slurry above 100 °C, where the model is no longer valid. */
     public static final String BOILING = "slurry_boiling";
 
-    private static final double NEAR_FREEZING_C = 2;
-    private static final double BOILING_C = 100;
     private static final double S_PER_HOUR = 3600;
     private static final int DAY_H = 24;
 
@@ -191,50 +188,8 @@ public final class KeyFigures implements Part {
                     belowFloor::at);
             assembly.declare().hourlyWatch(warming, "warming_up_s");
         }
-        watchWater(assembly);
-        design.gas().map(Gas::temperatures).ifPresent(limits -> watchDigestion(limits, assembly));
-    }
-
-    /** Near freezing, freezing, boiling: what water does and the model does not. */
-    private static void watchWater(Network.Assembly assembly) {
-        assembly.watch(
-                Watched.of(NEAR_FREEZING)
-                        .told(NEAR_FREEZING_HOURS)
-                        .warns(
-                                NEAR_FREEZING_C,
-                                -1,
-                                "The slurry stood below 2 °C for %s, the coldest %.1f °C: contents, outlet and pipes may freeze. Drain"
-                                        + " the tank or keep it at 5 °C."),
-                Margin.below(Network.SLURRY, NEAR_FREEZING_C));
-        assembly.watch(
-                Watched.of(FREEZING)
-                        .warns(
-                                0,
-                                -1,
-                                "The slurry stood below 0 °C for %s, the lowest %.1f °C: freezing is not modelled, so the"
-                                        + " results are no longer valid from there."),
-                Margin.below(Network.SLURRY, 0));
-        assembly.watch(
-                Watched.of(BOILING)
-                        .warns(
-                                BOILING_C,
-                                1,
-                                "The slurry stood above 100 °C for %s, the highest %.1f °C: boiling is not modelled, so the"
-                                        + " results are no longer valid from there."),
-                Margin.above(Network.SLURRY, BOILING_C));
-    }
-
-    private static void watchDigestion(CardinalTemperatures limits, Network.Assembly assembly) {
-        double leastC = limits.leastC();
-        double mostC = limits.mostC();
-        String cold =
-                "below the minimum of digestion, " + Watched.degrees(leastC) + ", for %s; the lowest was %.1f °C.";
-        String hot = "above the maximum of digestion, " + Watched.degrees(mostC) + ", for %s; the highest was %.1f °C.";
-        assembly.watch(
-                Watched.of(TOO_COLD).warns(leastC, -1, "The slurry stood " + cold),
-                Margin.below(Network.SLURRY, leastC));
-        assembly.watch(
-                Watched.of(TOO_HOT).warns(mostC, 1, "The slurry stood " + hot), Margin.above(Network.SLURRY, mostC));
+        SlurryWatches.water(assembly);
+        design.gas().map(Gas::temperatures).ifPresent(limits -> SlurryWatches.digestion(limits, assembly));
     }
 
     private static void judgeDays(Design design, Declarations declare) {

@@ -33,40 +33,13 @@ final class RoomEquations {
 
     private final double[] meanW;
     private final double[] riseW;
-    private final Block[][] by;
+    private final MeanRiseBlock[][] by;
     /** How the rooms follow: mean and rise by themselves and by those of a holder that is not eliminated before them. */
     private final double[] meanAlone;
 
     private final double[] riseAlone;
-    private final Block[][] follows;
+    private final MeanRiseBlock[][] follows;
     private final LineResponse response = new LineResponse();
-
-    /** What mean (m) and rise (r) of one thing do to mean and rise of another. */
-    private static final class Block {
-        private double mm;
-        private double mr;
-        private double rm;
-        private double rr;
-
-        private void set(double newMm, double newMr, double newRm, double newRr) {
-            mm = newMm;
-            mr = newMr;
-            rm = newRm;
-            rr = newRr;
-        }
-
-        private void add(double moreMm, double moreMr, double moreRm, double moreRr) {
-            set(mm + moreMm, mr + moreMr, rm + moreRm, rr + moreRr);
-        }
-
-        private void addProduct(Block a, Block b) {
-            add(
-                    a.mm * b.mm + a.mr * b.rm,
-                    a.mm * b.mr + a.mr * b.rr,
-                    a.rm * b.mm + a.rr * b.rm,
-                    a.rm * b.mr + a.rr * b.rr);
-        }
-    }
 
     RoomEquations(Network network, double[] meanC, double[] riseK) {
         this.meanC = meanC;
@@ -90,10 +63,10 @@ final class RoomEquations {
         follows = blocks(holders);
     }
 
-    private static Block[][] blocks(int count) {
-        Block[][] blocks = new Block[count][count];
-        for (Block[] row : blocks) {
-            Arrays.setAll(row, i -> new Block());
+    private static MeanRiseBlock[][] blocks(int count) {
+        MeanRiseBlock[][] blocks = new MeanRiseBlock[count][count];
+        for (MeanRiseBlock[] row : blocks) {
+            Arrays.setAll(row, i -> new MeanRiseBlock());
         }
         return blocks;
     }
@@ -116,7 +89,7 @@ final class RoomEquations {
             ownWPerK[i] = 0;
             meanW[i] = 0;
             riseW[i] = 0;
-            for (Block block : by[i]) {
+            for (MeanRiseBlock block : by[i]) {
                 block.set(0, 0, 0, 0);
             }
         }
@@ -187,7 +160,7 @@ final class RoomEquations {
         for (int j = 1; j < nodes.length; j++) {
             follow(j, stepS);
             for (int i = 0; i < nodes.length; i = next(i, j)) {
-                Block of = by[i][j];
+                MeanRiseBlock of = by[i][j];
                 meanW[i] += of.mm * meanAlone[j] + of.mr * riseAlone[j];
                 riseW[i] += of.rm * meanAlone[j] + of.rr * riseAlone[j];
                 for (int k = 0; k < nodes.length; k = next(k, j)) {
@@ -195,7 +168,7 @@ final class RoomEquations {
                 }
             }
         }
-        Block own = by[0][0];
+        MeanRiseBlock own = by[0][0];
         a00 = ownWPerK[0] - own.mm;
         a01 = -own.mr;
         j0 = meanW[0];
@@ -227,13 +200,13 @@ final class RoomEquations {
             riseLeft = response.riseLeft * startC[j];
         }
         // (1 - R A) x = R (what others drive) + left, R being the room's response and A what it drives in itself
-        Block own = by[j][j];
+        MeanRiseBlock own = by[j][j];
         double a = 1 - mm * own.mm - mr * own.rm;
         double b = -mm * own.mr - mr * own.rr;
         double c = -rm * own.mm - rr * own.rm;
         double d = 1 - rm * own.mr - rr * own.rr;
         double per = 1 / (a * d - b * c);
-        Block solved = follows[j][j];
+        MeanRiseBlock solved = follows[j][j];
         solved.set((d * mm - b * rm) * per, (d * mr - b * rr) * per, (a * rm - c * mm) * per, (a * rr - c * mr) * per);
         meanAlone[j] = solved.mm * meanW[j] + solved.mr * riseW[j] + (d * left - b * riseLeft) * per;
         riseAlone[j] = solved.rm * meanW[j] + solved.rr * riseW[j] + (a * riseLeft - c * left) * per;
@@ -251,7 +224,7 @@ final class RoomEquations {
             double mean = meanAlone[j];
             double rise = riseAlone[j];
             for (int k = 0; k < nodes.length; k = next(k, j)) {
-                Block of = follows[j][k];
+                MeanRiseBlock of = follows[j][k];
                 mean += of.mm * meanC[nodes[k]] + of.mr * riseK[nodes[k]];
                 rise += of.rm * meanC[nodes[k]] + of.rr * riseK[nodes[k]];
             }

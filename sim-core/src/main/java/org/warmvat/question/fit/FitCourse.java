@@ -1,9 +1,12 @@
 package org.warmvat.question.fit;
 
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.warmvat.log.Log;
 
 /** Log and model beside one another, reading by reading. */
 public final class FitCourse {
@@ -20,6 +23,21 @@ public final class FitCourse {
         this.drawnC = drawnC;
         this.fittedC = fittedC;
         this.afresh = Set.copyOf(afresh);
+    }
+
+    static FitCourse of(FitModel model, double[] point) {
+        List<LocalDateTime> times = new ArrayList<>();
+        for (Log stretch : model.stretches()) {
+            for (double time : stretch.slurryC().timesS()) {
+                times.add(stretch.start().plusSeconds(Math.round(time)));
+            }
+        }
+        return new FitCourse(
+                times,
+                model.observations().values(),
+                model.slurryC(model.drawn(), point),
+                model.slurryC(model.adjusted(point), point),
+                Arrays.stream(model.bounds()).boxed().collect(Collectors.toSet()));
     }
 
     /** Whether the tank starts afresh at a reading, after a hole of the log. */

@@ -1,8 +1,6 @@
 package org.warmvat.question.fit;
 
-import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -11,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.warmvat.design.Design;
 import org.warmvat.engine.Engine;
@@ -101,7 +98,7 @@ public final class FitStudy {
                 sure.residuals(),
                 doubts,
                 found ? Optional.of(sure.model.adjusted(sure.fitted.values())) : Optional.empty(),
-                sure.course(),
+                FitCourse.of(sure.model, sure.fitted.values()),
                 sure.pieces,
                 Suspect.of(tanks.conductances(sure.model.drawn()), sure.moreWPerK(tanks)),
                 found ? each.of(sure.model, sure.fitted) : List.of(),
@@ -186,22 +183,6 @@ public final class FitStudy {
         double hours = model.stretches().stream().mapToDouble(Log::spanS).sum() / HOUR_S;
         return new FitResult.Residuals(
                 fitted.residualSd(), fitted.residualLag1(), model.observations().size(), hours);
-    }
-
-    private FitCourse course() {
-        List<LocalDateTime> times = new ArrayList<>();
-        for (Log stretch : model.stretches()) {
-            for (double time : stretch.slurryC().timesS()) {
-                times.add(stretch.start().plusSeconds(Math.round(time)));
-            }
-        }
-        double[] point = fitted.values();
-        return new FitCourse(
-                times,
-                model.observations().values(),
-                model.slurryC(model.drawn(), point),
-                model.slurryC(model.adjusted(point), point),
-                Arrays.stream(model.bounds()).boxed().collect(Collectors.toSet()));
     }
 
     private FittedFigure estimate(ToDoubleFunction<double[]> figure, double drawn) {

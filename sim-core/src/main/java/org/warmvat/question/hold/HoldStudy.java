@@ -4,7 +4,6 @@ import java.time.LocalDateTime;
 import java.time.Month;
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -35,7 +34,6 @@ public final class HoldStudy {
     private static final int HOURS_PER_DAY = 24;
     private static final int FIRST_LOOK_HOURS = 7 * HOURS_PER_DAY;
     private static final int MOST_HOURS = MOST_DAYS * HOURS_PER_DAY;
-    private static final int MONTHS = 12;
 
     private final Design design;
     private final SeasonTable season;
@@ -173,7 +171,7 @@ public final class HoldStudy {
         return new HoldResult.Failure(
                 cause,
                 List.copyOf(worst),
-                usual(starts, first, limit),
+                UsualTimes.of(file, runner.file().hours(), starts, first, limit),
                 Course.of(broken.at(shown), hours(shown, shownHours(fromFirst))));
     }
 
@@ -207,32 +205,6 @@ public final class HoldStudy {
                 .boxed()
                 .min(Comparator.comparingDouble(i -> first.get(i).orElse(Double.POSITIVE_INFINITY)))
                 .orElseThrow();
-    }
-
-    private HoldResult.Usual usual(List<Integer> starts, List<OptionalDouble> first, int limit) {
-        double[] shortest = new double[MONTHS];
-        Arrays.fill(shortest, Double.POSITIVE_INFINITY);
-        for (int i = 0; i < first.size(); i++) {
-            int month = file.start().plusHours(starts.get(i)).getMonthValue() - 1;
-            shortest[month] = Math.min(shortest[month], first.get(i).orElse(Double.POSITIVE_INFINITY));
-        }
-        // a start that runs out of weather tells nothing of how long the tank would have stayed warm
-        double[] all = IntStream.range(0, first.size())
-                .filter(i -> first.get(i).isPresent()
-                        || starts.get(i) + limit <= runner.file().hours())
-                .mapToDouble(i -> first.get(i).orElse(Double.POSITIVE_INFINITY))
-                .sorted()
-                .toArray();
-        return new HoldResult.Usual(
-                starts.size(),
-                all.length,
-                Arrays.stream(shortest).mapToObj(HoldStudy::finite).toList(),
-                all.length == 0 ? OptionalDouble.empty() : finite(all[all.length / 2]),
-                limit);
-    }
-
-    private static OptionalDouble finite(double value) {
-        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
     /** The first start of a month or day asked for, else the first hour of the file's coldest seven days. */

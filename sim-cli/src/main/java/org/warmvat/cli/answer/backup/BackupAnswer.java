@@ -103,6 +103,7 @@ public final class BackupAnswer {
                 "common_size_w", reserve.need().commonW());
     }
 
+    /** Each year with the chosen heater. */
     private static YearRows years(BackupResult result, Subject asked) {
         return new YearRows(IntStream.range(0, asked.years().size())
                 .mapToObj(i -> {

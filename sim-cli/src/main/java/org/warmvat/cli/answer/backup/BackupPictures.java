@@ -8,9 +8,9 @@ import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
 import org.warmvat.cli.words.Words;
+import org.warmvat.design.Design;
 import org.warmvat.question.backup.BackupResult;
 import org.warmvat.tank.Course;
-import org.warmvat.design.Design;
 
 /** Pictures of the powers tried, and of the spell that decides. */
 record BackupPictures(BackupResult result, Design design) {
@@ -78,6 +78,4 @@ record BackupPictures(BackupResult result, Design design) {
                         Points.means(chosen.heat().backupW(), 1))
                 .line("heat from the sun", Look.SUN, Points.means(chosen.heat().solarW(), 1));
     }
-
-    /** Each year with the chosen heater. */
 }

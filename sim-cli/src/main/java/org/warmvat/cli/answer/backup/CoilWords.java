@@ -16,7 +16,8 @@ final class CoilWords {
                     + (coil.isLimit() ? " What limits it are the hours in which it may heat." : ""));
         }
         return List.of(
-                "At the set-point and its flow limit the coil passes " + BackupWords.watts(coil.passesW()) + ".", limit(result, coil));
+                "At the set-point and its flow limit the coil passes " + BackupWords.watts(coil.passesW()) + ".",
+                limit(result, coil));
     }
 
     private static String limit(BackupResult result, BackupResult.Coil coil) {

@@ -202,7 +202,11 @@ final class FitWords {
 
     /** What is worth a look, for other programs too. */
     List<String> hints() {
-        return new Telling().say(new FitDoubtWords(result, hints).told()).say(hints.suspects()).say(hints.more()).done();
+        return new Telling()
+                .say(new FitDoubtWords(result, hints).told())
+                .say(hints.suspects())
+                .say(hints.more())
+                .done();
     }
 
     /** A row of the table; what the log does not tell has no value in words, whatever the search ended at. */

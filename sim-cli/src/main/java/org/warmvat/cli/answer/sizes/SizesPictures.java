@@ -7,7 +7,6 @@ import org.warmvat.cli.plot.Drawing;
 import org.warmvat.cli.plot.LineChart;
 import org.warmvat.cli.plot.Look;
 import org.warmvat.cli.plot.Points;
-import org.warmvat.question.sizes.SizesResult;
 import org.warmvat.question.sizes.SizesResult.Size;
 
 /** Pictures of the sizes: what a litre returns, and what is taken of the gas. */
@@ -24,14 +23,22 @@ final class SizesPictures {
                         (sizes.get(0).isUsed() ? "Useful net energy" : "Net energy") + " by size",
                         "kWh a litre over the run")
                 .dotted(net + " for each litre", Look.FIRST, points(sizes, SizesAnswer::perLitre))
-                .dotted("gas for each litre", Look.SECOND, points(sizes, size -> SizesAnswer.gasKWh(size) / size.litres())));
+                .dotted(
+                        "gas for each litre",
+                        Look.SECOND,
+                        points(sizes, size -> SizesAnswer.gasKWh(size) / size.litres())));
         if (gas) {
             pictures.add(chart(sizes, "eaten_by_size", "Share of the gas taken, by size", "% of the gas's energy")
-                    .dotted("by heating", Look.FIRST, points(sizes, size -> 100 * SizesAnswer.boughtKWh(size) / SizesAnswer.gasKWh(size)))
+                    .dotted(
+                            "by heating",
+                            Look.FIRST,
+                            points(sizes, size -> 100 * SizesAnswer.boughtKWh(size) / SizesAnswer.gasKWh(size)))
                     .dotted(
                             "by electricity",
                             Look.SECOND,
-                            points(sizes, size -> 100 * size.output("electricity_total_kwh") / SizesAnswer.gasKWh(size))));
+                            points(
+                                    sizes,
+                                    size -> 100 * size.output("electricity_total_kwh") / SizesAnswer.gasKWh(size))));
         }
         return pictures;
     }
