@@ -73,7 +73,6 @@ public final class GasPart implements Part {
     private final Design design;
     private final InForce season;
     private final double openSecondsPerDay;
-    private final double waterKgPerDay;
     private final double contentsKg;
     private double dilutionPerSWhileOpen;
     private final double referenceRate;
@@ -112,7 +111,6 @@ public final class GasPart implements Part {
         referenceRate = gas.temperatures().relativeRate(gas.referenceC());
         volumeM3 = design.tank().liquidVolumeM3();
         openSecondsPerDay = design.feed().schedule().openSecondsPerDay();
-        waterKgPerDay = design.feed().waterKgPerDay();
         contentsKg = design.contentsKg();
         dilutionPerSWhileOpen = dilutionPerSWhileOpen();
         addSolids(assembly);
@@ -200,12 +198,7 @@ public final class GasPart implements Part {
 
     /** By what is fed today, water included. */
     private double dilutionPerSWhileOpen() {
-        double kg = 0;
-        List<Feedstock> feedstocks = design.feed().feedstocks();
-        for (int i = 0; i < feedstocks.size(); i++) {
-            kg += feedstocks.get(i).kgPerDay() * season.today().feedstockFactor(i);
-        }
-        return (kg + waterKgPerDay * season.today().waterFactor()) / openSecondsPerDay / contentsKg;
+        return design.feed().totalKgOn(season.today()) / openSecondsPerDay / contentsKg;
     }
 
     /** Methane made at the state last asked about, Nm3/s. */

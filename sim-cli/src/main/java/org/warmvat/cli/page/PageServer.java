@@ -6,11 +6,9 @@ import com.fasterxml.jackson.databind.util.RawValue;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,10 +37,7 @@ public final class PageServer implements AutoCloseable {
     private static final int MOST_WAITING = 64;
     private static final int MOST_TEXT_BYTES = 2_000_000;
     private static final int MOST_ASKED_BYTES = 32 << 20;
-    private static final int MOST_STREAMS = 4;
-    private static final long BEAT_MS = 2000;
     private static final Pattern ASKED = Pattern.compile("ask/([0-9]{1,6})/([a-z.]{1,12})");
-    private static final Pattern READING = Pattern.compile("fill=([0-9]{1,3})&layout=([0-9]{1,7})");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final HttpServer server;
@@ -55,7 +50,7 @@ public final class PageServer implements AutoCloseable {
     private final Questions questions;
     private final Start start;
     private final Closing closing;
-    private final AtomicInteger streams = new AtomicInteger();
+    private final EventStreams events = new EventStreams();
     private final CountDownLatch stopped = new CountDownLatch(1);
 
     /**
@@ -159,7 +154,7 @@ public final class PageServer implements AutoCloseable {
         Matcher asked = ASKED.matcher(path);
         boolean aboutQuestion = asked.matches();
         if (aboutQuestion && asked.group(2).equals("events") && isGet(exchange)) {
-            events(exchange, Integer.parseInt(asked.group(1)));
+            events.send(exchange, inquiries.of(Integer.parseInt(asked.group(1))));
             return;
         }
         Reply reply;
@@ -214,7 +209,7 @@ public final class PageServer implements AutoCloseable {
         }
         return switch (path) {
             case "year" -> work.year(JSON.readTree(body));
-            case "weather" -> weather(exchange, body);
+            case "weather" -> new DroppedWeather(weathers).taken(exchange, body);
             case "sample" -> Reply.json(Weathers.told(work.weather(JSON.readTree(body))));
             case "ask" -> asked(JSON.readTree(body));
             case "new" -> starter(JSON.readTree(body));
@@ -222,25 +217,6 @@ public final class PageServer implements AutoCloseable {
             case "closed", "stop" -> Reply.empty(200);
             default -> Reply.empty(404);
         };
-    }
-
-    /** A weather file, and before it in the same body its layout file, of so many bytes as the query says. */
-    private Reply weather(HttpExchange exchange, byte[] body) throws Exception {
-        String query =
-                Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse("fill=0&layout=0");
-        Matcher reading = READING.matcher(query);
-        if (!reading.matches() || Integer.parseInt(reading.group(2)) > body.length) {
-            return Reply.empty(400);
-        }
-        int layoutBytes = Integer.parseInt(reading.group(2));
-        byte[] file = Arrays.copyOfRange(body, layoutBytes, body.length);
-        String lead = new String(file, 0, Math.min(file.length, 40), StandardCharsets.UTF_8);
-        if (lead.contains("# warmvat normals")) {
-            return Reply.json(Weathers.told(weathers.takeNormals(new String(file, StandardCharsets.UTF_8))));
-        }
-        Optional<byte[]> layout = Optional.of(Arrays.copyOf(body, layoutBytes)).filter(some -> some.length > 0);
-        return Reply.json(
-                Weathers.told(weathers.take(new Weathers.Source(file, layout, Integer.parseInt(reading.group(1))))));
     }
 
     private Reply asked(JsonNode body) throws Exception {
@@ -269,32 +245,5 @@ public final class PageServer implements AutoCloseable {
             case "report.zip" -> document.map(ReportFiles::zip).orElse(Reply.empty(404));
             default -> Reply.empty(404);
         };
-    }
-
-    /** Tells how far a question is, until it is answered. Whoever asked and leaves stops it. */
-    private void events(HttpExchange exchange, int number) throws IOException {
-        Optional<Inquiry> found = inquiries.of(number);
-        if (found.isEmpty() || streams.get() >= MOST_STREAMS) {
-            Reply.empty(found.isEmpty() ? 404 : 429).send(exchange);
-            return;
-        }
-        Inquiry inquiry = found.get();
-        streams.incrementAndGet();
-        try (OutputStream out = exchange.getResponseBody()) {
-            Reply.stream(exchange);
-            Inquiry.State state = new Inquiry.State(-1, -1, false, List.of());
-            while (!state.ended()) {
-                state = inquiry.after(state, BEAT_MS);
-                out.write(("data: " + new String(Reply.jsonBytes(state), StandardCharsets.UTF_8) + "\n\n")
-                        .getBytes(StandardCharsets.UTF_8));
-                out.flush();
-            }
-        } catch (IOException left) {
-            inquiry.stop();
-        } catch (InterruptedException ending) {
-            Thread.currentThread().interrupt();
-        } finally {
-            streams.decrementAndGet();
-        }
     }
 }

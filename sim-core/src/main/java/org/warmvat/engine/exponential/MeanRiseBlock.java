@@ -1,11 +1,21 @@
 package org.warmvat.engine.exponential;
 
+import java.util.Arrays;
+
 /** What mean (m) and rise (r) of one thing do to mean and rise of another. */
 final class MeanRiseBlock {
     double mm;
     double mr;
     double rm;
     double rr;
+
+    static MeanRiseBlock[][] square(int count) {
+        MeanRiseBlock[][] blocks = new MeanRiseBlock[count][count];
+        for (MeanRiseBlock[] row : blocks) {
+            Arrays.setAll(row, i -> new MeanRiseBlock());
+        }
+        return blocks;
+    }
 
     void set(double newMm, double newMr, double newRm, double newRr) {
         mm = newMm;

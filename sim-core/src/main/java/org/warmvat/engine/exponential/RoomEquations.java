@@ -57,18 +57,10 @@ final class RoomEquations {
         ownWPerK = new double[holders];
         meanW = new double[holders];
         riseW = new double[holders];
-        by = blocks(holders);
+        by = MeanRiseBlock.square(holders);
         meanAlone = new double[holders];
         riseAlone = new double[holders];
-        follows = blocks(holders);
-    }
-
-    private static MeanRiseBlock[][] blocks(int count) {
-        MeanRiseBlock[][] blocks = new MeanRiseBlock[count][count];
-        for (MeanRiseBlock[] row : blocks) {
-            Arrays.setAll(row, i -> new MeanRiseBlock());
-        }
-        return blocks;
+        follows = MeanRiseBlock.square(holders);
     }
 
     boolean isRoom(int node) {
